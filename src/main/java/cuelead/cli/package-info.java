@@ -1,0 +1,2 @@
+/** The command line: arguments in, the stages joined, sentences out. Imported by nothing. */
+package cuelead.cli;

@@ -1,0 +1,42 @@
+package cuelead.dance;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A dance as read from its sheet.
+ *
+ * @param header   what its head states
+ * @param parts    one part for an ordinary dance; A, B ... for a phrased one; never empty
+ * @param sequence names of parts and tags in the order in which they are danced; empty for an ordinary dance,
+ *                 whose one part repeats until the song ends
+ * @param tags     danced after certain walls, or where the sequence names them
+ * @param restarts walls that are broken off
+ * @param ending   how the sheet says to finish, as written
+ */
+public record Dance(
+        Header header,
+        List<Part> parts,
+        List<String> sequence,
+        List<Tag> tags,
+        List<Restart> restarts,
+        Optional<String> ending) {
+    public Dance {
+        parts = List.copyOf(parts);
+        sequence = List.copyOf(sequence);
+        tags = List.copyOf(tags);
+        restarts = List.copyOf(restarts);
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException("a dance needs at least one part");
+        }
+    }
+
+    public boolean isPhrased() {
+        return !sequence.isEmpty();
+    }
+
+    /** Counts of one wall of an ordinary dance; of all parts, each once, of a phrased one. */
+    public int counts() {
+        return parts.stream().mapToInt(Part::counts).sum();
+    }
+}

@@ -1,0 +1,27 @@
+package cuelead.dance;
+
+/**
+ * A turn in degrees: positive = right = clockwise seen from above, negative = left. A multiple of 45; may be
+ * more than a full turn.
+ */
+public record Turn(int degrees) {
+    public static final Turn NONE = new Turn(0);
+
+    public Turn {
+        if (degrees % 45 != 0) {
+            throw new IllegalArgumentException("a turn is a multiple of 45 degrees: " + degrees);
+        }
+    }
+
+    public boolean isNone() {
+        return degrees == 0;
+    }
+
+    public Turn plus(Turn other) {
+        return new Turn(degrees + other.degrees);
+    }
+
+    public Turn mirrored() {
+        return new Turn(-degrees);
+    }
+}

@@ -1,0 +1,135 @@
+package cuelead.sound;
+
+import cuelead.time.SampleRate;
+import java.util.concurrent.locks.Condition;
+import java.util.concurrent.locks.ReentrantLock;
+
+/**
+ * The decoded samples of a song, stereo at one rate, filled by one loading thread from the front while others
+ * read. Held in fixed chunks, so that filling never copies and memory is one copy of the song.
+ *
+ * <p>{@link #copy} is realtime-safe. {@link #append} and {@link #finish} belong to the loading thread;
+ * {@link #await} is for a thread that may wait.
+ */
+public final class Pcm {
+    private static final int CHUNK_FRAMES = 1 << 15;
+
+    private final SampleRate rate;
+    private final long lengthFrames;
+    private final float[][] chunks;
+    private final ReentrantLock lock = new ReentrantLock();
+    private final Condition grown = lock.newCondition();
+
+    private volatile long availableFrames;
+    private volatile boolean finished;
+
+    /** @param lengthFrames the length of the whole song, known before it is decoded */
+    public Pcm(SampleRate rate, long lengthFrames) {
+        if (lengthFrames < 0) {
+            throw new IllegalArgumentException("length below 0 frames: " + lengthFrames);
+        }
+        this.rate = rate;
+        this.lengthFrames = lengthFrames;
+        this.chunks = new float[Math.toIntExact((lengthFrames + CHUNK_FRAMES - 1) / CHUNK_FRAMES)][];
+    }
+
+    public SampleRate rate() {
+        return rate;
+    }
+
+    /** Length of the whole song, also while it is still being filled. */
+    public long lengthFrames() {
+        return lengthFrames;
+    }
+
+    public double lengthSeconds() {
+        return rate.secondsAt(lengthFrames);
+    }
+
+    /** How many frames from the front are there to be read. */
+    public long availableFrames() {
+        return availableFrames;
+    }
+
+    public boolean isFinished() {
+        return finished;
+    }
+
+    /**
+     * Adds the next frames; those beyond the length are dropped.
+     *
+     * @param interleaved stereo
+     */
+    public void append(float[] interleaved, int frames) {
+        long at = availableFrames;
+        int wanted = (int) Math.min(frames, lengthFrames - at);
+        int done = 0;
+        while (done < wanted) {
+            int chunk = (int) ((at + done) / CHUNK_FRAMES);
+            int inChunk = (int) ((at + done) % CHUNK_FRAMES);
+            int run = Math.min(wanted - done, CHUNK_FRAMES - inChunk);
+            if (chunks[chunk] == null) {
+                chunks[chunk] = new float[CHUNK_FRAMES * Sound.CHANNELS];
+            }
+            System.arraycopy(
+                    interleaved, done * Sound.CHANNELS, chunks[chunk], inChunk * Sound.CHANNELS, run * Sound.CHANNELS);
+            done += run;
+        }
+        publish(at + wanted, false);
+    }
+
+    /** Says that nothing more comes; what is missing to the stated length reads as silence. */
+    public void finish() {
+        publish(availableFrames, true);
+    }
+
+    private void publish(long available, boolean isLast) {
+        lock.lock();
+        try {
+            availableFrames = available;
+            finished = finished || isLast;
+            grown.signalAll();
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /** Waits until the frames before {@code frame} can be read, or loading has ended. Never on the audio thread. */
+    public void await(long frame) throws InterruptedException {
+        lock.lock();
+        try {
+            while (availableFrames < Math.min(frame, lengthFrames) && !finished) {
+                grown.await();
+            }
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /**
+     * Copies frames from any place; outside the song, and where it is not yet loaded, there is silence.
+     * Realtime-safe.
+     */
+    public void copy(long fromFrame, float[] interleaved, int frames) {
+        long available = availableFrames;
+        int done = 0;
+        while (done < frames) {
+            long at = fromFrame + done;
+            int run;
+            if (at < 0 || at >= available) {
+                run = (int) Math.min(frames - done, at < 0 ? -at : frames - done);
+                java.util.Arrays.fill(interleaved, done * Sound.CHANNELS, (done + run) * Sound.CHANNELS, 0f);
+            } else {
+                int inChunk = (int) (at % CHUNK_FRAMES);
+                run = (int) Math.min(Math.min(frames - done, CHUNK_FRAMES - inChunk), available - at);
+                System.arraycopy(
+                        chunks[(int) (at / CHUNK_FRAMES)],
+                        inChunk * Sound.CHANNELS,
+                        interleaved,
+                        done * Sound.CHANNELS,
+                        run * Sound.CHANNELS);
+            }
+            done += run;
+        }
+    }
+}

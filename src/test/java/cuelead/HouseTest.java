@@ -1,0 +1,81 @@
+package cuelead;
+
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.Dependency;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** The rooms of the house and the few arrows between them; no others may grow. */
+class HouseTest {
+    private static final JavaClasses HOUSE = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("cuelead");
+
+    /** Room to the rooms that it may import. */
+    private static final Map<String, Set<String>> ARROWS = Map.ofEntries(
+            Map.entry("time", Set.of()),
+            Map.entry("report", Set.of()),
+            Map.entry("dsp", Set.of("time")),
+            Map.entry("dance", Set.of("time", "report")),
+            Map.entry("sheet", Set.of("dance", "report", "time")),
+            Map.entry("sound", Set.of("time", "dsp")),
+            Map.entry("song", Set.of("report", "dsp", "sound", "time")),
+            Map.entry("plan", Set.of("dance", "time", "report")),
+            Map.entry("voice", Set.of("report", "sound", "dsp", "time")),
+            Map.entry("output", Set.of("report", "sound", "time")),
+            Map.entry("compose", Set.of("report", "song", "time")),
+            Map.entry("practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "voice", "sound")),
+            Map.entry(
+                    "cli",
+                    Set.of(
+                            "time",
+                            "report",
+                            "dance",
+                            "sheet",
+                            "song",
+                            "plan",
+                            "voice",
+                            "sound",
+                            "output",
+                            "practice")));
+
+    @Test
+    void theRoomsHaveNoCycle() {
+        slices().matching("cuelead.(*)..").should().beFreeOfCycles().check(HOUSE);
+    }
+
+    @Test
+    void everyArrowIsAllowed() {
+        Set<String> unknown = new TreeSet<>();
+        for (JavaClass from : HOUSE) {
+            for (Dependency dependency : from.getDirectDependenciesFromSelf()) {
+                String target = room(dependency.getTargetClass());
+                String origin = room(from);
+                if (!target.isEmpty()
+                        && !target.equals(origin)
+                        && !ARROWS.getOrDefault(origin, Set.of()).contains(target)) {
+                    unknown.add(origin + " -> " + target + " (" + from.getSimpleName() + ")");
+                }
+            }
+        }
+        assertEquals(Set.of(), unknown);
+        assertTrue(HOUSE.size() > 20, "the house was not found");
+    }
+
+    private static String room(JavaClass type) {
+        String name = type.getPackageName();
+        if (!name.startsWith("cuelead.")) {
+            return "";
+        }
+        return name.split("\\.")[1];
+    }
+}
