@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -14,7 +15,7 @@ import org.junit.jupiter.api.Test;
 class BeatGridTest {
     @Property
     void positionsRoundTripThroughSeconds(
-            @ForAll @Size(min = 1, max = 30) double @DoubleRange(min = 0.2, max = 1.5) [] gaps,
+            @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0.2, max = 1.5) Double> gaps,
             @ForAll @LongRange(min = -9600, max = 48000) long ticks) {
         BeatGrid grid = drifting(gaps);
         BeatPosition position = new BeatPosition(ticks);
@@ -23,7 +24,7 @@ class BeatGridTest {
 
     @Property
     void timeRunsForward(
-            @ForAll @Size(min = 1, max = 30) double @DoubleRange(min = 0.2, max = 1.5) [] gaps,
+            @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0.2, max = 1.5) Double> gaps,
             @ForAll @LongRange(min = -9600, max = 48000) long ticks) {
         BeatGrid grid = drifting(gaps);
         assertTrue(grid.secondsAt(new BeatPosition(ticks + 1)) > grid.secondsAt(new BeatPosition(ticks)));
@@ -52,13 +53,13 @@ class BeatGridTest {
         assertEquals(15.0, new Tempo(64).secondsOf(Beats.of(16)), 1e-9);
     }
 
-    private static BeatGrid drifting(double[] gaps) {
-        double[] seconds = new double[gaps.length + 1];
-        int[] inBar = new int[gaps.length + 1];
-        for (int i = 0; i <= gaps.length; i++) {
-            seconds[i] = i == 0 ? 0.7 : seconds[i - 1] + gaps[i - 1];
+    private static BeatGrid drifting(List<Double> gaps) {
+        double[] seconds = new double[gaps.size() + 1];
+        int[] inBar = new int[gaps.size() + 1];
+        for (int i = 0; i <= gaps.size(); i++) {
+            seconds[i] = i == 0 ? 0.7 : seconds[i - 1] + gaps.get(i - 1);
             inBar[i] = 1 + i % 4;
         }
-        return new BeatGrid(seconds, inBar, new int[gaps.length + 1]);
+        return new BeatGrid(seconds, inBar, new int[gaps.size() + 1]);
     }
 }
