@@ -1,0 +1,101 @@
+package cuelead.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Makes one call plan: what must be said finds its time first, then words and figures, then the count-in. */
+final class CallPlanner {
+    private final Timeline timeline;
+    private final CallSettings settings;
+    private final WordTimes words;
+    private final Airtime airtime = new Airtime();
+    private final List<LeftOut> leftOut = new ArrayList<>();
+
+    CallPlanner(Timeline timeline, CallSettings settings, WordTimes words) {
+        this.timeline = timeline;
+        this.settings = settings;
+        this.words = words;
+    }
+
+    CallPlan plan() {
+        Cues cues = new Cues(timeline, settings);
+        leftOut.addAll(cues.silenced());
+        List<Call> calls = new ArrayList<>();
+        for (Offer offer : new Placing(timeline, words, airtime, leftOut).place(cues.all())) {
+            calls.add(callOf(offer));
+        }
+        for (Offer offer : fitWishes(cues.all())) {
+            airtime.take(offer.startSeconds(), offer.endSeconds());
+            calls.add(callOf(offer));
+        }
+        CallLevel first = settings.levelOf(1);
+        if (first != CallLevel.NONE && !timeline.counts().isEmpty()) {
+            calls.addAll(new CountIn(timeline, first, words, airtime).fit(leftOut));
+        }
+        calls.sort(Comparator.comparingDouble(Call::centreSeconds));
+        return new CallPlan(timeline, settings, calls, leftOut);
+    }
+
+    private List<Offer> fitWishes(List<Cue> cues) {
+        List<Cue> wishes = cues.stream()
+                .filter(cue -> cue.need() == Cue.Need.WISH)
+                .sorted(Comparator.comparingDouble(cue -> cue.target().songSeconds()))
+                .toList();
+        List<List<Offer>> offers = wishes.stream().map(this::freeOffers).toList();
+        List<Optional<Offer>> chosen = WordFit.best(offers);
+        for (int i = 0; i < wishes.size(); i++) {
+            if (!offers.get(i).isEmpty() && chosen.get(i).isEmpty()) {
+                leftOut.add(LeftOuts.of(wishes.get(i), LeftOut.Reason.NO_ROOM));
+            }
+        }
+        return chosen.stream().flatMap(Optional::stream).toList();
+    }
+
+    /** The phrases of a wish that can be said where nothing else is; notes why there are none. */
+    private List<Offer> freeOffers(Cue cue) {
+        List<Offer> possible = new ArrayList<>();
+        for (Phrase phrase : cue.phrases()) {
+            Offer.of(cue, phrase, cue.lead(), timeline.grid(), words).ifPresent(possible::add);
+        }
+        List<Offer> free = possible.stream()
+                .filter(Offer::startsInMusic)
+                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
+                .toList();
+        if (free.isEmpty()) {
+            leftOut.add(LeftOuts.of(cue, whyNone(cue, possible)));
+        }
+        return free;
+    }
+
+    private LeftOut.Reason whyNone(Cue cue, List<Offer> possible) {
+        if (possible.stream().anyMatch(Offer::startsInMusic)) {
+            return LeftOut.Reason.GIVES_WAY;
+        }
+        if (!possible.isEmpty()) {
+            return LeftOut.Reason.BEFORE_THE_MUSIC;
+        }
+        boolean speakable = cue.phrases().stream()
+                .anyMatch(phrase -> words.of(phrase.words()).isPresent());
+        return speakable ? LeftOut.Reason.TOO_LATE : LeftOut.Reason.NOT_SPEAKABLE;
+    }
+
+    private Call callOf(Offer offer) {
+        DancedCount target = offer.cue().target();
+        return new Call(
+                offer.phrase().words(),
+                offer.cue().kind(),
+                settings.levelOf(target.run().wall()),
+                offer.centreSeconds(),
+                offer.startSeconds(),
+                offer.endSeconds(),
+                OptionalDouble.of(target.songSeconds()),
+                offer.lead(),
+                target.run().wall(),
+                target.section().name(),
+                Optional.of(target.count()),
+                target.facingBefore());
+    }
+}

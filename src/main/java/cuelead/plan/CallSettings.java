@@ -1,0 +1,50 @@
+package cuelead.plan;
+
+import cuelead.time.Beats;
+
+/**
+ * What is to be called and how early.
+ *
+ * @param lead        from a call to the beat that it is for; more than 0 and at most 16 beats. Default 2: between
+ *                    the 1-2 beats of the Roundalab Reference Manual 1987 and the 2-4 of contra and group-exercise
+ *                    calling
+ * @param sectionLead the same for the first call of a section: 4, "4-beat call for a new move" (a group-exercise
+ *                    instructor training site); never less than the lead
+ * @param level       how much is called in the first wall
+ * @param fading      whether that grows less from wall to wall
+ */
+public record CallSettings(Beats lead, Beats sectionLead, CallLevel level, Fading fading) {
+    public static final Beats DEFAULT_LEAD = Beats.of(2);
+    public static final Beats DEFAULT_SECTION_LEAD = Beats.of(4);
+    private static final Beats MOST_LEAD = Beats.of(16);
+
+    /** Whether the level steps down from wall to wall. */
+    public enum Fading {
+        STEADY,
+        WALL_BY_WALL
+    }
+
+    public CallSettings {
+        if (lead.compareTo(Beats.ZERO) <= 0 || lead.compareTo(MOST_LEAD) > 0) {
+            throw new IllegalArgumentException("lead out of range (0, 16] beats: " + lead.toDecimal());
+        }
+    }
+
+    /** All words, with this lead. */
+    public static CallSettings withLead(Beats lead) {
+        return new CallSettings(lead, longer(lead, DEFAULT_SECTION_LEAD), CallLevel.WORDS, Fading.STEADY);
+    }
+
+    /** The level of a wall, from 1. */
+    public CallLevel levelOf(int wall) {
+        CallLevel now = level;
+        for (int passed = 1; fading == Fading.WALL_BY_WALL && passed < wall; passed++) {
+            now = now.faded();
+        }
+        return now;
+    }
+
+    private static Beats longer(Beats a, Beats b) {
+        return a.compareTo(b) >= 0 ? a : b;
+    }
+}

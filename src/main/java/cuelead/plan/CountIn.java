@@ -1,0 +1,87 @@
+package cuelead.plan;
+
+import cuelead.dance.Count;
+import cuelead.dance.Counts;
+import cuelead.dance.Metre;
+import cuelead.time.BeatPosition;
+import cuelead.time.Beats;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The spoken count-in before count 1: "five, six, seven, eight", in waltz "four, five, six" (common practice), each
+ * word on its own beat. Words whose time is taken by the first calls give way; where that leaves fewer than two,
+ * the count-in begins earlier in its eight.
+ */
+final class CountIn {
+    private static final int FEWEST_WORDS = 2;
+
+    private final Timeline timeline;
+    private final CallLevel level;
+    private final WordTimes words;
+    private final Airtime airtime;
+
+    CountIn(Timeline timeline, CallLevel level, WordTimes words, Airtime airtime) {
+        this.timeline = timeline;
+        this.level = level;
+        this.words = words;
+        this.airtime = airtime;
+    }
+
+    /** The words that fit, in order of time; takes their airtime. */
+    List<Call> fit(List<LeftOut> leftOut) {
+        Metre metre = timeline.dance().header().metre();
+        int last = metre.countsInSection();
+        int usualFirst = last - metre.beatsInBar() + 1;
+        List<Call> calls = new ArrayList<>();
+        for (int count = last; count >= 1; count--) {
+            if (count < usualFirst && calls.size() >= FEWEST_WORDS) {
+                break;
+            }
+            Optional<Call> call = call(count, last - count + 1);
+            if (call.isPresent()) {
+                airtime.take(call.get().startsSeconds(), call.get().endsSeconds());
+                calls.add(call.get());
+            } else if (count >= usualFirst) {
+                leftOut.add(
+                        new LeftOut(NumberWords.of(count), 0, "", Integer.toString(count), reason(last - count + 1)));
+            }
+        }
+        Collections.reverse(calls);
+        return calls;
+    }
+
+    private BeatPosition position(int countsBefore) {
+        return timeline.countOne().minus(timeline.beatsOf(Counts.of(countsBefore)));
+    }
+
+    private LeftOut.Reason reason(int countsBefore) {
+        return timeline.grid().secondsAt(position(countsBefore)) < 0
+                ? LeftOut.Reason.BEFORE_THE_MUSIC
+                : LeftOut.Reason.GIVES_WAY;
+    }
+
+    private Optional<Call> call(int count, int countsBefore) {
+        String word = NumberWords.of(count);
+        double centre = timeline.grid().secondsAt(position(countsBefore));
+        return words.of(word)
+                .filter(length -> centre - length.beforeSeconds() >= 0)
+                .filter(length -> airtime.isFree(centre - length.beforeSeconds(), centre + length.afterSeconds()))
+                .map(length -> new Call(
+                        word,
+                        Call.Kind.COUNT_IN,
+                        level,
+                        centre,
+                        centre - length.beforeSeconds(),
+                        centre + length.afterSeconds(),
+                        OptionalDouble.empty(),
+                        Beats.ZERO,
+                        0,
+                        "",
+                        Optional.of(Count.on(count)),
+                        timeline.runs().get(0).startFacing()));
+    }
+}

@@ -1,0 +1,29 @@
+package cuelead.plan;
+
+import cuelead.time.Beats;
+import java.util.List;
+
+/**
+ * A wish for a call, before it is known whether and how it fits.
+ *
+ * @param kind    what it is
+ * @param need    how much it is needed
+ * @param target  the count that it is for
+ * @param phrases what may be said, best first
+ * @param lead    how early it should come
+ */
+record Cue(Call.Kind kind, Need need, DancedCount target, List<Phrase> phrases, Beats lead) {
+    /** How much a call is needed: the first ones choose their time first; words take what is left. */
+    enum Need {
+        ANNOUNCEMENT,
+        WALL,
+        TURN,
+        SECTION,
+        EARLY_WARNING,
+        WISH
+    }
+
+    Cue {
+        phrases = List.copyOf(phrases);
+    }
+}

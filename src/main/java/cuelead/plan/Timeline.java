@@ -1,0 +1,94 @@
+package cuelead.plan;
+
+import cuelead.dance.CountRate;
+import cuelead.dance.Counts;
+import cuelead.dance.Dance;
+import cuelead.dance.Facing;
+import cuelead.time.BeatGrid;
+import cuelead.time.BeatPosition;
+import cuelead.time.Beats;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The dance laid over the beats: its runs in order, and every count with its beat, its wall and the way faced.
+ * Immutable; made by {@link #lay}.
+ *
+ * @param dance      what is danced
+ * @param grid       the beats of the song
+ * @param countRate  counts a beat
+ * @param runs       walls and tags in order; the last may be cut short by the end of the music
+ * @param counts     in order of time
+ * @param endSeconds the end of the music
+ * @param ending     how the music leaves the dancers
+ */
+public record Timeline(
+        Dance dance,
+        BeatGrid grid,
+        CountRate countRate,
+        List<Run> runs,
+        List<DancedCount> counts,
+        double endSeconds,
+        Ending ending) {
+    public Timeline {
+        runs = List.copyOf(runs);
+        counts = List.copyOf(counts);
+    }
+
+    /**
+     * Where the dancers are when it ends.
+     *
+     * @param isWhole whether the last run was danced to its end
+     * @param last    the last count danced; empty when the music ends before count 1
+     * @param facing  the way faced then
+     */
+    public record Ending(boolean isWhole, Optional<DancedCount> last, Facing facing) {}
+
+    /** Lays a dance over a grid. */
+    public static Timeline lay(Dance dance, BeatGrid grid, Laying laying) {
+        return new Layer(dance, grid, laying).lay();
+    }
+
+    /** The beat of count 1, whether or not the music reaches it. */
+    public BeatPosition countOne() {
+        return runs.get(0).start();
+    }
+
+    /** So many counts as beats of this grid: the one place where counts become beats. */
+    public Beats beatsOf(Counts length) {
+        return beatsOf(length, countRate);
+    }
+
+    static Beats beatsOf(Counts length, CountRate rate) {
+        return new Beats(length.ticks() * 2 / rate.countsInTwoBeats());
+    }
+
+    /** The counts of one run, in order of time. */
+    public List<DancedCount> countsOf(Run run) {
+        return counts.stream().filter(count -> count.run().equals(run)).toList();
+    }
+
+    /** Number of walls begun. */
+    public int walls() {
+        return runs.stream()
+                .filter(run -> !run.isTag())
+                .mapToInt(Run::wall)
+                .max()
+                .orElse(0);
+    }
+
+    /** The count being danced at a time: the last that has begun; empty before count 1. */
+    public Optional<DancedCount> at(double songSeconds) {
+        int low = 0;
+        int high = counts.size();
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (counts.get(middle).songSeconds() <= songSeconds) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low == 0 ? Optional.empty() : Optional.of(counts.get(low - 1));
+    }
+}
