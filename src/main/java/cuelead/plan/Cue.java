@@ -13,12 +13,16 @@ import java.util.List;
  * @param lead    how early it should come
  */
 record Cue(Call.Kind kind, Need need, DancedCount target, List<Phrase> phrases, Beats lead) {
-    /** How much a call is needed: the first ones choose their time first; words take what is left. */
+    /**
+     * How much a call is needed, and in which order they choose their time. The nearest to its beat is first: each
+     * later one can only move earlier, so what is heard is in the order restart, wall, section, turn. Wishes take
+     * the time that is left.
+     */
     enum Need {
-        ANNOUNCEMENT,
-        WALL,
         TURN,
         SECTION,
+        WALL,
+        ANNOUNCEMENT,
         EARLY_WARNING,
         WISH
     }

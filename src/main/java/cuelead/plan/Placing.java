@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds the time of the calls that must be made: announcements first, then walls, turns, sections, early warnings.
- * Each takes the cheapest free place: near its lead, in its fullest words that are not too long.
+ * Finds the time of the calls that must be made: turns first, then sections, walls, announcements, early warnings
+ * (see {@link Cue.Need}). Each takes the cheapest free place: near its lead, in its fullest words that are not too long.
  */
 final class Placing {
     private static final Beats MOST_EXTRA_LEAD = Beats.of(12);
