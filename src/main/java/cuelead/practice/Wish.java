@@ -1,0 +1,43 @@
+package cuelead.practice;
+
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.time.SampleRate;
+import cuelead.time.Tempo;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a user asks to practise.
+ *
+ * @param sheet       the step sheet
+ * @param song        the song; empty = the one that the sheet names, or none with a tempo
+ * @param tempo       practise at this tempo without music; empty = with the song
+ * @param leadBeats   how early calls come; empty = as the sheet says, else 2
+ * @param level       how much is called
+ * @param fading      whether calls grow fewer from wall to wall
+ * @param click       whether a click is heard
+ * @param ownWords    a folder of recorded call-words
+ * @param rate        sample rate of the sound; empty = the song's own, 44,100 Hz without a song
+ * @param fromSeconds where in the song sound begins
+ * @param toSeconds   where it ends; empty = at the end
+ */
+public record Wish(
+        Path sheet,
+        Optional<Path> song,
+        Optional<Tempo> tempo,
+        OptionalDouble leadBeats,
+        CallLevel level,
+        CallSettings.Fading fading,
+        Click click,
+        Optional<Path> ownWords,
+        Optional<SampleRate> rate,
+        double fromSeconds,
+        OptionalDouble toSeconds) {
+    /** Whether a click is heard. */
+    public enum Click {
+        SILENT,
+        EVERY_BEAT
+    }
+}
