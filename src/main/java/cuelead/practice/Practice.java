@@ -17,6 +17,7 @@ import java.util.Optional;
  */
 public interface Practice extends AutoCloseable {
     /** Makes a practice ready; the song goes on loading behind it. */
+    @SuppressWarnings("DoNotCallSuggester")
     static Practice prepare(Wish wish, Places places, Progress progress) throws Refused {
         throw new Refused("being built");
     }
