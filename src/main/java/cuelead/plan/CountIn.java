@@ -68,7 +68,7 @@ final class CountIn {
         String word = NumberWords.of(count);
         double centre = timeline.grid().secondsAt(position(countsBefore));
         return words.of(word)
-                .filter(length -> centre - length.beforeSeconds() >= 0)
+                .filter(length -> centre - length.beforeSeconds() >= Offer.EARLIEST_SECONDS)
                 .filter(length -> airtime.isFree(centre - length.beforeSeconds(), centre + length.afterSeconds()))
                 .map(length -> new Call(
                         word,

@@ -13,6 +13,9 @@ import java.util.Optional;
  */
 record Offer(Cue cue, Phrase phrase, Beats lead, double startSeconds, double centreSeconds, double endSeconds) {
     private static final Beats MOST_LEAD = Beats.of(32);
+    /** Nothing is said in the first moments of the music: a clip begins a little before it is heard. */
+    static final double EARLIEST_SECONDS = 0.05;
+
 
     /**
      * The offer with at least this lead that leaves the dancers {@link CallPlan#LEAST_ROOM_SECONDS}: where the lead
@@ -41,7 +44,7 @@ record Offer(Cue cue, Phrase phrase, Beats lead, double startSeconds, double cen
     }
 
     boolean startsInMusic() {
-        return startSeconds >= 0;
+        return startSeconds >= EARLIEST_SECONDS;
     }
 
     double lengthSeconds() {
