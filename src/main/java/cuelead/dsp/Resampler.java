@@ -31,16 +31,13 @@ public final class Resampler {
         double taps = (STOP_BAND_DB - 7.95) / (2.285 * Math.PI * TRANSITION * cutoff);
         half = (int) Math.ceil(taps / 2);
         phases = new float[up][2 * half];
-        double i0 = besselI0(beta);
         for (int p = 0; p < up; p++) {
             double fraction = (double) p / up;
             double sum = 0;
             double[] row = new double[2 * half];
             for (int t = 0; t < 2 * half; t++) {
                 double x = t - half + 1 - fraction;
-                double edge = x / half;
-                double window = Math.abs(edge) < 1 ? besselI0(beta * Math.sqrt(1 - edge * edge)) / i0 : 0;
-                row[t] = sinc(x * cutoff * ROLL_OFF) * window;
+                row[t] = sinc(x * cutoff * ROLL_OFF) * Kaiser.window(x / half, beta);
                 sum += row[t];
             }
             for (int t = 0; t < 2 * half; t++) {
@@ -146,17 +143,6 @@ public final class Resampler {
 
     private static double sinc(double x) {
         return x == 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x);
-    }
-
-    /** Modified Bessel function of order 0, by its power series. */
-    private static double besselI0(double x) {
-        double sum = 1;
-        double term = 1;
-        for (int k = 1; term > sum * 1e-17; k++) {
-            term *= (x / (2 * k)) * (x / (2 * k));
-            sum += term;
-        }
-        return sum;
     }
 
     private static int gcd(int a, int b) {
