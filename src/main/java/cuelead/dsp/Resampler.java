@@ -31,16 +31,13 @@ public final class Resampler {
         double taps = (STOP_BAND_DB - 7.95) / (2.285 * Math.PI * TRANSITION * cutoff);
         half = (int) Math.ceil(taps / 2);
         phases = new float[up][2 * half];
-        double i0 = besselI0(beta);
         for (int p = 0; p < up; p++) {
             double fraction = (double) p / up;
             double sum = 0;
             double[] row = new double[2 * half];
             for (int t = 0; t < 2 * half; t++) {
                 double x = t - half + 1 - fraction;
-                double edge = x / half;
-                double window = Math.abs(edge) < 1 ? besselI0(beta * Math.sqrt(1 - edge * edge)) / i0 : 0;
-                row[t] = sinc(x * cutoff * ROLL_OFF) * window;
+                row[t] = sinc(x * cutoff * ROLL_OFF) * Kaiser.window(x / half, beta);
                 sum += row[t];
             }
             for (int t = 0; t < 2 * half; t++) {
@@ -87,6 +84,50 @@ public final class Resampler {
         return (float) sum;
     }
 
+    /**
+     * A run of output frames of a stereo sound.
+     *
+     * @param input       interleaved stereo
+     * @param firstFrame  the frame of the whole input that {@code input[0]} belongs to
+     * @param frames      how many frames it holds; those beyond either end count as silence
+     * @param output      interleaved stereo, overwritten from its front
+     * @param firstOutput the frame of the whole output that {@code output[0]} belongs to
+     */
+    public void stereo(float[] input, long firstFrame, int frames, float[] output, int outputFrames, long firstOutput) {
+        for (int i = 0; i < outputFrames; i++) {
+            long at = (firstOutput + i) * down;
+            float[] row = phases[(int) Math.floorMod(at, (long) up)];
+            int from = (int) (Math.floorDiv(at, up) - half + 1 - firstFrame);
+            int first = Math.max(0, -from);
+            int last = Math.min(row.length, frames - from);
+            stereoFrame(row, first, last, input, 2 * (from + first), output, 2 * i);
+        }
+    }
+
+    /** Four sums at a time, so that the additions need not wait for each other. */
+    private static void stereoFrame(
+            float[] row, int first, int last, float[] input, int inputAt, float[] output, int outputAt) {
+        float left = 0;
+        float right = 0;
+        float leftToo = 0;
+        float rightToo = 0;
+        int in = inputAt;
+        int t = first;
+        for (; t + 1 < last; t += 2) {
+            left += row[t] * input[in];
+            right += row[t] * input[in + 1];
+            leftToo += row[t + 1] * input[in + 2];
+            rightToo += row[t + 1] * input[in + 3];
+            in += 4;
+        }
+        if (t < last) {
+            left += row[t] * input[in];
+            right += row[t] * input[in + 1];
+        }
+        output[outputAt] = left + leftToo;
+        output[outputAt + 1] = right + rightToo;
+    }
+
     /** A whole mono sound at another rate. */
     public static float[] convert(float[] mono, SampleRate from, SampleRate to) {
         if (from.equals(to)) {
@@ -102,17 +143,6 @@ public final class Resampler {
 
     private static double sinc(double x) {
         return x == 0 ? 1 : Math.sin(Math.PI * x) / (Math.PI * x);
-    }
-
-    /** Modified Bessel function of order 0, by its power series. */
-    private static double besselI0(double x) {
-        double sum = 1;
-        double term = 1;
-        for (int k = 1; term > sum * 1e-17; k++) {
-            term *= (x / (2 * k)) * (x / (2 * k));
-            sum += term;
-        }
-        return sum;
     }
 
     private static int gcd(int a, int b) {

@@ -4,16 +4,61 @@ import cuelead.report.Problem;
 import cuelead.sound.Pcm;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /**
- * A song that is open: its samples (still filling while it loads) and what was found wrong with its file.
- *
- * @param file     where it came from
- * @param pcm      its samples, timed as in every other player (encoder delay trimmed)
- * @param problems what could be used in spite of being damaged or misnamed, a warning each
+ * A song that is open: its samples, still filling while it loads in the background, and what was found wrong
+ * with its file. Close it to stop loading; what was loaded stays readable. Safe on any thread.
  */
-public record Song(Path file, Pcm pcm, List<Problem> problems) {
-    public Song {
-        problems = List.copyOf(problems);
+public final class Song implements AutoCloseable {
+    private final Path file;
+    private final Pcm pcm;
+    private final Supplier<List<Problem>> problems;
+    private final CompletableFuture<Void> loaded;
+
+    Song(Path file, Pcm pcm, Supplier<List<Problem>> problems, CompletableFuture<Void> loaded) {
+        this.file = file;
+        this.pcm = pcm;
+        this.problems = problems;
+        this.loaded = loaded;
+    }
+
+    /** A song that was not read from a sound file, such as one that was just composed. */
+    public static Song of(Path file, Pcm pcm) {
+        return new Song(file, pcm, List::of, CompletableFuture.completedFuture(null));
+    }
+
+    /** Where it came from. */
+    public Path file() {
+        return file;
+    }
+
+    /** Its samples, timed as in other players (encoder delay trimmed); silent where they are missing. */
+    public Pcm pcm() {
+        return pcm;
+    }
+
+    /**
+     * What is damaged or misnamed and could be used all the same, a warning each, and an error when loading had
+     * to end early. Grows while the song loads; complete once {@link #loaded} is.
+     */
+    public List<Problem> problems() {
+        return problems.get();
+    }
+
+    /**
+     * Completes when all samples are there; exceptionally with {@link cuelead.report.Refused} when the file could
+     * not be read to its end, with a {@link java.util.concurrent.CancellationException} when the song was closed
+     * before, and with anything else for a mistake of the program. Changing the future changes nothing here.
+     */
+    public CompletableFuture<Void> loaded() {
+        return loaded.copy();
+    }
+
+    /** Stops loading, if it still goes on; does not wait. */
+    @Override
+    public void close() {
+        loaded.cancel(false);
     }
 }

@@ -1,6 +1,8 @@
 package cuelead.sound;
 
 import cuelead.time.SampleRate;
+import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 
@@ -8,8 +10,8 @@ import java.util.concurrent.locks.ReentrantLock;
  * The decoded samples of a song, stereo at one rate, filled by one loading thread from the front while others
  * read. Held in fixed chunks, so that filling never copies and memory is one copy of the song.
  *
- * <p>{@link #copy} is realtime-safe. {@link #append} and {@link #finish} belong to the loading thread;
- * {@link #await} is for a thread that may wait.
+ * <p>{@link #copy} is realtime-safe. {@link #append}, {@link #finish} and {@link #fail} belong to the loading
+ * thread; {@link #await} is for a thread that may wait.
  */
 public final class Pcm {
     private static final int CHUNK_FRAMES = 1 << 15;
@@ -22,6 +24,7 @@ public final class Pcm {
 
     private volatile long availableFrames;
     private volatile boolean finished;
+    private volatile Optional<Throwable> failure = Optional.empty();
 
     /** @param lengthFrames the length of the whole song, known before it is decoded */
     public Pcm(SampleRate rate, long lengthFrames) {
@@ -83,6 +86,12 @@ public final class Pcm {
         publish(availableFrames, true);
     }
 
+    /** Says that loading broke down; those who wait are told. What was loaded before can still be read. */
+    public void fail(Throwable cause) {
+        failure = Optional.of(cause);
+        publish(availableFrames, true);
+    }
+
     private void publish(long available, boolean isLast) {
         lock.lock();
         try {
@@ -94,13 +103,24 @@ public final class Pcm {
         }
     }
 
-    /** Waits until the frames before {@code frame} can be read, or loading has ended. Never on the audio thread. */
-    public void await(long frame) throws InterruptedException {
+    /**
+     * Waits until the frames before {@code frame} (or the song's end) can be read, or loading has ended. Never on
+     * the audio thread.
+     *
+     * @return false when loading has ended before that
+     * @throws IllegalStateException when loading has broken down before that; its cause says how
+     */
+    public boolean await(long frame) throws InterruptedException {
+        long wanted = Math.min(frame, lengthFrames);
         lock.lock();
         try {
-            while (availableFrames < Math.min(frame, lengthFrames) && !finished) {
+            while (availableFrames < wanted && !finished) {
                 grown.await();
             }
+            if (availableFrames < wanted && failure.isPresent()) {
+                throw new IllegalStateException("loading broke down", failure.get());
+            }
+            return availableFrames >= wanted;
         } finally {
             lock.unlock();
         }
@@ -118,7 +138,7 @@ public final class Pcm {
             int run;
             if (at < 0 || at >= available) {
                 run = (int) Math.min(frames - done, at < 0 ? -at : frames - done);
-                java.util.Arrays.fill(interleaved, done * Sound.CHANNELS, (done + run) * Sound.CHANNELS, 0f);
+                Arrays.fill(interleaved, done * Sound.CHANNELS, (done + run) * Sound.CHANNELS, 0f);
             } else {
                 int inChunk = (int) (at % CHUNK_FRAMES);
                 run = (int) Math.min(Math.min(frames - done, CHUNK_FRAMES - inChunk), available - at);

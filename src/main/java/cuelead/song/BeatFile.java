@@ -1,0 +1,96 @@
+package cuelead.song;
+
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import cuelead.time.BeatGrid;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The beats of a song as a text file beside it: one beat a line, {@code seconds TAB beat in the bar TAB count in
+ * the phrase}, the plain form that beat-tracking research uses. The third column may be missing; {@code #} begins
+ * a comment.
+ */
+public final class BeatFile {
+    private static final String ENDING = ".beats";
+
+    private BeatFile() {}
+
+    /**
+     * What was read.
+     *
+     * @param beats    empty when there is an error among the problems
+     * @param comments the text of whole comment lines, without their {@code #}, in order
+     * @param problems all mistakes, in the order of the lines
+     */
+    public record Reading(Optional<BeatGrid> beats, List<String> comments, List<Problem> problems) {
+        public Reading {
+            comments = List.copyOf(comments);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /** {@code song.beats} beside {@code song.mp3}. */
+    public static Path beside(Path song) {
+        String name = song.getFileName().toString();
+        int dot = name.lastIndexOf('.');
+        return song.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ENDING);
+    }
+
+    /**
+     * Reads a beat file to its end, whatever is wrong in it.
+     *
+     * @throws Refused when the file is missing or cannot be read; mistakes in it are problems instead
+     */
+    public static Reading read(Path file) throws Refused {
+        if (Files.notExists(file)) {
+            throw Refusals.missing(file);
+        }
+        if (Files.isDirectory(file)) {
+            throw new Refused(file + " is a folder: name a beat file in it.");
+        }
+        try {
+            String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
+            return new BeatReader(file.toString()).read(text);
+        } catch (IOException broken) {
+            throw Refusals.unreadable(file, broken);
+        }
+    }
+
+    /**
+     * Writes whole or not at all; times to the microsecond.
+     *
+     * @param comments put in front, a line each
+     * @throws Refused when it cannot be written; what stood there before stands there still
+     */
+    public static void write(Path file, BeatGrid beats, List<String> comments) throws Refused {
+        try {
+            WholeFile.write(file, print(beats, comments).getBytes(StandardCharsets.UTF_8));
+        } catch (IOException broken) {
+            throw new Refused(
+                    "The beat file " + file
+                            + " cannot be written: free some space on its disk, or choose a folder that you may write to.",
+                    broken);
+        }
+    }
+
+    static String print(BeatGrid beats, List<String> comments) {
+        StringBuilder text = new StringBuilder();
+        for (String comment : comments) {
+            text.append('#').append(comment).append('\n');
+        }
+        for (int i = 0; i < beats.size(); i++) {
+            text.append(String.format(Locale.ROOT, "%.6f\t%d", beats.beatSeconds(i), beats.beatInBar(i)));
+            if (beats.countInPhrase(i) > 0) {
+                text.append('\t').append(beats.countInPhrase(i));
+            }
+            text.append('\n');
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,115 @@
+package cuelead.song;
+
+import cuelead.report.Refused;
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.lang.ProcessBuilder.Redirect;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Formats that no Java library reads well (M4A/AAC, Opus, WMA), by the program {@code ffmpeg} where it is
+ * installed. It runs twice, once to count the frames exactly and once to decode, so that neither a file nor a
+ * second copy in memory is needed.
+ */
+final class Ffmpeg {
+    private static final int COUNT_BYTES = 1 << 16;
+
+    private final String command;
+
+    /** @param command the program's name or path */
+    Ffmpeg(String command) {
+        this.command = command;
+    }
+
+    /**
+     * @param says       what the file holds, for the sentence when the program is missing
+     * @param mostSeconds it is not decoded beyond this
+     */
+    Optional<Decoder> open(Path file, String says, long mostSeconds) throws Refused, IOException {
+        long frames;
+        try (Run counting = start(file, says, mostSeconds)) {
+            Optional<RawLayout> layout = WavHeader.read(counting.in);
+            if (layout.isEmpty()) {
+                return Optional.empty();
+            }
+            frames = count(counting.in) / layout.get().frameBytes();
+        }
+        if (frames == 0) {
+            return Optional.empty();
+        }
+        Run decoding = start(file, says, mostSeconds);
+        RawLayout layout = WavHeader.read(decoding.in).orElseThrow(() -> new IOException("ffmpeg gave no sound"));
+        return Optional.of(new RawDecoder(decoding, layout, frames));
+    }
+
+    private Run start(Path file, String says, long mostSeconds) throws Refused {
+        List<String> arguments = List.of(
+                command,
+                "-v",
+                "quiet",
+                "-nostdin",
+                "-protocol_whitelist",
+                "file,pipe",
+                "-i",
+                "file:" + file.toAbsolutePath(),
+                "-map",
+                "0:a:0",
+                "-t",
+                Long.toString(mostSeconds),
+                "-f",
+                "wav",
+                "-c:a",
+                "pcm_f32le",
+                "pipe:1");
+        try {
+            return new Run(new ProcessBuilder(arguments)
+                    .redirectError(Redirect.DISCARD)
+                    .redirectInput(Redirect.PIPE)
+                    .start());
+        } catch (IOException missing) {
+            throw new Refused(
+                    file + " holds " + says + ", which is read with the program ffmpeg, and that is not installed: "
+                            + "install it, or convert the file to MP3, FLAC or WAV.",
+                    missing);
+        }
+    }
+
+    private static long count(InputStream in) throws IOException {
+        byte[] bytes = new byte[COUNT_BYTES];
+        long count = 0;
+        for (int got = in.read(bytes); got >= 0; got = in.read(bytes)) {
+            count += got;
+        }
+        return count;
+    }
+
+    /** What the program writes; closing ends the program. */
+    private static final class Run extends InputStream {
+        private final Process process;
+        private final InputStream in;
+
+        Run(Process process) throws IOException {
+            this.process = process;
+            this.in = new BufferedInputStream(process.getInputStream(), COUNT_BYTES);
+            process.getOutputStream().close();
+        }
+
+        @Override
+        public int read() throws IOException {
+            return in.read();
+        }
+
+        @Override
+        public int read(byte[] bytes, int from, int count) throws IOException {
+            return in.read(bytes, from, count);
+        }
+
+        @Override
+        public void close() {
+            process.destroyForcibly();
+        }
+    }
+}

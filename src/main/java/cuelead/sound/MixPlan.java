@@ -1,0 +1,91 @@
+package cuelead.sound;
+
+import cuelead.time.SampleRate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * All that a mix is made of, known before it sounds. One time line: frames of the song, 0 its first; without a
+ * song 0 is where the caller says. Equal plans give equal samples.
+ *
+ * @param rate      frames a second of everything in it
+ * @param music     the song
+ * @param clips     the calls, in order of their start
+ * @param clicks    the clicks, in order
+ * @param levels    how loud each part is
+ * @param fromFrame the first frame of the mix; before the song where a count-in needs it
+ * @param toFrame   one past its last
+ */
+public record MixPlan(
+        SampleRate rate,
+        Optional<Pcm> music,
+        List<PlacedClip> clips,
+        List<ClickAt> clicks,
+        Levels levels,
+        long fromFrame,
+        long toFrame) {
+    public MixPlan {
+        if (fromFrame > toFrame) {
+            throw new IllegalArgumentException("a mix from frame " + fromFrame + " to frame " + toFrame);
+        }
+        if (music.isPresent() && !music.get().rate().equals(rate)) {
+            throw new IllegalArgumentException("music at " + music.get().rate() + " in a mix at " + rate);
+        }
+        clips = sorted(clips, Comparator.comparingLong(PlacedClip::startFrame));
+        clicks = sorted(clicks, Comparator.comparingLong(ClickAt::frame));
+    }
+
+    /** From the beginning of the song, or of what sounds before it, to the end of whatever ends last. */
+    public static MixPlan whole(
+            SampleRate rate, Optional<Pcm> music, List<PlacedClip> clips, List<ClickAt> clicks, Levels levels) {
+        long clickFrames = ClickSound.PLAIN.samples(rate).length;
+        long from = 0;
+        long to = music.map(Pcm::lengthFrames).orElse(0L);
+        for (PlacedClip clip : clips) {
+            from = Math.min(from, clip.startFrame());
+            to = Math.max(to, clip.endFrame());
+        }
+        for (ClickAt click : clicks) {
+            from = Math.min(from, click.frame());
+            if (music.isEmpty()) {
+                to = Math.max(to, click.frame() + clickFrames);
+            }
+        }
+        return new MixPlan(rate, music, clips, clicks, levels, from, to);
+    }
+
+    private static <T> List<T> sorted(List<T> things, Comparator<T> order) {
+        List<T> inOrder = new ArrayList<>(things);
+        inOrder.sort(order);
+        return List.copyOf(inOrder);
+    }
+
+    /** The same, only that part of it that lies between two frames of the song. */
+    public MixPlan between(long from, long to) {
+        long begin = Math.min(Math.max(from, fromFrame), toFrame);
+        return new MixPlan(rate, music, clips, clicks, levels, begin, Math.max(begin, Math.min(to, toFrame)));
+    }
+
+    /** The same at other levels. */
+    public MixPlan withLevels(Levels other) {
+        return new MixPlan(rate, music, clips, clicks, other, fromFrame, toFrame);
+    }
+
+    /** The same without the calls that begin before a frame of the song. */
+    public MixPlan withoutClipsBefore(long frame) {
+        List<PlacedClip> later =
+                clips.stream().filter(clip -> clip.startFrame() >= frame).toList();
+        return new MixPlan(rate, music, later, clicks, levels, fromFrame, toFrame);
+    }
+
+    public long lengthFrames() {
+        return toFrame - fromFrame;
+    }
+
+    /** How the music goes down under the calls of this plan. */
+    public Dip dip() {
+        return Dip.under(clips, levels.dipDb(), rate);
+    }
+}

@@ -1,0 +1,44 @@
+package cuelead.sound;
+
+import cuelead.dsp.BlockPowers;
+import cuelead.dsp.IntegratedLoudness;
+import cuelead.dsp.KWeighting;
+import cuelead.time.SampleRate;
+
+/**
+ * The K-weighted power of a song at any span, from its 100 ms steps. What is not measured yet (a song that is
+ * still loading) counts as loud as what is; a song of which nothing is known, as loud as most.
+ */
+final class MusicPower {
+    /** What released popular music measures, give or take 3 LU. */
+    private static final double USUAL_LUFS = -12;
+
+    private final int stepFrames;
+    private final float[] powers;
+    private final long lengthFrames;
+    private final double unmeasured;
+
+    /**
+     * @param powers       as {@link BlockPowers} measures them, from the song's first frame on; may be incomplete
+     * @param lengthFrames length of the song; 0 for none
+     */
+    MusicPower(SampleRate rate, float[] powers, long lengthFrames) {
+        stepFrames = BlockPowers.stepFrames(rate);
+        this.powers = powers;
+        this.lengthFrames = lengthFrames;
+        unmeasured = KWeighting.powerOfLufs(IntegratedLoudness.lufs(powers).orElse(USUAL_LUFS));
+    }
+
+    /** Mean power over a span of frames, full scale = 1; outside the song there is none. */
+    double mean(long fromFrame, long toFrame) {
+        double sum = 0;
+        long end = Math.min(toFrame, lengthFrames);
+        for (long at = Math.max(0, fromFrame); at < end; ) {
+            long step = at / stepFrames;
+            long stepEnd = Math.min(end, (step + 1) * stepFrames);
+            sum += (stepEnd - at) * (step < powers.length ? powers[(int) step] : unmeasured);
+            at = stepEnd;
+        }
+        return sum / Math.max(1, toFrame - fromFrame);
+    }
+}

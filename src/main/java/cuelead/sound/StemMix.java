@@ -1,0 +1,77 @@
+package cuelead.sound;
+
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Chosen parts of a mix, exactly as the mix contains them before its limiter: the music with its dips, the calls,
+ * the clicks. All the stems of a plan add up to it.
+ *
+ * <p>Not thread-safe. Reading is realtime-safe.
+ */
+public final class StemMix implements Sound {
+    /** A part of a mix. */
+    public enum Stem {
+        MUSIC,
+        VOICE,
+        CLICK
+    }
+
+    private final MixPlan plan;
+    private final Set<Stem> stems;
+    private final Pcm music;
+    private final Dip dip;
+    private final double musicGain;
+    private final MonoLane voice;
+    private final MonoLane clicks;
+    private long nextFrame;
+
+    /** Those stems of the whole plan. */
+    public StemMix(MixPlan plan, Set<Stem> stems) {
+        this(plan, stems, plan.fromFrame());
+    }
+
+    /** @param startFrame the frame of the song to begin with */
+    StemMix(MixPlan plan, Set<Stem> stems, long startFrame) {
+        this.plan = plan;
+        this.stems = Set.copyOf(stems);
+        music = plan.music().orElseGet(() -> new Pcm(plan.rate(), 0));
+        dip = plan.dip();
+        musicGain = plan.levels().musicGain();
+        voice = new MonoLane(plan.clips(), plan.levels().voiceGain());
+        clicks = new MonoLane(clickClips(plan), plan.levels().clickGain());
+        nextFrame = startFrame;
+    }
+
+    private static List<PlacedClip> clickClips(MixPlan plan) {
+        Map<ClickSound, float[]> samples = new EnumMap<>(ClickSound.class);
+        for (ClickSound sound : ClickSound.values()) {
+            samples.put(sound, sound.samples(plan.rate()));
+        }
+        return plan.clicks().stream()
+                .map(click -> PlacedClip.whole(click.frame(), samples.get(click.sound())))
+                .toList();
+    }
+
+    @Override
+    public int read(float[] interleaved, int frames) {
+        int wanted = (int) Math.max(0, Math.min(frames, plan.toFrame() - nextFrame));
+        if (stems.contains(Stem.MUSIC)) {
+            music.copy(nextFrame, interleaved, wanted);
+            dip.applyTo(interleaved, wanted, nextFrame, musicGain);
+        } else {
+            Arrays.fill(interleaved, 0, wanted * CHANNELS, 0);
+        }
+        if (stems.contains(Stem.VOICE)) {
+            voice.addTo(interleaved, wanted, nextFrame);
+        }
+        if (stems.contains(Stem.CLICK)) {
+            clicks.addTo(interleaved, wanted, nextFrame);
+        }
+        nextFrame += wanted;
+        return wanted;
+    }
+}

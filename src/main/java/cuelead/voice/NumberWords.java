@@ -1,0 +1,105 @@
+package cuelead.voice;
+
+import java.util.List;
+
+/** Numbers as a caller says them. */
+final class NumberWords {
+    private static final List<String> SMALL = List.of(
+            "zero",
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen");
+    private static final List<String> TENS =
+            List.of("", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety");
+    private static final List<String> ORDINALS = List.of(
+            "first",
+            "second",
+            "third",
+            "fourth",
+            "fifth",
+            "sixth",
+            "seventh",
+            "eighth",
+            "ninth",
+            "tenth",
+            "eleventh",
+            "twelfth");
+    private static final int LONGEST_NUMBER = 4;
+
+    private NumberWords() {}
+
+    /** "32" is "thirty two"; numbers of more than four digits are said digit by digit. */
+    static String cardinal(String digits) {
+        if (digits.length() <= LONGEST_NUMBER) {
+            return cardinal(Integer.parseInt(digits));
+        }
+        StringBuilder spelled = new StringBuilder();
+        for (int i = 0; i < digits.length(); i++) {
+            spelled.append(SMALL.get(digits.charAt(i) - '0')).append(' ');
+        }
+        return spelled.toString().strip();
+    }
+
+    /** @param number 0 to 9999 */
+    static String cardinal(int number) {
+        if (number < SMALL.size()) {
+            return SMALL.get(number);
+        }
+        if (number < 100) {
+            return with(TENS.get(number / 10), number % 10);
+        }
+        if (number < 1000) {
+            return with(SMALL.get(number / 100) + " hundred", number % 100);
+        }
+        return with(SMALL.get(number / 1000) + " thousand", number % 1000);
+    }
+
+    /** "2" is "second"; beyond "twelfth" the plain number is clearer when called. */
+    static String ordinal(String digits) {
+        int number = digits.length() <= LONGEST_NUMBER ? Integer.parseInt(digits) : 0;
+        return number >= 1 && number <= ORDINALS.size() ? ORDINALS.get(number - 1) : cardinal(digits);
+    }
+
+    /** "3:00" is "three o'clock", "10:30" is "ten thirty". */
+    static String clock(int hour, int minute) {
+        if (minute == 0) {
+            return cardinal(hour) + " o'clock";
+        }
+        return cardinal(hour) + (minute < 10 ? " oh " : " ") + cardinal(minute);
+    }
+
+    /** Part of a turn: "quarter", "three quarter", "three eighths". */
+    static String fraction(String over, String under) {
+        String part =
+                switch (under) {
+                    case "2" -> "half";
+                    case "4" -> "quarter";
+                    default -> ordinal(under);
+                };
+        if (over.equals("1")) {
+            return part;
+        }
+        boolean plural = !under.equals("2") && !under.equals("4");
+        return cardinal(over) + " " + part + (plural ? "s" : "");
+    }
+
+    private static String with(String head, int rest) {
+        return rest == 0 ? head : head + " " + cardinal(rest);
+    }
+}

@@ -1,0 +1,74 @@
+package cuelead.voice;
+
+import cuelead.report.Refused;
+import cuelead.time.SampleRate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The built-in voice. The synthesizer is set up by the first word that is really asked for, so that a start whose
+ * words are all remembered elsewhere never pays for it. Thread-safe: one synthesis at a time.
+ */
+public final class SynthVoice implements Voice {
+    /** Raised whenever the same words would sound or be marked differently than before. */
+    private static final int VERSION = 1;
+
+    private final SampleRate rate;
+    private final ClipEditor editor;
+    private final Object lock = new Object();
+    private Optional<Synthesizer> synthesizer = Optional.empty();
+
+    /** @param rate the sample rate of its clips */
+    public SynthVoice(SampleRate rate) {
+        this.rate = rate;
+        this.editor = new ClipEditor(rate);
+    }
+
+    /** A file-name-safe name for everything but the words that a clip depends on. */
+    public String key() {
+        return "kevin16-" + Synthesizer.WORDS_PER_MINUTE + "wpm-v" + VERSION + "-" + rate.hz() + "hz";
+    }
+
+    @Override
+    public Optional<Clip> say(String words) throws Refused {
+        Optional<String> text = SpeakableText.of(words);
+        if (text.isEmpty()) {
+            return Optional.empty();
+        }
+        Synthesizer.Speech speech;
+        synchronized (lock) {
+            if (synthesizer.isEmpty()) {
+                synthesizer = Optional.of(new Synthesizer());
+            }
+            speech = synthesizer.get().speak(text.get());
+        }
+        return AudibleSpan.of(speech.sound()).map(span -> clip(words, speech, span));
+    }
+
+    private Clip clip(String words, Synthesizer.Speech speech, AudibleSpan span) {
+        ClipEditor.Edited edited = editor.edit(speech.sound(), span);
+        double onset = rate.secondsAt(edited.audible().startFrame());
+        double end = rate.secondsAt(edited.audible().endFrame());
+        List<SpokenPhone> phones = new ArrayList<>(speech.phones());
+        phones.replaceAll(phone -> phone.earlierBy(edited.sourceStartSeconds()));
+        double centre = StressedSyllable.of(phones, onset, end)
+                .map(StressedSyllable::centreSeconds)
+                .orElse(onset);
+        List<Clip.Phone> table = onClip(phones, edited.sound().lengthSeconds());
+        return new Clip(words, rate, edited.sound().samples(), onset, centre, end, table);
+    }
+
+    /** The phones without what was cut off at either end. */
+    private static List<Clip.Phone> onClip(List<SpokenPhone> phones, double lengthSeconds) {
+        List<Clip.Phone> table = new ArrayList<>();
+        for (SpokenPhone phone : phones) {
+            double start = Math.max(0, phone.startSeconds());
+            double end = Math.min(lengthSeconds, phone.endSeconds());
+            if (start < end) {
+                table.add(new Clip.Phone(phone.name(), start, end));
+            }
+        }
+        return table;
+    }
+}
