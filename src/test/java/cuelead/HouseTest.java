@@ -32,7 +32,7 @@ class HouseTest {
             Map.entry("plan", Set.of("dance", "time", "report")),
             Map.entry("voice", Set.of("report", "sound", "dsp", "time")),
             Map.entry("output", Set.of("report", "sound", "time")),
-            Map.entry("compose", Set.of("report", "song", "time")),
+            Map.entry("compose", Set.of("report", "dsp", "time")),
             Map.entry("practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "voice", "sound")),
             Map.entry(
                     "cli",
