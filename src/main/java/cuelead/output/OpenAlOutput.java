@@ -35,6 +35,7 @@ public final class OpenAlOutput implements AutoCloseable {
         void on(AlStream stream);
     }
 
+    @SuppressWarnings("ThreadPriorityCheck") // a hint: the queue is deep enough without
     private OpenAlOutput(AlDevice device, SampleRate rate) {
         this.device = device;
         this.rate = rate;

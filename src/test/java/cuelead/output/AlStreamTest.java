@@ -1,0 +1,188 @@
+package cuelead.output;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.sun.management.ThreadMXBean;
+import cuelead.report.Refused;
+import cuelead.sound.Band;
+import cuelead.sound.Mix;
+import cuelead.sound.MixPlan;
+import cuelead.sound.Sound;
+import java.lang.management.ManagementFactory;
+import java.nio.FloatBuffer;
+import java.util.Arrays;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.lwjgl.system.MemoryUtil;
+
+/** Through OpenAL and out of its loopback device, which needs no hardware and no clock. */
+class AlStreamTest {
+    private static final int RENDER_FRAMES = 441;
+    private static final MixPlan PLAN = Band.plan(6, 0.8);
+    private static final float[] MIX = Band.pull(new Mix(PLAN), 4_096);
+
+    private final FloatBuffer rendered = MemoryUtil.memAllocFloat(2 * RENDER_FRAMES);
+    private AlDevice device;
+    private AlStream stream;
+
+    @BeforeEach
+    void open() throws Refused {
+        device = AlDevice.openLoopback(Band.RATE);
+        device.useOnThisThread();
+        stream = new AlStream(Band.RATE);
+    }
+
+    @AfterEach
+    void close() {
+        stream.close();
+        device.leaveThisThread();
+        device.close();
+        MemoryUtil.memFree(rendered);
+    }
+
+    /** What the device sounds like for some frames, a whole number of renderings, fed in time. */
+    private float[] hear(int frames) {
+        float[] heard = new float[2 * frames];
+        for (int at = 0; at < frames; at += RENDER_FRAMES) {
+            stream.pump();
+            device.render(rendered, RENDER_FRAMES);
+            rendered.get(0, heard, 2 * at, Math.min(2 * RENDER_FRAMES, heard.length - 2 * at));
+        }
+        return heard;
+    }
+
+    @Test
+    void whatComesOutIsTheMixSampleForSample() {
+        Track track = new Track(new Mix(PLAN), 0);
+        stream.begin(track);
+        int frames = MIX.length / 2;
+        assertArrayEquals(MIX, hear(frames), 0);
+        stream.pump();
+        assertTrue(track.hasEnded());
+        assertEquals(frames, track.heardFrame());
+        assertEquals(0, stream.dropOuts());
+    }
+
+    @Test
+    void theHeardFrameIsThatOfTheSound() {
+        Track track = new Track(new Mix(PLAN), 5_000);
+        stream.begin(track);
+        for (int renderings = 1; renderings < 300; renderings++) {
+            hear(RENDER_FRAMES);
+            stream.pump();
+            assertEquals(5_000 + renderings * RENDER_FRAMES, (int) track.heardFrame(), 1.0);
+        }
+        assertFalse(track.hasEnded());
+    }
+
+    @Test
+    void aPauseLosesNothing() {
+        Track track = new Track(new Mix(PLAN), 0);
+        stream.begin(track);
+        float[] before = hear(100 * RENDER_FRAMES);
+        stream.pause();
+        hear(20 * RENDER_FRAMES);
+        long heldAt = track.heardFrame();
+        hear(20 * RENDER_FRAMES);
+        assertEquals(heldAt, track.heardFrame());
+        stream.resume();
+        float[] after = hear(100 * RENDER_FRAMES);
+        assertArrayEquals(Arrays.copyOf(MIX, before.length), before, 0);
+        assertContains(after, MIX, before.length);
+    }
+
+    /** OpenAL fades a little around a pause; after that every sample must be the mix's. */
+    private static void assertContains(float[] heard, float[] whole, int from) {
+        int settled = 2 * 20 * RENDER_FRAMES;
+        for (int shift = -2 * 2_000; shift <= 2 * 2_000; shift += 2) {
+            int at = from + settled + shift;
+            if (Arrays.equals(whole, at, at + heard.length - settled, heard, settled, heard.length)) {
+                return;
+            }
+        }
+        throw new AssertionError("the mix does not go on");
+    }
+
+    @Test
+    void anotherTrackBeginsAtOnce() {
+        stream.begin(new Track(new Mix(PLAN), 0));
+        hear(50 * RENDER_FRAMES);
+        int seekFrame = 100_000;
+        Track second = new Track(new Mix(PLAN, seekFrame, Mix.BegunCalls.CUT_IN), seekFrame);
+        stream.begin(second);
+        float[] heard = hear(60 * RENDER_FRAMES);
+        float[] expected = Arrays.copyOfRange(MIX, 2 * seekFrame, 2 * seekFrame + heard.length);
+        // the library fades what was cut off over its next update
+        int settled = 2 * 10 * RENDER_FRAMES;
+        assertArrayEquals(
+                Arrays.copyOfRange(expected, settled, expected.length),
+                Arrays.copyOfRange(heard, settled, heard.length),
+                0);
+        assertEquals(seekFrame + 59 * RENDER_FRAMES, (int) second.heardFrame(), 1.0);
+    }
+
+    @Test
+    void aQueueThatRunsDryIsCountedAndGoesOnWhereItWas() {
+        Track track = new Track(new Mix(PLAN), 0);
+        stream.begin(track);
+        stream.pump();
+        int queuedFrames = 4 * 4_800;
+        for (int frames = 0; frames < queuedFrames + RENDER_FRAMES; frames += RENDER_FRAMES) {
+            device.render(rendered, RENDER_FRAMES);
+        }
+        stream.pump();
+        assertEquals(1, stream.dropOuts());
+        float[] heard = hear(20 * RENDER_FRAMES);
+        assertArrayEquals(Arrays.copyOfRange(MIX, 2 * queuedFrames, 2 * queuedFrames + heard.length), heard, 0);
+    }
+
+    @Test
+    void aShortSoundIsHeardToItsEnd() {
+        Track track = new Track(shortSound(100), 0);
+        stream.begin(track);
+        float[] heard = hear(RENDER_FRAMES);
+        assertEquals(0.5f, heard[2 * 99]);
+        assertEquals(0, heard[2 * 100]);
+        stream.pump();
+        assertTrue(track.hasEnded());
+        assertEquals(100, track.heardFrame());
+    }
+
+    private static Sound shortSound(int length) {
+        return new Sound() {
+            private int left = length;
+
+            @Override
+            public int read(float[] interleaved, int frames) {
+                int got = Math.min(left, frames);
+                Arrays.fill(interleaved, 0, 2 * got, 0.5f);
+                left -= got;
+                return got;
+            }
+        };
+    }
+
+    @Test
+    void feedingAllocatesNothing() {
+        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+        stream.begin(new Track(new Mix(Band.plan(12, 0.8)), 0));
+        hearWithoutKeeping(50);
+        long thread = Thread.currentThread().getId();
+        threads.getThreadAllocatedBytes(thread);
+        long before = threads.getThreadAllocatedBytes(thread);
+        hearWithoutKeeping(1_000);
+        assertEquals(0, threads.getThreadAllocatedBytes(thread) - before);
+    }
+
+    private void hearWithoutKeeping(int renderings) {
+        for (int i = 0; i < renderings; i++) {
+            stream.pump();
+            device.isConnected();
+            device.render(rendered, RENDER_FRAMES);
+        }
+    }
+}
