@@ -18,7 +18,6 @@ final class DecoderChoice {
     /** So far behind its tags the first frame of an MP3 may lie. */
     private static final int SEARCH_BYTES = 1 << 18;
 
-    private static final int ID3V2_HEADER = 10;
     private static final String FFMPEG = "ffmpeg";
 
     private final Path file;
@@ -31,7 +30,7 @@ final class DecoderChoice {
         this.findings = findings;
     }
 
-    /** @throws Refused when it cannot be used; warnings about what can go to {@code findings} */
+    /** Opens a file, or throws {@code Refused} when it cannot be used; warnings about what can go to {@code findings} */
     static Decoder open(Path file, Limits limits, Findings findings) throws Refused {
         try {
             return new DecoderChoice(file, limits, findings).choose();

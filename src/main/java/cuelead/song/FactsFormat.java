@@ -41,7 +41,7 @@ final class FactsFormat {
         return bytes.toByteArray();
     }
 
-    /** @return empty for bytes that are damaged or of another version */
+    /** Reads facts back; empty for bytes that are damaged or of another version */
     static Optional<SongFacts> decode(byte[] bytes) throws IOException {
         int end = bytes.length - CHECK_BYTES;
         if (end < Integer.BYTES) {

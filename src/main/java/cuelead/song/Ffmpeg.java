@@ -25,6 +25,8 @@ final class Ffmpeg {
     }
 
     /**
+     * Counts the frames and begins to decode; empty when there is no sound that can be read.
+     *
      * @param says       what the file holds, for the sentence when the program is missing
      * @param mostSeconds it is not decoded beyond this
      */

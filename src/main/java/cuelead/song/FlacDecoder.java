@@ -44,7 +44,7 @@ final class FlacDecoder implements Decoder {
         decoder.addFrameListener(errors);
     }
 
-    /** @return empty when there is no sound that can be read */
+    /** Opens a file; empty when there is no sound that can be read */
     static Optional<Decoder> open(Path file, Findings findings) throws IOException {
         FlacDecoder opened = start(file, 0, findings);
         StreamInfo info = opened.decoder.getStreamInfo();

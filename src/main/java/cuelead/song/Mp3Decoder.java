@@ -117,7 +117,7 @@ final class Mp3Decoder implements Decoder {
         return at + Mp3Header.at(bytes, at, bytes.length).orElseThrow().byteCount();
     }
 
-    /** @return false when this frame cannot be decoded */
+    /** Decodes the next frame of the run; false when it cannot be decoded. */
     private boolean decodeNext(int current) {
         try {
             Header header = stream.readFrame();

@@ -35,7 +35,7 @@ final class Mp3Scan {
         this.end = end;
     }
 
-    /** @param searchBytes how far from {@code start} the first frame may lie */
+    /** Walks from the first frame on; {@code searchBytes} is how far from {@code start} that may lie. */
     static Mp3Scan of(byte[] bytes, int start, int end, int searchBytes) {
         Mp3Scan scan = new Mp3Scan(bytes, end);
         int at = scan.nextSure(start, (int) Math.min(end, (long) start + searchBytes));

@@ -103,9 +103,9 @@ final class Mp3Timeline {
         if (tag.isEmpty() || !tag.get().isGapless()) {
             return new Mp3Timeline(header, slots, 0, all);
         }
-        long skip = tag.get().delayFrames() + DECODER_DELAY;
+        long skip = (long) tag.get().delayFrames() + DECODER_DELAY;
         boolean isLonger = tag.get().frames().orElse(slots.length) < slots.length;
-        long behind = isLonger ? 0 : Math.max(0, tag.get().paddingFrames() - DECODER_DELAY);
+        long behind = isLonger ? 0 : Math.max(0L, tag.get().paddingFrames() - DECODER_DELAY);
         return new Mp3Timeline(header, slots, skip, Math.max(0, all - skip - behind));
     }
 

@@ -46,7 +46,7 @@ final class OggDecoder implements Decoder {
         this.findings = findings;
     }
 
-    /** @return empty when there is no sound that can be read */
+    /** Opens a file; empty when there is no sound that can be read */
     static Optional<Decoder> open(Path path, Findings findings) throws IOException {
         ByteBuffer file = readAll(path);
         try (MemoryStack stack = MemoryStack.stackPush()) {

@@ -58,8 +58,7 @@ public final class SongLoudness {
             progress.accept((double) (from + count) / pcm.lengthFrames());
         }
         truePeak.finish();
-        return Optional.of(
-                new SongLoudness(powers.powers(), samplePeak, Math.max(SILENT_DBTP, truePeak.dbtp())));
+        return Optional.of(new SongLoudness(powers.powers(), samplePeak, Math.max(SILENT_DBTP, truePeak.dbtp())));
     }
 
     /** How many 100 ms blocks there are. */

@@ -13,7 +13,7 @@ import java.nio.file.StandardOpenOption;
 final class WholeFile {
     private WholeFile() {}
 
-    /** @throws IOException when it cannot be written; what stood there before stands there still */
+    /** Replaces or makes a file. When it cannot be written, what stood there before stands there still */
     static void write(Path file, byte[] content) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path neighbour = target.resolveSibling(
