@@ -36,6 +36,10 @@ public final class Limiter {
     private final double unitySum;
     private final float[] waiting;
     private int oldest;
+    /** After so many frames without a peak every stored gain is 1. */
+    private final int settledFrames;
+
+    private long framesSincePeak;
 
     /** @param ceilingDbtp the peak that is never exceeded, dB true peak */
     public Limiter(SampleRate rate, double ceilingDbtp) {
@@ -43,6 +47,8 @@ public final class Limiter {
         int mean = rate.framesIn(MEAN_SECONDS);
         int window = 2 * mean - 1 + rate.framesIn(HOLD_SECONDS);
         delayFrames = IntersamplePeaks.DELAY_FRAMES + 2 * (mean - 1);
+        settledFrames = window + 2 * mean;
+        framesSincePeak = settledFrames + 1L;
         memoryFrames = window + IntersamplePeaks.DELAY_FRAMES;
         minimum = new RunningMinimum(window);
         first = new RunningSum(mean, UNITY);
@@ -68,10 +74,36 @@ public final class Limiter {
             Arrays.fill(peaks, 0, run, 0);
             left.raise(interleaved, done, run, CHANNELS, 0, ceiling, peaks);
             right.raise(interleaved, done, run, CHANNELS, 1, ceiling, peaks);
-            for (int i = 0; i < run; i++) {
-                exchange(interleaved, (done + i) * CHANNELS, gainAfter(peaks[i]));
+            if (isIdle(run)) {
+                delay(interleaved, done, run);
+            } else {
+                limit(interleaved, done, run);
             }
             done += run;
+        }
+    }
+
+    /** Whether no gain near these frames differs from 1, so that none needs to be worked out. */
+    private boolean isIdle(int frames) {
+        for (int i = 0; i < frames; i++) {
+            if (peaks[i] > ceiling) {
+                framesSincePeak = 0;
+                return false;
+            }
+        }
+        framesSincePeak += frames;
+        return framesSincePeak - frames > settledFrames;
+    }
+
+    private void delay(float[] interleaved, int firstFrame, int frames) {
+        for (int i = firstFrame; i < firstFrame + frames; i++) {
+            exchange(interleaved, i * CHANNELS, 1);
+        }
+    }
+
+    private void limit(float[] interleaved, int firstFrame, int frames) {
+        for (int i = 0; i < frames; i++) {
+            exchange(interleaved, (firstFrame + i) * CHANNELS, gainAfter(peaks[i]));
         }
     }
 

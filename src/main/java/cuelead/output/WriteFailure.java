@@ -3,7 +3,9 @@ package cuelead.output;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -34,7 +36,9 @@ final class WriteFailure {
         if (isDiskFull(folder, failure)) {
             return "the disk is full; make room or choose another folder.";
         }
-        if (failure instanceof AccessDeniedException || !Files.isWritable(folder)) {
+        if (failure instanceof AccessDeniedException
+                || failure instanceof NoSuchFileException
+                || !Files.isWritable(folder)) {
             return "you may not write into that folder; choose another one.";
         }
         return failure.getMessage() + "; choose another place.";
@@ -45,7 +49,7 @@ final class WriteFailure {
         return message.contains("no space left")
                 || message.contains("not enough space")
                 || message.contains("quota exceeded")
-                || usableBytes(folder) < NO_SPACE_BYTES;
+                || (!(failure instanceof FileSystemException) && usableBytes(folder) < NO_SPACE_BYTES);
     }
 
     private static long usableBytes(Path folder) {
