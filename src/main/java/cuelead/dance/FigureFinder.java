@@ -22,8 +22,8 @@ public final class FigureFinder {
         this.figures = figures;
     }
 
-    /** Runs in order, not overlapping. */
-    public List<FigureRun> find(List<Step> steps, String heading) {
+    /** Runs in order, not overlapping. In a waltz no figure begins in one bar and ends within another. */
+    public List<FigureRun> find(List<Step> steps, String heading, Metre metre) {
         int[] worth = new int[steps.size() + 1];
         List<Optional<FigureRun>> choice = new ArrayList<>();
         String headingKey = " " + plain(heading) + " ";
@@ -32,7 +32,7 @@ public final class FigureFinder {
             Optional<FigureRun> best = Optional.empty();
             for (FigureRow row : figures.rows()) {
                 int end = first + row.figure().pattern().size();
-                if (!row.isRecognised() || end > steps.size()) {
+                if (!row.isRecognised() || end > steps.size() || straddles(steps.subList(first, end), metre)) {
                     continue;
                 }
                 Optional<Match> match = match(row, steps.subList(first, end), first);
@@ -45,6 +45,17 @@ public final class FigureFinder {
             choice.add(0, best);
         }
         return follow(choice);
+    }
+
+    private static boolean straddles(List<Step> steps, Metre metre) {
+        if (metre != Metre.SIXES) {
+            return false;
+        }
+        int firstCount = steps.get(0).count().number() - 1;
+        int lastCount = steps.get(steps.size() - 1).count().number() - 1;
+        int bar = metre.beatsInBar();
+        boolean wholeBars = firstCount % bar == 0 && lastCount % bar == bar - 1;
+        return firstCount / bar != lastCount / bar && !wholeBars;
     }
 
     private static List<FigureRun> follow(List<Optional<FigureRun>> choice) {
@@ -100,9 +111,19 @@ public final class FigureFinder {
     }
 
     private static boolean sameMove(Step step, Figure.Beat beat) {
-        return step.action() == beat.action()
-                && step.direction() == beat.direction()
-                && step.transfer().takesWeight() == beat.transfer().takesWeight();
+        boolean same = step.action() == beat.action() && step.direction() == beat.direction();
+        boolean sameWeight = step.transfer().takesWeight() == beat.transfer().takesWeight();
+        return sameWeight
+                && (same || (isHome(step.action(), step.direction()) && isHome(beat.action(), beat.direction())));
+    }
+
+    /** Ways to write that the foot comes down under the body: they differ in words, not in the dance. */
+    private static boolean isHome(Action action, Direction direction) {
+        return switch (action) {
+            case CLOSE, INPLACE, CHANGE -> true;
+            case BALL -> direction == Direction.PLACE || direction == Direction.TOGETHER;
+            default -> false;
+        };
     }
 
     private static boolean sameRhythm(Figure figure, List<Step> steps) {

@@ -33,6 +33,7 @@ final class BodyReader {
     private Optional<SectionDraft> section = Optional.empty();
     private Optional<TagHead> tag = Optional.empty();
     private String part = ONLY_PART;
+    private final boolean waltz;
     private Weight weight;
     private int countLines;
     private int understoodLines;
@@ -49,8 +50,9 @@ final class BodyReader {
     /** The head of a tag. */
     private record TagHead(String name, WallNote note, int line) {}
 
-    BodyReader(Problems problems, Optional<Weight> startWeight) {
+    BodyReader(Problems problems, Optional<Weight> startWeight, boolean waltz) {
         this.problems = problems;
+        this.waltz = waltz;
         this.weight = startWeight.orElse(Weight.UNKNOWN);
     }
 
@@ -164,7 +166,7 @@ final class BodyReader {
     private void closeSection() {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
-            Section done = draft.section(finder);
+            Section done = draft.section(finder, metre());
             if (tag.isPresent()) {
                 addTag(tag.get(), done);
                 tag = Optional.empty();
@@ -207,7 +209,7 @@ final class BodyReader {
 
     private void restart(SheetLine line) {
         WallNote note = WallNote.read(line.tokens());
-        int metre = metre(false).countsInSection();
+        int metre = metre().countsInSection();
         int here = countsSoFar() + section.map(SectionDraft::lastCount).orElse(0);
         int after = note.counts().isPresent()
                 ? note.counts().getAsInt()
@@ -311,7 +313,7 @@ final class BodyReader {
         return understoodLines > 0 && understoodLines * 3 >= countLines && !parts.isEmpty();
     }
 
-    Metre metre(boolean waltz) {
+    Metre metre() {
         int first = parts.values().stream()
                 .flatMap(List::stream)
                 .findFirst()

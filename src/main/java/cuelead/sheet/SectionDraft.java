@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Count;
 import cuelead.dance.FigureFinder;
+import cuelead.dance.Metre;
 import cuelead.dance.OwnCall;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
@@ -136,7 +137,7 @@ final class SectionDraft {
                 "Move it into a section of its own, or correct the numbers in the brackets.");
     }
 
-    Section section(FigureFinder finder) {
-        return new Section(name, heading, length(), steps, finder.find(steps, heading), calls, line);
+    Section section(FigureFinder finder, Metre metre) {
+        return new Section(name, heading, length(), steps, finder.find(steps, heading, metre), calls, line);
     }
 }

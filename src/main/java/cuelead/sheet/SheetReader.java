@@ -75,11 +75,11 @@ public final class SheetReader {
     }
 
     private BodyReader newBody() {
-        return new BodyReader(problems, header.startWeight().map(Weight::on));
+        return new BodyReader(problems, header.startWeight().map(Weight::on), header.saysWaltz());
     }
 
     private Dance dance(BodyReader read) {
-        Metre metre = read.metre(header.saysWaltz());
+        Metre metre = read.metre();
         Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
         Header head = header.header(metre, start);
         List<Part> parts = read.parts();
