@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param tags     danced after certain walls, or where the sequence names them
  * @param restarts walls that are broken off
  * @param ending   how the sheet says to finish, as written
+ * @param claims   what the sheet claims about facings, length and walls, for the checker
  */
 public record Dance(
         Header header,
@@ -20,7 +21,8 @@ public record Dance(
         List<String> sequence,
         List<Tag> tags,
         List<Restart> restarts,
-        Optional<String> ending) {
+        Optional<String> ending,
+        Claims claims) {
     public Dance {
         parts = List.copyOf(parts);
         sequence = List.copyOf(sequence);
@@ -29,6 +31,17 @@ public record Dance(
         if (parts.isEmpty()) {
             throw new IllegalArgumentException("a dance needs at least one part");
         }
+    }
+
+    /** A dance made without a sheet, which claims nothing. */
+    public Dance(
+            Header header,
+            List<Part> parts,
+            List<String> sequence,
+            List<Tag> tags,
+            List<Restart> restarts,
+            Optional<String> ending) {
+        this(header, parts, sequence, tags, restarts, ending, Claims.NONE);
     }
 
     public boolean isPhrased() {

@@ -51,6 +51,15 @@ public enum Direction {
         return word;
     }
 
+    /** Left and right changed places; every other direction names no side and stays. */
+    public Direction mirrored() {
+        return switch (this) {
+            case LEFT -> RIGHT;
+            case RIGHT -> LEFT;
+            default -> this;
+        };
+    }
+
     public static Optional<Direction> named(String word) {
         for (Direction candidate : values()) {
             if (candidate.word.equals(word)) {

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param id        stable key, such as {@code kick_ball_change}
  * @param name      its name, such as "kick ball change"
  * @param synonyms  other names and abbreviations
- * @param lead      the foot that the pattern is written for
+ * @param lead      the foot that the pattern is written for; right by convention where no single foot leads
  * @param pattern   one entry an action, in order
  * @param callHead  what is called ahead of the whole figure, such as "vine right"
  * @param callWords one short word an action; in round brackets when it may stay silent
@@ -32,7 +32,37 @@ public record Figure(
         }
     }
 
+    /** The same figure begun with the other foot: left and right change places, turns go the other way. */
+    public Figure mirrored() {
+        return new Figure(
+                id,
+                name,
+                synonyms,
+                lead.other(),
+                pattern.stream().map(Beat::mirrored).toList(),
+                mirrored(callHead),
+                callWords.stream().map(Figure::mirrored).toList());
+    }
+
+    private static String mirrored(String words) {
+        StringBuilder swapped = new StringBuilder();
+        for (String word : words.split(" ", -1)) {
+            String other =
+                    switch (word) {
+                        case "left" -> "right";
+                        case "right" -> "left";
+                        default -> word;
+                    };
+            swapped.append(swapped.isEmpty() ? "" : " ").append(other);
+        }
+        return swapped.toString();
+    }
+
     /** One action of the pattern: a step without a place in a sheet. */
     public record Beat(
-            Counts offset, Optional<Foot> foot, Action action, Direction direction, Turn turn, Transfer transfer) {}
+            Counts offset, Optional<Foot> foot, Action action, Direction direction, Turn turn, Transfer transfer) {
+        Beat mirrored() {
+            return new Beat(offset, foot.map(Foot::other), action, direction.mirrored(), turn.mirrored(), transfer);
+        }
+    }
 }

@@ -1,0 +1,302 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What a dance cannot be, told from the dance alone: a foot that steps while it bears the weight, clock times, walls
+ * and lengths that do not add up, ends and restarts that leave the wrong foot free. Each mistake is told once.
+ */
+public final class DanceCheck {
+    /** Actions that a foot can do while the weight is on it. */
+    private static final Set<Action> ON_WEIGHTED_FOOT = EnumSet.of(
+            Action.BOUNCE,
+            Action.BUMP,
+            Action.DROP,
+            Action.FAN,
+            Action.PIVOT,
+            Action.SPIN,
+            Action.SWAY,
+            Action.UNWIND,
+            Action.HIPROLL,
+            Action.DWIGHT);
+
+    private final Dance dance;
+    private final String file;
+    private final List<Problem> problems = new ArrayList<>();
+    private final WallWalk walls;
+
+    private DanceCheck(Dance dance, String file) {
+        this.dance = dance;
+        this.file = file;
+        this.walls = new WallWalk(dance);
+    }
+
+    /** All that is wrong, in the order of the sheet; empty when nothing is. */
+    public static List<Problem> check(Dance dance, String fileName) {
+        DanceCheck check = new DanceCheck(dance, fileName);
+        check.run();
+        return check.problems.stream()
+                .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
+                .toList();
+    }
+
+    private void run() {
+        counts();
+        feet();
+        clockMarks();
+        if (!dance.isPhrased()) {
+            statedWalls();
+            loop();
+            dance.restarts().forEach(this::restart);
+            dance.tags().forEach(this::tag);
+        }
+    }
+
+    private void counts() {
+        if (dance.header().statedCounts().isEmpty() || dance.isPhrased()) {
+            return;
+        }
+        int stated = dance.header().statedCounts().getAsInt();
+        int written = dance.parts().stream().mapToInt(DanceCheck::writtenCounts).sum();
+        if (stated != written) {
+            error(
+                    "count_total",
+                    dance.claims().countsLine(),
+                    0,
+                    "The header says " + stated + " counts, but " + written + " are written.",
+                    "Check the numbers of the counts, section by section.");
+        }
+    }
+
+    /** Whole counts that some line has. */
+    private static int writtenCounts(Part part) {
+        int sum = 0;
+        for (Section section : part.sections()) {
+            Set<Integer> numbers = new HashSet<>();
+            section.steps().forEach(step -> numbers.add(step.count().number()));
+            numbers.remove(0);
+            sum += numbers.size();
+        }
+        return sum;
+    }
+
+    /** The free-foot rule, over the dance and then over each tag from the weight in which it begins. */
+    private void feet() {
+        Weight weight = dance.header().startWeight();
+        for (Part part : dance.parts()) {
+            weight = feet(part, dance.parts().indexOf(part) == 0 ? weight : entry(part, weight));
+        }
+        for (Tag tag : dance.tags()) {
+            feet(tag.part(), endOfWall());
+        }
+    }
+
+    /** A later part of a phrased dance begins as the part before it in the sequence ends. */
+    private Weight entry(Part part, Weight fallback) {
+        int at = dance.sequence().indexOf(part.name());
+        if (at < 1) {
+            return fallback;
+        }
+        String before = dance.sequence().get(at - 1);
+        return dance.parts().stream()
+                .filter(other -> other.name().equals(before))
+                .findFirst()
+                .map(other -> endWeight(other, fallback))
+                .orElse(fallback);
+    }
+
+    private Weight feet(Part part, Weight before) {
+        Weight weight = before;
+        for (Step step : WallWalk.steps(part)) {
+            Foot foot = step.foot().orElse(Foot.LEFT);
+            boolean acts = step.foot().isPresent()
+                    && step.direction() != Direction.CONT
+                    && !ON_WEIGHTED_FOOT.contains(step.action());
+            if (acts && weight.isOn(foot)) {
+                String other = foot.other().word();
+                error(
+                        "impossible_weight",
+                        step.line(),
+                        step.column(),
+                        "On count " + step.count().label() + " the " + foot.word() + " foot has a "
+                                + step.action().word() + " to do, but it bears the weight.",
+                        "Let the " + other + " foot do it, or let the " + other
+                                + " foot take the weight on the action before.");
+            }
+            weight = step.weightAfter();
+        }
+        return weight;
+    }
+
+    private Weight endWeight(Part part, Weight before) {
+        return WallWalk.weightAfter(part, Integer.MAX_VALUE / 2, before);
+    }
+
+    private Weight endOfWall() {
+        return endWeight(dance.parts().get(0), dance.header().startWeight());
+    }
+
+    /** Marks that are wrong by as much as the mark before follow from it and are not told again. */
+    private void clockMarks() {
+        for (Part part : dance.parts()) {
+            marksOf(part, Facing.FRONT);
+        }
+        for (Tag tag : dance.tags()) {
+            if (tag.afterWalls().size() == 1 && !dance.isPhrased()) {
+                marksOf(tag.part(), walls.beforeTags(tag.afterWalls().get(0)));
+            }
+        }
+    }
+
+    private void marksOf(Part part, Facing start) {
+        int carried = 0;
+        for (ClockMark mark : dance.claims().clockMarks()) {
+            if (!mark.part().equals(part.name())) {
+                continue;
+            }
+            Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
+            int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
+            if (off != 0 && off != carried) {
+                error(
+                        "wrong_clock",
+                        mark.line(),
+                        mark.column(),
+                        "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
+                        "Write " + real.clock() + ", or correct the turn before it.");
+            }
+            carried = off;
+        }
+    }
+
+    private void statedWalls() {
+        int stated = dance.header().statedWalls().orElse(0);
+        int net = Math.floorMod(dance.parts().get(0).netTurn().degrees(), 360);
+        int real = net == 0 ? 1 : 360 / gcd(net, 360);
+        if (stated > 0 && stated != real) {
+            error(
+                    "wrong_walls",
+                    dance.claims().wallsLine(),
+                    0,
+                    "The header says " + walls(stated) + ", but the turns add up to " + degrees(net) + ", which makes "
+                            + walls(real) + ".",
+                    "Write " + walls(real) + ", or check the turns.");
+        }
+    }
+
+    private static String walls(int number) {
+        return number + (number == 1 ? " wall" : " walls");
+    }
+
+    private static String degrees(int net) {
+        return switch (net) {
+            case 0 -> "no turn";
+            case 90 -> "a quarter turn right";
+            case 180 -> "half a turn";
+            case 270 -> "a quarter turn left";
+            default -> net + " degrees right";
+        };
+    }
+
+    private static int gcd(int a, int b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    private void loop() {
+        Weight start = dance.header().startWeight();
+        Weight end = endOfWall();
+        if (clash(start, end)) {
+            List<Step> steps = WallWalk.steps(dance.parts().get(0));
+            error(
+                    "loop_weight",
+                    steps.get(steps.size() - 1).line(),
+                    0,
+                    "The dance ends with the weight on " + word(end) + ", but begins with the weight on " + word(start)
+                            + ", so it cannot begin again.",
+                    "Let the last action touch instead of step, or step instead of touch.");
+        }
+    }
+
+    private static boolean clash(Weight wanted, Weight found) {
+        return (wanted == Weight.LEFT && found == Weight.RIGHT) || (wanted == Weight.RIGHT && found == Weight.LEFT);
+    }
+
+    private static String word(Weight weight) {
+        return weight == Weight.LEFT ? "left" : "right";
+    }
+
+    private void restart(Restart restart) {
+        Part part = dance.parts().get(0);
+        if (restart.afterCount() >= part.counts()) {
+            error(
+                    "restart_late",
+                    restart.line(),
+                    0,
+                    "This restart comes after count " + restart.afterCount() + ", but the dance has only "
+                            + part.counts() + ".",
+                    "Check the count.");
+            return;
+        }
+        Weight start = dance.header().startWeight();
+        Weight there = WallWalk.weightAfter(part, restart.afterCount(), start);
+        if (clash(start, there)) {
+            error(
+                    "restart_weight",
+                    restart.line(),
+                    0,
+                    "After count " + restart.afterCount() + " the weight is on " + word(there)
+                            + ", but count 1 begins with the weight on " + word(start) + ".",
+                    "Restart a count earlier or later, or change the last step before it to a touch.");
+        }
+        facing(
+                "restart_facing",
+                restart.line(),
+                restart.statedFacing(),
+                walls.after(restart.wall(), restart.afterCount()),
+                "After count " + restart.afterCount() + " of wall " + restart.wall());
+    }
+
+    private void tag(Tag tag) {
+        Weight end = endWeight(tag.part(), endOfWall());
+        if (clash(dance.header().startWeight(), end)) {
+            error(
+                    "tag_weight",
+                    tag.line(),
+                    0,
+                    "The tag ends with the weight on " + word(end) + ", but count 1 begins with the weight on "
+                            + word(dance.header().startWeight()) + ".",
+                    "Let its last action touch instead of step, or step instead of touch.");
+        }
+        tag.afterWalls().stream()
+                .limit(1)
+                .forEach(wall -> facing(
+                        "tag_facing",
+                        tag.line(),
+                        tag.statedFacing(),
+                        walls.beforeTags(wall),
+                        "At the end of wall " + wall));
+    }
+
+    private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {
+        if (stated.isPresent() && !stated.get().equals(real)) {
+            error(
+                    kind,
+                    line,
+                    0,
+                    where + " the dancers face " + real.clock() + ", not "
+                            + stated.get().clock() + ".",
+                    "Write " + real.clock() + ", or check the wall and the count.");
+        }
+    }
+
+    private void error(String kind, int line, int column, String sentence, String tryThis) {
+        problems.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    }
+}

@@ -1,0 +1,43 @@
+package cuelead.dance;
+
+/**
+ * A row of the figure table: a figure and what is known of it.
+ *
+ * @param figure     the figure
+ * @param kind       what sort of row it is
+ * @param travel     which way it travels, as the table says it: {@code right}, {@code fwd}, {@code none} ...
+ * @param netTurn     the sum of its turns
+ * @param freeEnding whether writers end it differently, so that the sheet's last action counts
+ * @param freeTurn   whether the turn may fall on another of its counts
+ * @param sources    codes of the published lists that it rests on
+ * @param status     how well they agree: agreed, single, cp, differs, differs-cp, weak
+ */
+public record FigureRow(
+        Figure figure,
+        Kind kind,
+        String travel,
+        Turn netTurn,
+        boolean freeEnding,
+        boolean freeTurn,
+        String sources,
+        String status) {
+    /** Sort of a row. */
+    public enum Kind {
+        /** A single movement. */
+        ACTION,
+        /** A named pattern. */
+        FIGURE,
+        /** Another name for a pattern that has its own row. */
+        ALIAS
+    }
+
+    /** Whether it is looked for in steps: patterns of two actions or more that are no alias. */
+    boolean isRecognised() {
+        return kind != Kind.ALIAS && figure.pattern().size() > 1;
+    }
+
+    /** Whether it is named after the way it travels, against its leading foot: a weave that crosses right goes left. */
+    public boolean travelsAgainstItsLead() {
+        return travel.equals(figure.lead().other().word());
+    }
+}

@@ -1,0 +1,91 @@
+package cuelead.dance;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The facing at the start of each wall of an ordinary dance, with its restarts and tags. */
+public final class WallWalk {
+    private final Dance dance;
+    private final Map<Integer, Facing> starts = new HashMap<>();
+
+    public WallWalk(Dance dance) {
+        this.dance = dance;
+        starts.put(1, Facing.FRONT);
+    }
+
+    /** Facing before count 1 of this wall, from 1. */
+    public Facing startOf(int wall) {
+        for (int next = 2; next <= wall; next++) {
+            if (!starts.containsKey(next)) {
+                starts.put(next, endOf(next - 1, true));
+            }
+        }
+        return starts.get(wall);
+    }
+
+    /** Facing at the end of a wall, before the tags that follow it. */
+    public Facing beforeTags(int wall) {
+        return endOf(wall, false);
+    }
+
+    /** Facing after that many counts of a wall. */
+    public Facing after(int wall, int counts) {
+        return startOf(wall).after(turnThrough(part(), Counts.of(counts)));
+    }
+
+    private Facing endOf(int wall, boolean withTags) {
+        Optional<Restart> restart =
+                dance.restarts().stream().filter(found -> found.wall() == wall).findFirst();
+        if (restart.isPresent()) {
+            return after(wall, restart.get().afterCount());
+        }
+        Facing end = startOf(wall).after(part().netTurn());
+        if (withTags) {
+            for (Tag tag : dance.tags()) {
+                end = tag.afterWalls().contains(wall) ? end.after(tag.part().netTurn()) : end;
+            }
+        }
+        return end;
+    }
+
+    private Part part() {
+        return dance.parts().get(0);
+    }
+
+    /** The sum of the turns of the steps that begin before this place of the part. */
+    static Turn turnThrough(Part part, Counts until) {
+        Counts start = Counts.ZERO;
+        Turn sum = Turn.NONE;
+        for (Section section : part.sections()) {
+            for (Step step : section.steps()) {
+                boolean danced = start.plus(step.count().offset()).compareTo(until) < 0;
+                sum = danced ? sum.plus(step.turn()) : sum;
+            }
+            start = start.plus(Counts.of(section.length()));
+        }
+        return sum;
+    }
+
+    /** Where the weight is after that many counts of the part. */
+    static Weight weightAfter(Part part, int counts, Weight before) {
+        Counts start = Counts.ZERO;
+        Weight weight = before;
+        for (Section section : part.sections()) {
+            for (Step step : section.steps()) {
+                if (start.plus(step.count().offset()).compareTo(Counts.of(counts)) < 0) {
+                    weight = step.weightAfter();
+                }
+            }
+            start = start.plus(Counts.of(section.length()));
+        }
+        return weight;
+    }
+
+    static List<Step> steps(Part part) {
+        return part.sections().stream()
+                .flatMap(section -> section.steps().stream())
+                .toList();
+    }
+}

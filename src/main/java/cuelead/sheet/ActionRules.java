@@ -1,0 +1,242 @@
+package cuelead.sheet;
+
+import cuelead.dance.Action;
+import cuelead.dance.Direction;
+import cuelead.dance.Transfer;
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What verb, part of the foot and place words come to together. One verb or family of verbs is one method, so that
+ * a new one needs a row in {@code words.tsv} and a case here.
+ */
+final class ActionRules {
+    private static final Set<Action> TAKE_WEIGHT = EnumSet.of(
+            Action.BALL,
+            Action.BEHIND,
+            Action.CHANGE,
+            Action.CLOSE,
+            Action.CROSS,
+            Action.DROP,
+            Action.GRIND,
+            Action.HINGE,
+            Action.IN,
+            Action.INPLACE,
+            Action.LOCK,
+            Action.LUNGE,
+            Action.OUT,
+            Action.PIVOT,
+            Action.PRESS,
+            Action.PRISSY,
+            Action.RECOVER,
+            Action.ROCK,
+            Action.SKATE,
+            Action.STEP,
+            Action.STOMP,
+            Action.SWAY,
+            Action.UNWIND,
+            Action.WALK);
+    private static final Set<Action> SPLIT = EnumSet.of(
+            Action.APPLEJACK,
+            Action.HEELS_IN,
+            Action.KNEE_POP,
+            Action.RETURN_CENTRE,
+            Action.SPLIT_HEELS,
+            Action.SPLIT_TOES,
+            Action.SWIVEL_HEELS,
+            Action.SWIVEL_TOES,
+            Action.SWIVET,
+            Action.TOES_IN,
+            Action.TWIST);
+
+    private static final Set<Action> BODY = EnumSet.of(
+            Action.HOLD, Action.CLAP, Action.SHIMMY, Action.DIP, Action.HIPROLL, Action.BODYROLL, Action.SPIN);
+
+    private final Set<String> places;
+    private final String part;
+
+    private ActionRules(Set<String> places, String part) {
+        this.places = places;
+        this.part = part;
+    }
+
+    /** An action and its direction. */
+    record Meaning(Action action, Direction direction) {}
+
+    /** What a verb means with these places; empty when the words do not go together. */
+    static Optional<Meaning> meaning(String verb, String part, Set<String> places) {
+        return new ActionRules(places, part).verb(verb);
+    }
+
+    /** Actions of the body, of both feet, or of no foot in particular. */
+    static boolean needsNoFoot(Action action) {
+        return SPLIT.contains(action) || BODY.contains(action);
+    }
+
+    static Transfer transfer(Action action) {
+        if (TAKE_WEIGHT.contains(action)) {
+            return Transfer.FULL;
+        }
+        return SPLIT.contains(action) ? Transfer.SPLIT : Transfer.NONE;
+    }
+
+    private Optional<Meaning> verb(String verb) {
+        return switch (verb) {
+            case "step" -> step();
+            case "walk" -> is(Action.WALK, where(Direction.FWD));
+            case "cross" -> cross();
+            case "close" -> is(Action.CLOSE, Direction.TOGETHER);
+            case "ball" -> ball();
+            case "lock" -> is(Action.LOCK, has("over") ? Direction.OVER : Direction.BEHIND);
+            case "rock" -> is(Action.ROCK, where(Direction.FWD));
+            case "recover" -> is(Action.RECOVER, Direction.PLACE);
+            case "touch" -> touch();
+            case "toe" -> is(Action.TOE, where(Direction.BACK));
+            case "heel" -> is(Action.HEEL, where(Direction.FWD));
+            case "drop" -> drop();
+            case "swivel", "split", "fan", "twist" -> bothFeet(verb);
+            case "hold", "clap", "shimmy", "dip", "hiproll", "bodyroll", "kneepop" -> body(verb);
+            default -> swing(verb);
+        };
+    }
+
+    private Optional<Meaning> step() {
+        if (!part.isEmpty() && !part.equals("ball")) {
+            return touch();
+        }
+        if (has("over")) {
+            return is(Action.CROSS, Direction.OVER);
+        }
+        if (has("behind")) {
+            return is(Action.BEHIND, Direction.BEHIND);
+        }
+        if (has("together")) {
+            return is(Action.CLOSE, Direction.TOGETHER);
+        }
+        if (has("out")) {
+            return is(Action.OUT, where(Direction.SIDE));
+        }
+        if (has("in")) {
+            return is(Action.IN, where(Direction.CENTRE));
+        }
+        Direction direction = where(Direction.PLACE);
+        return is(direction == Direction.PLACE ? Action.INPLACE : Action.STEP, direction);
+    }
+
+    private Optional<Meaning> cross() {
+        return has("behind") ? is(Action.BEHIND, Direction.BEHIND) : is(Action.CROSS, Direction.OVER);
+    }
+
+    private Optional<Meaning> ball() {
+        return has("behind") ? is(Action.BEHIND, Direction.BEHIND) : is(Action.BALL, where(Direction.PLACE));
+    }
+
+    private Optional<Meaning> touch() {
+        Direction direction = where(Direction.TOGETHER);
+        if (part.isEmpty() || direction == Direction.TOGETHER) {
+            return is(Action.TOUCH, direction);
+        }
+        return is(part.equals("heel") ? Action.HEEL : Action.TOE, direction);
+    }
+
+    private Optional<Meaning> drop() {
+        return part.isEmpty()
+                ? Optional.empty()
+                : is(Action.DROP, part.equals("heel") ? Direction.HEEL : Direction.TOE);
+    }
+
+    private Optional<Meaning> bothFeet(String verb) {
+        boolean toes = part.equals("toe");
+        Direction direction = where(Direction.CENTRE);
+        return switch (verb) {
+            case "swivel" -> is(toes ? Action.SWIVEL_TOES : Action.SWIVEL_HEELS, direction);
+            case "split" -> is(toes ? Action.SPLIT_TOES : Action.SPLIT_HEELS, Direction.OUT);
+            case "twist" -> is(Action.TWIST, direction);
+            default ->
+                is(
+                        Action.FAN,
+                        toes ? fan(Direction.TOE_IN, Direction.TOE_OUT) : fan(Direction.HEEL_IN, Direction.HEEL_OUT));
+        };
+    }
+
+    private Direction fan(Direction inwards, Direction outwards) {
+        return has("in") ? inwards : outwards;
+    }
+
+    private Optional<Meaning> body(String verb) {
+        return switch (verb) {
+            case "hold" -> is(Action.HOLD, Direction.NONE);
+            case "clap" -> is(Action.CLAP, Direction.NONE);
+            case "shimmy" -> is(Action.SHIMMY, Direction.NONE);
+            case "dip" -> is(Action.DIP, Direction.NONE);
+            case "hiproll" -> is(Action.HIPROLL, Direction.NONE);
+            case "kneepop" -> is(Action.KNEE_POP, Direction.UP);
+            default -> is(Action.BODYROLL, Direction.NONE);
+        };
+    }
+
+    /** Verbs whose word is the action's word; each has its usual direction where none is written. */
+    private Optional<Meaning> swing(String verb) {
+        return Action.named(verb).map(action -> new Meaning(action, where(usual(action))));
+    }
+
+    private static Direction usual(Action action) {
+        return switch (action) {
+            case POINT, LUNGE -> Direction.SIDE;
+            case FLICK -> Direction.BACK;
+            case HOOK -> Direction.OVER_SHIN;
+            case HITCH -> Direction.UP;
+            case SWEEP -> Direction.BACK_TO_FRONT;
+            case DRAG, SLIDE, TAP -> Direction.TOGETHER;
+            case SKATE -> Direction.FWD_DIAG;
+            case GRIND -> Direction.HEEL_FWD;
+            case STOMP, STOMPUP, PIVOT, UNWIND, CHANGE -> Direction.PLACE;
+            case SPIN, BUMP, SWAY -> Direction.NONE;
+            default -> Direction.FWD;
+        };
+    }
+
+    /** The direction that the place words name, or the usual one. */
+    private Direction where(Direction usual) {
+        if (has("fwd") && has("back")) {
+            return Direction.BACK_TO_FRONT;
+        }
+        if (has("diag")) {
+            return has("back") ? Direction.BACK_DIAG : Direction.FWD_DIAG;
+        }
+        if (has("centre")) {
+            return has("fwd") ? Direction.FWD_CENTRE : has("back") ? Direction.BACK_CENTRE : Direction.CENTRE;
+        }
+        if (has("over")) {
+            return usual == Direction.OVER_SHIN ? usual : Direction.OVER;
+        }
+        for (Direction plain : PLAIN) {
+            if (has(plain.word())) {
+                return plain;
+            }
+        }
+        return usual;
+    }
+
+    private static final Direction[] PLAIN = {
+        Direction.BEHIND,
+        Direction.TOGETHER,
+        Direction.FWD,
+        Direction.BACK,
+        Direction.SIDE,
+        Direction.PLACE,
+        Direction.RIGHT,
+        Direction.LEFT,
+        Direction.UP,
+        Direction.DOWN
+    };
+
+    private boolean has(String place) {
+        return places.contains(place);
+    }
+
+    private static Optional<Meaning> is(Action action, Direction direction) {
+        return Optional.of(new Meaning(action, direction));
+    }
+}

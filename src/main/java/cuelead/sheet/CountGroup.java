@@ -1,0 +1,195 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+import cuelead.dance.Count.Split;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The counts at the head of a line: {@code 1-2}, {@code 1,2}, {@code 1 2}, {@code 3&4}, {@code &5-6}, {@code 5-6&},
+ * {@code 1a2}, {@code 1-2-3}, {@code count 2&:}.
+ *
+ * @param counts as written, in order; a pickup {@code &5} is the "and" of 4
+ * @param column 1-based column of the first
+ * @param end    0-based index of the first character behind
+ */
+record CountGroup(List<Count> counts, int column, int end) {
+    private static final int LARGEST = 999;
+    private static final int LONGEST_RANGE = 64;
+    private static final List<String> UNITS =
+            List.of("count", "counts", "ct", "cts", "beat", "beats", "wall", "walls", "bpm", "x");
+
+    CountGroup {
+        counts = List.copyOf(counts);
+    }
+
+    static Optional<CountGroup> read(String line) {
+        return new Reader(line).read();
+    }
+
+    String written(String line) {
+        return line.substring(column - 1, end).strip();
+    }
+
+    /** One pass over the characters; {@code at} only moves forward. */
+    private static final class Reader {
+        private final String line;
+        private final List<Count> counts = new ArrayList<>();
+        private int at;
+        private int end;
+
+        Reader(String line) {
+            this.line = line;
+        }
+
+        Optional<CountGroup> read() {
+            skipSpaces();
+            skipUnit();
+            int start = at;
+            boolean more = split(0) || number(0);
+            while (more) {
+                more = next();
+            }
+            boolean ends = end >= line.length() || !Character.isLetterOrDigit(line.charAt(end));
+            if (counts.isEmpty() || !ends || isUnitAhead()) {
+                return Optional.empty();
+            }
+            return Optional.of(new CountGroup(counts, start + 1, end));
+        }
+
+        /** "Counts 1-2:" */
+        private void skipUnit() {
+            String word = wordAt(at);
+            if (List.of("count", "counts", "beat", "beats").contains(word)) {
+                at += word.length();
+                skipSpaces();
+            }
+        }
+
+        /** "32 counts" tells a length, "104 BPM" a tempo: no counts to dance. */
+        private boolean isUnitAhead() {
+            at = end;
+            skipSpaces();
+            if (at < line.length() && (line.charAt(at) == '-' || line.charAt(at) == '/')) {
+                at++;
+            }
+            return UNITS.contains(wordAt(at));
+        }
+
+        /** next := [&|a] | [dash | comma | space] number */
+        private boolean next() {
+            int last = counts.get(counts.size() - 1).number();
+            boolean afterSplit = !counts.get(counts.size() - 1).isWhole();
+            int before = at;
+            skipSpaces();
+            if (!afterSplit && split(last)) {
+                return true;
+            }
+            boolean dash = at < line.length() && isDash(line.charAt(at));
+            boolean comma = at < line.length() && line.charAt(at) == ',';
+            if (dash || comma) {
+                at++;
+                skipSpaces();
+                if (split(last)) {
+                    return true;
+                }
+            }
+            boolean taken = dash ? range(last) : number(last);
+            if (!taken) {
+                at = before;
+            }
+            return taken;
+        }
+
+        private boolean range(int last) {
+            int value = peekNumber();
+            if (value <= last || value - last > LONGEST_RANGE) {
+                return false;
+            }
+            for (int number = last + 1; number < value; number++) {
+                counts.add(Count.on(number));
+            }
+            return number(value - 1);
+        }
+
+        /** The next number; it must follow the one before, and be no fraction, clock or ordinal. */
+        private boolean number(int last) {
+            int value = peekNumber();
+            boolean follows = last == 0 ? value >= 1 : value == last + 1;
+            if (!follows || value > LARGEST) {
+                return false;
+            }
+            while (at < line.length() && Scanner.isDigit(line.charAt(at))) {
+                at++;
+            }
+            counts.add(Count.on(value));
+            end = at;
+            return true;
+        }
+
+        /** "&" or "a" behind a count, or before the first one. */
+        private boolean split(int last) {
+            if (at >= line.length()) {
+                return false;
+            }
+            char c = line.charAt(at);
+            boolean and = c == '&' || c == '+';
+            boolean a = (c == 'a' || c == 'A') && (at + 1 >= line.length() || !Character.isLetter(line.charAt(at + 1)));
+            if (!and && !a) {
+                return false;
+            }
+            int mark = at;
+            at++;
+            skipSpaces();
+            int number = last > 0 ? last : peekNumber() - 1;
+            boolean attached = and || (at == mark + 1 && (last > 0 || number >= 0));
+            if (number < 0 || !attached) {
+                at = mark;
+                return false;
+            }
+            counts.add(new Count(number, and ? Split.AND : Split.A));
+            at = mark + 1;
+            end = at;
+            return true;
+        }
+
+        /** The whole number that stands here, or -1. */
+        private int peekNumber() {
+            int stop = at;
+            int value = 0;
+            while (stop < line.length() && Scanner.isDigit(line.charAt(stop)) && stop - at < 4) {
+                value = value * 10 + (line.charAt(stop) - '0');
+                stop++;
+            }
+            boolean other = stop < line.length()
+                    && "/:.".indexOf(line.charAt(stop)) >= 0
+                    && stop + 1 < line.length()
+                    && Scanner.isDigit(line.charAt(stop + 1));
+            return stop == at || other || isOrdinal(stop) ? -1 : value;
+        }
+
+        private boolean isOrdinal(int stop) {
+            String word = wordAt(stop);
+            return !word.isEmpty() && !word.equals("a");
+        }
+
+        private String wordAt(int from) {
+            int stop = from;
+            while (stop < line.length() && Character.isLetter(line.charAt(stop))) {
+                stop++;
+            }
+            return Scanner.plain(line.substring(from, stop));
+        }
+
+        private void skipSpaces() {
+            while (at < line.length() && Scanner.isSpace(line.charAt(at))) {
+                at++;
+            }
+        }
+
+        private static boolean isDash(char c) {
+            return c == '-' || c == '\u2013' || c == '\u2014';
+        }
+    }
+}

@@ -1,0 +1,139 @@
+package cuelead.sheet;
+
+import cuelead.dance.Foot;
+import cuelead.sheet.Token.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** A header line's tokens with a place in them; each method takes its pattern where it stands, or nothing. */
+final class HeaderTokens {
+    private static final Set<String> SMALL =
+            Set.of("on", "onto", "the", "with", "your", "of", "to", "is", "a", "an", "about", "around", "foot");
+
+    private final List<Token> tokens;
+    private int at;
+
+    HeaderTokens(List<Token> tokens) {
+        this.tokens = tokens.stream().filter(token -> !token.is(Kind.MARK)).toList();
+    }
+
+    boolean atEnd() {
+        return at >= tokens.size();
+    }
+
+    void advance() {
+        at++;
+    }
+
+    boolean holds(String word) {
+        return tokens.stream().anyMatch(token -> token.isWord(word));
+    }
+
+    boolean startsWith(Set<String> words) {
+        return !tokens.isEmpty() && isOneOf(0, words);
+    }
+
+    /** Whether the line begins with one of these words and a colon or number, or a number and one of them. */
+    boolean isAbout(String... words) {
+        Set<String> set = Set.of(words);
+        boolean key = isOneOf(0, set) && tokens.size() > 1 && !tokens.get(1).is(Kind.WORD);
+        return key || (isNumber(0) && isOneOf(1, set));
+    }
+
+    /** "16 count intro" */
+    OptionalInt numberThen(Set<String> unit, String word) {
+        if (isNumber(at) && isOneOf(at + 1, unit) && isOneOf(at + 2, Set.of(word))) {
+            return take(at, at + 3);
+        }
+        return OptionalInt.empty();
+    }
+
+    /** "Intro: 16 counts" */
+    OptionalInt wordThenNumber(Set<String> words) {
+        if (!isOneOf(at, words)) {
+            return OptionalInt.empty();
+        }
+        int number = afterSmallWords(at + 1);
+        if (!isNumber(number)) {
+            return OptionalInt.empty();
+        }
+        boolean unit = isOneOf(number + 1, Set.of("count", "counts", "beat", "beats"));
+        return take(number, unit ? number + 2 : number + 1);
+    }
+
+    /** "32 count", "4-wall", "Count: 32", "Walls 4" */
+    OptionalInt numberAround(Set<String> unit) {
+        if (isNumber(at) && isOneOf(at + 1, unit)) {
+            return take(at, at + 2);
+        }
+        if (isOneOf(at, unit)) {
+            int number = afterSmallWords(at + 1);
+            return isNumber(number) ? take(number, number + 1) : OptionalInt.empty();
+        }
+        return OptionalInt.empty();
+    }
+
+    /** "Level: Easy Improver", or the name of a level alone. */
+    Optional<String> levelWords(Set<String> grades, Set<String> names) {
+        int from = at;
+        if (isOneOf(from, Set.of("level"))) {
+            from = afterSmallWords(from + 1);
+        }
+        int end = from;
+        List<String> words = new ArrayList<>();
+        while (isOneOf(end, grades) || isOneOf(end, names)) {
+            String word = tokens.get(end).text();
+            words.add(Character.toUpperCase(word.charAt(0)) + word.substring(1));
+            end++;
+        }
+        if (words.isEmpty() || !isOneOf(end - 1, names)) {
+            return Optional.empty();
+        }
+        at = end;
+        return Optional.of(String.join(" ", words));
+    }
+
+    /** "weight on left", "lead with the LEFT foot" */
+    Optional<Foot> footAfter(Set<String> words) {
+        if (!isOneOf(at, words)) {
+            return Optional.empty();
+        }
+        int foot = afterSmallWords(at + 1);
+        Optional<Foot> side = isOneOf(foot, Set.of("left", "l", "lf"))
+                ? Optional.of(Foot.LEFT)
+                : isOneOf(foot, Set.of("right", "r", "rf")) ? Optional.of(Foot.RIGHT) : Optional.empty();
+        if (side.isPresent()) {
+            at = foot + 1;
+        }
+        return side;
+    }
+
+    private int afterSmallWords(int from) {
+        int index = from;
+        while (index < tokens.size()
+                && (isOneOf(index, SMALL) || tokens.get(index).is(Kind.SEPARATOR))) {
+            index++;
+        }
+        return index;
+    }
+
+    private OptionalInt take(int number, int end) {
+        at = end;
+        return OptionalInt.of(Integer.parseInt(tokens.get(number).text()));
+    }
+
+    private boolean isNumber(int index) {
+        return index < tokens.size()
+                && tokens.get(index).is(Kind.NUMBER)
+                && tokens.get(index).text().length() <= 4;
+    }
+
+    private boolean isOneOf(int index, Set<String> words) {
+        return index < tokens.size()
+                && tokens.get(index).is(Kind.WORD)
+                && words.contains(tokens.get(index).text());
+    }
+}

@@ -1,0 +1,69 @@
+package cuelead.sheet;
+
+import java.util.List;
+import java.util.Set;
+
+/** What a line of the sheet is, told from how it begins. */
+enum LineKind {
+    TAG,
+    RESTART,
+    SEQUENCE,
+    ENDING,
+    REPEAT,
+    NOTE,
+    SECTION,
+    COUNTS,
+    OTHER;
+
+    private static final Set<String> REPEATS = Set.of("repeat", "enjoy", "begin", "again", "start");
+    private static final Set<String> NOTES =
+            Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
+
+    static LineKind of(SheetLine line) {
+        List<String> words = firstWords(line);
+        String first = words.isEmpty() ? "" : words.get(0);
+        String second = words.size() > 1 ? words.get(1) : "";
+        String word = first.equals("then") ? second : first;
+        if (word.equals("tag") || word.equals("bridge") || word.equals("tags")) {
+            return TAG;
+        }
+        if (SectionHead.read(line.text()).isPresent()) {
+            return SECTION;
+        }
+        if (CountGroup.read(line.text()).isPresent()) {
+            return COUNTS;
+        }
+        if (saysRestart(line)) {
+            return RESTART;
+        }
+        if (word.equals("sequence")) {
+            return SEQUENCE;
+        }
+        if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
+            return ENDING;
+        }
+        if (REPEATS.contains(word)) {
+            return REPEAT;
+        }
+        return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
+    }
+
+    /** "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart". */
+    private static boolean saysRestart(SheetLine line) {
+        return line.tokens().stream()
+                .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+    }
+
+    private static boolean isBracketed(SheetLine line) {
+        char first = line.text().charAt(line.firstColumn() - 1);
+        return first == '(' || first == '*' || first == '#';
+    }
+
+    private static List<String> firstWords(SheetLine line) {
+        return line.tokens().stream()
+                .filter(token -> !token.is(Token.Kind.MARK) && !token.is(Token.Kind.OPEN))
+                .limit(2)
+                .map(Token::text)
+                .toList();
+    }
+}

@@ -1,0 +1,72 @@
+package cuelead.sheet;
+
+import cuelead.dance.OwnCall;
+import cuelead.dance.Step;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Reads the sheet's own calls: {@code "side, close, -"} at the end of a count line, one a written action, {@code -}
+ * for silence; fewer than actions are for the first ones.
+ */
+final class OwnCallReader {
+    private final Problems problems;
+    private final int line;
+
+    OwnCallReader(Problems problems, int line) {
+        this.problems = problems;
+        this.line = line;
+    }
+
+    List<OwnCall> read(List<Token> tokens, List<Step> steps) {
+        List<OwnCall> calls = new ArrayList<>();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            if (token.is(Token.Kind.UNCLOSED_QUOTE)) {
+                problems.error(
+                        "unclosed_quote",
+                        line,
+                        token.column(),
+                        "These quotes are not closed.",
+                        "Add a second \" at the end of the line.");
+            } else if (token.is(Token.Kind.QUOTED) && i < tokens.size() - 1) {
+                problems.warning(
+                        "quote_within",
+                        line,
+                        token.column(),
+                        "Quotes in the middle of a line are not read.",
+                        "Own calls stand at the end of the line.");
+            } else if (token.is(Token.Kind.QUOTED)) {
+                calls.addAll(calls(token, steps));
+            }
+        }
+        return calls;
+    }
+
+    private List<OwnCall> calls(Token quoted, List<Step> steps) {
+        String[] words = quoted.text().split(",", -1);
+        if (words.length > steps.size()) {
+            problems.error(
+                    "own_calls",
+                    line,
+                    quoted.column(),
+                    words.length + " calls are written for " + steps.size()
+                            + (steps.size() == 1 ? " action." : " actions."),
+                    "Write at most one call an action, \"-\" for silence.");
+        }
+        List<OwnCall> calls = new ArrayList<>();
+        for (int i = 0; i < Math.min(words.length, steps.size()); i++) {
+            String call = words[i].strip();
+            if (call.isEmpty()) {
+                problems.error(
+                        "own_calls",
+                        line,
+                        quoted.column(),
+                        "Call " + (i + 1) + " in these quotes is empty.",
+                        "Write \"-\" for silence.");
+            }
+            calls.add(new OwnCall(steps.get(i).count(), call.equals("-") ? "" : call));
+        }
+        return calls;
+    }
+}

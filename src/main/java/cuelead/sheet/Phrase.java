@@ -1,0 +1,76 @@
+package cuelead.sheet;
+
+import cuelead.dance.Action;
+import cuelead.dance.Direction;
+import cuelead.dance.Facing;
+import cuelead.dance.FigureRow;
+import cuelead.dance.Foot;
+import cuelead.dance.Transfer;
+import cuelead.dance.Turn;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * One written action or figure, before it is laid on counts.
+ *
+ * @param column   1-based column of its first word
+ * @param figure   how it reads as a named figure
+ * @param action   how it reads as a single action
+ * @param repeats  how often it is danced
+ * @param duration counts that it takes, where stated
+ * @param remarks  what is said beside it
+ * @param readable whether it was understood; a hold stands for one that was not
+ */
+record Phrase(
+        int column,
+        Optional<FigureCall> figure,
+        Optional<ActionCall> action,
+        int repeats,
+        OptionalInt duration,
+        Remarks remarks,
+        boolean readable) {
+
+    /** A figure by its name, with the feet and the turn that are named with it. */
+    record FigureCall(FigureRow row, List<Foot> feet, Optional<TurnCall> turn) {
+        FigureCall {
+            feet = List.copyOf(feet);
+        }
+    }
+
+    /** A single action; where the foot is not named it is the free one. */
+    record ActionCall(
+            Optional<Foot> foot, Action action, Direction direction, Optional<TurnCall> turn, Transfer transfer) {
+        /** A clause that only turns: "turn 1/4 right". */
+        boolean isBareTurn() {
+            return action == Action.SPIN && direction == Direction.TURN;
+        }
+    }
+
+    /** So many degrees, to the side where one is named. */
+    record TurnCall(int degrees, Optional<Foot> side, int column) {
+        Turn to(Foot named) {
+            return new Turn(named == Foot.RIGHT ? degrees : -degrees);
+        }
+    }
+
+    /** Where the dancer is said to face, where the weight is said to be, whether a restart is marked. */
+    record Remarks(Optional<Stated<Facing>> clock, Optional<Foot> weight, boolean noWeight, boolean restart) {
+        static final Remarks NONE = new Remarks(Optional.empty(), Optional.empty(), false, false);
+
+        Remarks and(Remarks more) {
+            return new Remarks(
+                    more.clock.or(() -> clock),
+                    more.weight.or(() -> weight),
+                    noWeight || more.noWeight,
+                    restart || more.restart);
+        }
+    }
+
+    /** Something stated at a column. */
+    record Stated<T>(T value, int column) {}
+
+    Phrase withRemarks(Remarks more) {
+        return new Phrase(column, figure, action, repeats, duration, remarks.and(more), readable);
+    }
+}

@@ -1,0 +1,36 @@
+package cuelead.sheet;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Collects the problems of one sheet while it is read. */
+final class Problems {
+    private final String file;
+    private final List<Problem> found = new ArrayList<>();
+
+    Problems(String file) {
+        this.file = file;
+    }
+
+    void error(String kind, int line, int column, String sentence, String tryThis) {
+        found.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    }
+
+    void warning(String kind, int line, int column, String sentence, String tryThis) {
+        found.add(new Problem(Severity.WARNING, kind, file, line, column, sentence, tryThis));
+    }
+
+    boolean has(String kind) {
+        return found.stream().anyMatch(problem -> problem.kind().equals(kind));
+    }
+
+    /** In the order of the sheet. */
+    List<Problem> all() {
+        return found.stream()
+                .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
+                .toList();
+    }
+}

@@ -1,0 +1,143 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+import cuelead.dance.FigureFinder;
+import cuelead.dance.Metre;
+import cuelead.dance.OwnCall;
+import cuelead.dance.Section;
+import cuelead.dance.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+
+/** A section while its lines are read: numbers its counts from 1 and knows which of them are written. */
+final class SectionDraft {
+    private final String name;
+    private final String heading;
+    private final int line;
+    private final int statedLength;
+    private final List<Step> steps = new ArrayList<>();
+    private final List<OwnCall> calls = new ArrayList<>();
+    private final TreeMap<Integer, Integer> lineOfCount = new TreeMap<>();
+    private int base;
+    private boolean begun;
+
+    /**
+     * @param base         counts before its first one where its numbers run on (9-16); 0 where they begin again or
+     *                     that is still to be seen
+     * @param statedLength its length as its bracket says; 0 where it says none
+     */
+    SectionDraft(String name, String heading, int line, int base, int statedLength) {
+        this.name = name;
+        this.heading = heading;
+        this.line = line;
+        this.base = base;
+        this.statedLength = statedLength;
+    }
+
+    String name() {
+        return name;
+    }
+
+    boolean hasNoHead() {
+        return line == 0;
+    }
+
+    boolean isEmpty() {
+        return lineOfCount.isEmpty();
+    }
+
+    /** Numbers from 1, whether the sheet counts 1-8 in every section or runs on. */
+    List<Count> local(List<Count> written, int countsBefore) {
+        if (!begun) {
+            begun = true;
+            int first = written.get(0).isWhole()
+                    ? written.get(0).number()
+                    : written.get(0).number() + 1;
+            int runningOn = base > 0 ? base : countsBefore;
+            base = first > runningOn && runningOn > 0 ? runningOn : 0;
+        }
+        return written.stream()
+                .map(count -> new Count(Math.max(0, count.number() - base), count.split()))
+                .toList();
+    }
+
+    /** Whether this count was written before, or a later one was. */
+    boolean isBehind(Count count) {
+        return count.isWhole() && !lineOfCount.isEmpty() && count.number() <= lineOfCount.lastKey();
+    }
+
+    int lastCount() {
+        return lineOfCount.isEmpty() ? 0 : lineOfCount.lastKey();
+    }
+
+    void write(List<Count> counts, int onLine) {
+        for (Count count : counts) {
+            if (count.number() > 0) {
+                lineOfCount.putIfAbsent(count.number(), onLine);
+            }
+        }
+    }
+
+    void add(Step step) {
+        steps.add(step);
+    }
+
+    void call(OwnCall call) {
+        calls.add(call);
+    }
+
+    int length() {
+        return statedLength > 0 ? statedLength : Math.max(1, lastCount());
+    }
+
+    /** Reports counts that no line has, and counts beyond the bracket. */
+    void check(Problems problems) {
+        int limit = Math.max(length(), lastCount());
+        int number = 1;
+        while (number <= limit) {
+            if (lineOfCount.containsKey(number)) {
+                number++;
+            } else {
+                int end = number;
+                while (end < limit && !lineOfCount.containsKey(end + 1)) {
+                    end++;
+                }
+                missing(problems, number, end);
+                number = end + 1;
+            }
+        }
+        if (statedLength > 0 && lastCount() > statedLength) {
+            extra(problems);
+        }
+    }
+
+    private void missing(Problems problems, int first, int last) {
+        int at = lineOfCount.floorKey(first) == null
+                ? Math.max(line, lineOfCount.firstEntry().getValue() - 1)
+                : lineOfCount.floorEntry(first).getValue();
+        String which = first == last
+                ? "Count " + (first + base) + " is"
+                : "Counts " + (first + base) + " to " + (last + base) + " are";
+        problems.error(
+                "missing_counts",
+                at,
+                0,
+                which + " missing from " + name + ".",
+                "Write what is danced there, if only \"hold\".");
+    }
+
+    private void extra(Problems problems) {
+        int count = lineOfCount.higherKey(statedLength);
+        problems.error(
+                "extra_count",
+                lineOfCount.get(count),
+                0,
+                "Count " + (count + base) + " is beyond the " + statedLength + " counts of " + name + ".",
+                "Move it into a section of its own, or correct the numbers in the brackets.");
+    }
+
+    Section section(FigureFinder finder, Metre metre) {
+        return new Section(name, heading, length(), steps, finder.find(steps, heading, metre), calls, line);
+    }
+}

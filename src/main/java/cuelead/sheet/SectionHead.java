@@ -1,0 +1,181 @@
+package cuelead.sheet;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The line above an eight: {@code [1-8] HEADING}, {@code S1: Heading}, {@code Section 1 [1-8] Heading},
+ * {@code A[1-8]}, {@code Part B}.
+ *
+ * @param part    the letter of a phrased part, or empty
+ * @param first   first count of the bracket; 0 without one
+ * @param last    last count of the bracket; 0 without one
+ * @param heading the rest of the line
+ * @param opensPart whether the line only names a part ("PART A - 32 counts")
+ */
+record SectionHead(String part, int first, int last, String heading, boolean opensPart) {
+
+    static Optional<SectionHead> read(String line) {
+        return new Reader(line).read();
+    }
+
+    boolean hasRange() {
+        return last > 0;
+    }
+
+    int length() {
+        return last - first + 1;
+    }
+
+    private static final class Reader {
+        private final String line;
+        private int at;
+        private String part = "";
+        private boolean numbered;
+        private boolean partOnly;
+
+        Reader(String line) {
+            this.line = line;
+        }
+
+        /** head := [part] [section] [range] heading, with at least one of the three */
+        Optional<SectionHead> read() {
+            skip();
+            boolean lettered = part();
+            boolean named = section() || lettered;
+            int[] range = range();
+            if (!named && range.length == 0) {
+                return Optional.empty();
+            }
+            skip();
+            while (at < line.length() && ":-\u2013.".indexOf(line.charAt(at)) >= 0) {
+                at++;
+                skip();
+            }
+            String heading = line.substring(at).strip();
+            boolean opens = partOnly && range.length == 0 && !numbered;
+            int first = range.length == 0 ? 0 : range[0];
+            return Optional.of(new SectionHead(part, first, range.length == 0 ? 0 : range[1], heading, opens));
+        }
+
+        /** "Part A", or the letter alone before a bracket or a number: "A[1-8]", "B2". */
+        private boolean part() {
+            String word = word(at);
+            if (word.equals("part")) {
+                int letter = spaces(at + word.length());
+                if (word(letter).length() == 1) {
+                    part = word(letter).toUpperCase(Locale.ROOT);
+                    at = letter + 1;
+                    partOnly = true;
+                    return true;
+                }
+                return false;
+            }
+            boolean letter = word.length() == 1 && word.charAt(0) >= 'a' && word.charAt(0) <= 'd';
+            int next = spaces(at + 1);
+            if (letter && next < line.length() && isPartEnd(next)) {
+                part = word.toUpperCase(Locale.ROOT);
+                at++;
+                return true;
+            }
+            return false;
+        }
+
+        private boolean isPartEnd(int next) {
+            char c = line.charAt(next);
+            return (c == '[' && isRange(next)) || (Scanner.isDigit(c) && next == at + 1);
+        }
+
+        /** "S1", "Sec 2", "Section 3", or the bare number behind a part's letter. */
+        private boolean section() {
+            int mark = at;
+            skip();
+            String word = word(at);
+            boolean unit = word.equals("s") || word.equals("sec") || word.equals("section") || word.equals("set");
+            int number = unit ? spaces(at + word.length()) : at;
+            boolean ok = (unit || (!part.isEmpty() && !partOnly))
+                    && number < line.length()
+                    && Scanner.isDigit(line.charAt(number));
+            if (!ok) {
+                at = mark;
+                return false;
+            }
+            at = number;
+            digits();
+            numbered = true;
+            return true;
+        }
+
+        private boolean isRange(int from) {
+            int mark = at;
+            at = from;
+            boolean found = range().length > 0;
+            at = mark;
+            return found;
+        }
+
+        /** range := ( "[" | "(" ) number dash number ( "]" | ")" ) */
+        private int[] range() {
+            int mark = at;
+            skip();
+            while (at < line.length() && ":-".indexOf(line.charAt(at)) >= 0) {
+                at++;
+                skip();
+            }
+            boolean opened = at < line.length() && "[(".indexOf(line.charAt(at)) >= 0;
+            if (opened) {
+                at++;
+                skip();
+                OptionalInt first = digits();
+                skip();
+                boolean dash = at < line.length() && "-\u2013\u2014".indexOf(line.charAt(at)) >= 0;
+                at += dash ? 1 : 0;
+                skip();
+                OptionalInt last = digits();
+                skip();
+                boolean closed = at < line.length() && "])".indexOf(line.charAt(at)) >= 0;
+                if (first.isPresent() && dash && last.isPresent() && closed && fits(first, last)) {
+                    at++;
+                    return new int[] {first.getAsInt(), last.getAsInt()};
+                }
+            }
+            at = mark;
+            return new int[0];
+        }
+
+        private static boolean fits(OptionalInt first, OptionalInt last) {
+            return first.getAsInt() >= 1
+                    && last.getAsInt() >= first.getAsInt()
+                    && last.getAsInt() - first.getAsInt() < 128;
+        }
+
+        private OptionalInt digits() {
+            int start = at;
+            while (at < line.length() && Scanner.isDigit(line.charAt(at)) && at - start < 4) {
+                at++;
+            }
+            return start == at ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(line.substring(start, at)));
+        }
+
+        private String word(int from) {
+            int stop = from;
+            while (stop < line.length() && Character.isLetter(line.charAt(stop))) {
+                stop++;
+            }
+            return Scanner.plain(line.substring(from, stop));
+        }
+
+        private int spaces(int from) {
+            int index = from;
+            while (index < line.length() && Scanner.isSpace(line.charAt(index))) {
+                index++;
+            }
+            return index;
+        }
+
+        private void skip() {
+            at = spaces(at);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package cuelead.sheet;
+
+import cuelead.dance.Claims;
+import cuelead.dance.Dance;
+import cuelead.dance.Header;
+import cuelead.dance.Metre;
+import cuelead.dance.Part;
+import cuelead.dance.Weight;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Reads a step sheet as the trade writes it: header, sections, counts with prose, tags, restarts, parts. Mistakes
+ * become problems with line and column, and reading goes on at the next line, so that all are told at once.
+ * Immutable and safe on any thread.
+ */
+public final class SheetReader {
+    private static final int LONGEST_LINE = 2000;
+
+    private final Problems problems;
+    private final HeaderReader header;
+    private Optional<BodyReader> body = Optional.empty();
+
+    private SheetReader(String fileName) {
+        problems = new Problems(fileName);
+        header = new HeaderReader(problems);
+    }
+
+    /**
+     * Reads a sheet.
+     *
+     * @param fileName the file as the user named it, for the problems
+     * @param text     the whole sheet
+     */
+    public static ReadSheet read(String fileName, String text) {
+        if (isNoText(text)) {
+            return noSheet(fileName, "This is not a text file, so no step sheet can be read from it.");
+        }
+        if (text.isBlank()) {
+            return noSheet(fileName, "The file is empty.");
+        }
+        return new SheetReader(fileName).readAll(fileName, text);
+    }
+
+    private ReadSheet readAll(String fileName, String text) {
+        for (SheetLine line : SheetLine.of(text)) {
+            if (line.text().length() > LONGEST_LINE) {
+                problems.error(
+                        "long_line",
+                        line.number(),
+                        LONGEST_LINE,
+                        "This line is longer than " + LONGEST_LINE + " characters.",
+                        "Break it into count lines.");
+            } else if (!line.isBlank()) {
+                read(line);
+            }
+        }
+        body.ifPresent(BodyReader::finish);
+        if (body.isEmpty() || !body.get().isDance()) {
+            return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
+        }
+        return new ReadSheet(Optional.of(dance(body.get())), problems.all());
+    }
+
+    private void read(SheetLine line) {
+        boolean titled = header.hasTitle();
+        if (body.isEmpty() && titled && BodyReader.begins(line)) {
+            body = Optional.of(newBody());
+        }
+        if (body.isPresent()) {
+            body.get().read(line);
+        } else {
+            header.read(line);
+        }
+    }
+
+    private BodyReader newBody() {
+        return new BodyReader(problems, header.startWeight().map(Weight::on), header.saysWaltz());
+    }
+
+    private Dance dance(BodyReader read) {
+        Metre metre = read.metre();
+        Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
+        Header head = header.header(metre, start);
+        List<Part> parts = read.parts();
+        Claims claims = new Claims(read.marks(), header.countsLine(), header.wallsLine(), header.weightLine());
+        return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
+    }
+
+    private static ReadSheet noSheet(String fileName, String sentence) {
+        Problems one = new Problems(fileName);
+        one.error(
+                "not_a_sheet",
+                0,
+                0,
+                sentence,
+                "A step sheet has lines such as \"1-2 Step R to side, step L beside R\".");
+        return new ReadSheet(Optional.empty(), one.all());
+    }
+
+    /** Characters that no text has: zero bytes, or many control or undecodable characters. */
+    private static boolean isNoText(String text) {
+        long odd = text.chars()
+                .filter(c -> c == 0xfffd || (Character.isISOControl(c) && !Character.isWhitespace(c)))
+                .count();
+        return text.indexOf('\0') >= 0 || odd * 50 > text.length();
+    }
+}

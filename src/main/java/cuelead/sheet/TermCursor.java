@@ -1,0 +1,159 @@
+package cuelead.sheet;
+
+import cuelead.dance.Foot;
+import cuelead.sheet.Term.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A place in a list of terms, with the small steps that the grammar takes. */
+final class TermCursor {
+    private final List<Term> terms;
+    private int at;
+
+    TermCursor(List<Term> terms) {
+        this.terms = List.copyOf(terms);
+    }
+
+    int position() {
+        return at;
+    }
+
+    void moveTo(int position) {
+        at = position;
+    }
+
+    boolean atEnd() {
+        return at >= terms.size();
+    }
+
+    Term peek() {
+        return terms.get(at);
+    }
+
+    Term peekAt(int position) {
+        return terms.get(position);
+    }
+
+    boolean at(Kind kind) {
+        return !atEnd() && peek().is(kind);
+    }
+
+    boolean at(Kind kind, String meaning) {
+        return !atEnd() && peek().is(kind, meaning);
+    }
+
+    boolean nextIs(Kind kind) {
+        return at + 1 < terms.size() && terms.get(at + 1).is(kind);
+    }
+
+    /** Always true, so that a rule can end with it. */
+    boolean advance() {
+        at++;
+        return true;
+    }
+
+    void skip(Kind kind) {
+        while (at(kind)) {
+            at++;
+        }
+    }
+
+    void skipWords(Kind... kinds) {
+        boolean moved = true;
+        while (moved && !atEnd()) {
+            moved = false;
+            for (Kind kind : kinds) {
+                if (at(kind)) {
+                    at++;
+                    moved = true;
+                }
+            }
+        }
+    }
+
+    /** Feet, marks and small words may stand within the name of a figure. */
+    void skipWithinName() {
+        skipWords(Kind.FOOT, Kind.FILLER, Kind.MARK);
+    }
+
+    /** "to the", "to", "over" before the side of a turn. */
+    void skipOverShoulder() {
+        skip(Kind.FILLER);
+        if (at(Kind.PLACE, "over") && nextIs(Kind.FOOT)) {
+            at++;
+        }
+    }
+
+    /** Takes a foot when one stands here. */
+    Optional<Foot> footHere() {
+        if (!at(Kind.FOOT)) {
+            return Optional.empty();
+        }
+        Foot foot = peek().meaning().equals("left") ? Foot.LEFT : Foot.RIGHT;
+        at++;
+        return Optional.of(foot);
+    }
+
+    /** Takes the number that stands here; anything beyond sense counts as 999. */
+    int number() {
+        String digits = peek().meaning();
+        at++;
+        return digits.length() > 3 ? 999 : Integer.parseInt(digits);
+    }
+
+    /** Takes a fraction of a turn and gives it in degrees; empty where none stands here that a dancer can turn. */
+    OptionalInt fraction() {
+        if (!at(Kind.FRACTION)) {
+            return OptionalInt.empty();
+        }
+        OptionalInt degrees = degrees(peek().meaning());
+        if (degrees.isPresent()) {
+            at++;
+        }
+        return degrees;
+    }
+
+    static OptionalInt degrees(String fraction) {
+        return switch (fraction) {
+            case "1/8" -> OptionalInt.of(45);
+            case "1/4", "2/8" -> OptionalInt.of(90);
+            case "3/8" -> OptionalInt.of(135);
+            case "1/2", "2/4", "4/8" -> OptionalInt.of(180);
+            case "5/8" -> OptionalInt.of(225);
+            case "3/4", "6/8" -> OptionalInt.of(270);
+            case "7/8" -> OptionalInt.of(315);
+            case "1/1", "full" -> OptionalInt.of(360);
+            default -> OptionalInt.empty();
+        };
+    }
+
+    /** Whether these standard words stand here in order, within the clause. */
+    boolean matches(List<String> words) {
+        int start = at;
+        boolean all = true;
+        for (String word : words) {
+            skipWithinName();
+            all = all && !atEnd() && peek().meaning().equals(word);
+            at = all ? at + 1 : at;
+        }
+        at = start;
+        return all;
+    }
+
+    /** Takes a bracket with all that it holds, to its end or the end of the line. */
+    List<Term> bracketed() {
+        List<Term> inside = new ArrayList<>();
+        int depth = 0;
+        do {
+            Term term = peek();
+            depth += term.is(Kind.OPEN) ? 1 : term.is(Kind.CLOSE) ? -1 : 0;
+            if (!term.is(Kind.OPEN) && !term.is(Kind.CLOSE)) {
+                inside.add(term);
+            }
+            at++;
+        } while (depth > 0 && !atEnd());
+        return inside;
+    }
+}

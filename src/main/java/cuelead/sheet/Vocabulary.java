@@ -1,0 +1,176 @@
+package cuelead.sheet;
+
+import cuelead.dance.FigureRow;
+import cuelead.dance.Figures;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** The words of step sheets: those of {@code words.tsv} and the names of the figures. */
+final class Vocabulary {
+    static final Vocabulary STANDARD = new Vocabulary(resource(), Figures.standard());
+
+    private static final int LONGEST_PHRASE = 3;
+
+    private final Map<String, Meaning> meanings = new HashMap<>();
+    private final Map<String, List<FigureName>> figureNames = new HashMap<>();
+
+    private Vocabulary(String words, Figures figures) {
+        int line = 0;
+        for (String row : words.split("\n", -1)) {
+            line++;
+            if (!row.isBlank() && !row.startsWith("#") && !row.startsWith("kind\t")) {
+                add(row.split("\t", -1), line);
+            }
+        }
+        figures.rows().stream()
+                .filter(row -> row.kind() != FigureRow.Kind.ACTION)
+                .forEach(this::addFigure);
+        figureNames
+                .values()
+                .forEach(names -> names.sort(Comparator.comparingInt(
+                                (FigureName name) -> name.words().size())
+                        .reversed()));
+    }
+
+    private void add(String[] cells, int line) {
+        if (cells.length != 3) {
+            throw new IllegalStateException("words.tsv:" + line + ": " + cells.length + " columns, expected 3");
+        }
+        Term.Kind kind = Term.Kind.valueOf(cells[0].toUpperCase(Locale.ROOT));
+        for (String spelling : cells[2].split(";", -1)) {
+            Meaning before = meanings.put(spelling, new Meaning(kind, cells[1]));
+            if (before != null) {
+                throw new IllegalStateException("words.tsv:" + line + ": column spellings: twice: " + spelling);
+            }
+        }
+    }
+
+    private void addFigure(FigureRow row) {
+        List<String> spellings = new ArrayList<>(row.figure().synonyms());
+        spellings.add(row.figure().name());
+        for (String spelling : spellings) {
+            List<Token> tokens = Scanner.tokens(spelling);
+            tokens.stream()
+                    .filter(token -> token.is(Token.Kind.WORD))
+                    .forEach(token ->
+                            meanings.putIfAbsent(token.text(), new Meaning(Term.Kind.FIGURE_WORD, token.text())));
+            List<Term> terms = terms(tokens).stream().filter(Vocabulary::isName).toList();
+            boolean onlyVerb = terms.size() == 1 && !terms.get(0).is(Term.Kind.FIGURE_WORD);
+            if (!terms.isEmpty() && !onlyVerb) {
+                figureNames
+                        .computeIfAbsent(terms.get(0).meaning(), first -> new ArrayList<>())
+                        .add(new FigureName(terms.stream().map(Term::meaning).toList(), row));
+            }
+        }
+    }
+
+    private static boolean isName(Term term) {
+        return !term.is(Term.Kind.MARK) && !term.is(Term.Kind.SEPARATOR) && !term.is(Term.Kind.FILLER);
+    }
+
+    /** Names that begin with this word, longest first. */
+    List<FigureName> figuresBeginning(String meaning) {
+        return figureNames.getOrDefault(meaning, List.of());
+    }
+
+    /** Gives every token its meaning; the longest phrase wins. Quoted text is left out. */
+    List<Term> terms(List<Token> tokens) {
+        List<Term> terms = new ArrayList<>();
+        int at = 0;
+        while (at < tokens.size()) {
+            Token token = tokens.get(at);
+            if (token.is(Token.Kind.WORD)) {
+                at += word(tokens, at, terms);
+            } else {
+                other(token).ifPresent(terms::add);
+                at++;
+            }
+        }
+        return terms;
+    }
+
+    private int word(List<Token> tokens, int at, List<Term> terms) {
+        Token first = tokens.get(at);
+        for (int length = LONGEST_PHRASE; length >= 1; length--) {
+            Optional<Meaning> meaning = phrase(tokens, at, length).map(meanings::get);
+            if (meaning.isPresent()) {
+                terms.add(new Term(meaning.get().kind(), meaning.get().word(), first.text(), first.column()));
+                return length;
+            }
+        }
+        terms.add(new Term(Term.Kind.UNKNOWN, first.text(), first.text(), first.column()));
+        return 1;
+    }
+
+    private static Optional<String> phrase(List<Token> tokens, int at, int length) {
+        if (at + length > tokens.size()) {
+            return Optional.empty();
+        }
+        StringBuilder text = new StringBuilder();
+        for (Token token : tokens.subList(at, at + length)) {
+            if (!token.is(Token.Kind.WORD)) {
+                return Optional.empty();
+            }
+            text.append(text.isEmpty() ? "" : " ").append(token.text());
+        }
+        return Optional.of(text.toString());
+    }
+
+    private static Optional<Term> other(Token token) {
+        Term.Kind kind =
+                switch (token.kind()) {
+                    case NUMBER -> Term.Kind.NUMBER;
+                    case FRACTION -> Term.Kind.FRACTION;
+                    case CLOCK -> Term.Kind.CLOCK;
+                    case SEPARATOR -> Term.Kind.SEPARATOR;
+                    case AMPERSAND -> Term.Kind.LINK;
+                    case OPEN -> Term.Kind.OPEN;
+                    case CLOSE -> Term.Kind.CLOSE;
+                    case MARK -> Term.Kind.MARK;
+                    case WORD, QUOTED, UNCLOSED_QUOTE -> Term.Kind.UNKNOWN;
+                };
+        if (kind == Term.Kind.UNKNOWN) {
+            return Optional.empty();
+        }
+        return Optional.of(new Term(kind, token.text(), token.text(), token.column()));
+    }
+
+    boolean knows(String word) {
+        return meanings.containsKey(word);
+    }
+
+    /** The known word with the fewest changed letters, when it is near enough to be meant. */
+    Optional<String> nearest(String word) {
+        int allowed = word.length() <= 3 ? 1 : 2;
+        return meanings.keySet().stream()
+                .filter(known -> known.length() > 2 && Math.abs(known.length() - word.length()) <= allowed)
+                .filter(known -> Spelling.distance(known, word) <= allowed)
+                .min(Comparator.comparingInt((String known) -> Spelling.distance(known, word))
+                        .thenComparing(Comparator.naturalOrder()));
+    }
+
+    private static String resource() {
+        try (InputStream in = Vocabulary.class.getResourceAsStream("words.tsv")) {
+            if (in == null) {
+                throw new IllegalStateException("words.tsv is missing from the program");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException("words.tsv cannot be read", unreadable);
+        }
+    }
+
+    private record Meaning(Term.Kind kind, String word) {}
+
+    /** A figure's name in standard words. */
+    record FigureName(List<String> words, FigureRow row) {}
+}

@@ -1,0 +1,122 @@
+package cuelead.sheet;
+
+import cuelead.dance.Facing;
+import cuelead.sheet.Token.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * What a line about a tag or a restart says: "on walls 2 and 5 after count 16, facing 6:00", in any order.
+ *
+ * @param walls   wall numbers from 1
+ * @param counts  the number that stands with "count"
+ * @param section the number that stands with "section"
+ * @param facing  the clock time or "front", "back"
+ * @param number  a number directly behind the first word ("Tag 2")
+ */
+record WallNote(
+        List<Integer> walls, OptionalInt counts, OptionalInt section, Optional<Facing> facing, OptionalInt number) {
+    private static final List<String> ORDINALS =
+            List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
+    private static final Set<String> WALL = Set.of("wall", "walls");
+    private static final Set<String> COUNT = Set.of("count", "counts", "beat", "beats", "ct", "cts");
+
+    static WallNote read(List<Token> tokens) {
+        return new Reader(tokens).read();
+    }
+
+    private static final class Reader {
+        private final List<Token> tokens;
+        private final List<Integer> walls = new ArrayList<>();
+        private OptionalInt counts = OptionalInt.empty();
+        private OptionalInt section = OptionalInt.empty();
+        private Optional<Facing> facing = Optional.empty();
+
+        Reader(List<Token> tokens) {
+            this.tokens = tokens.stream().filter(token -> !token.is(Kind.MARK)).toList();
+        }
+
+        WallNote read() {
+            for (int i = 0; i < tokens.size(); i++) {
+                Token token = tokens.get(i);
+                if (isWord(i, WALL)) {
+                    walls(i);
+                } else if (isWord(i, COUNT) && counts.isEmpty()) {
+                    counts = beside(i);
+                } else if (isWord(i, Set.of("section", "s"))) {
+                    section = number(i + 1);
+                } else if (token.is(Kind.CLOCK)) {
+                    facing = Optional.of(Remark.facing(token.text()));
+                } else if (isWord(i, Set.of("facing", "face")) && facing.isEmpty()) {
+                    facing = named(i + 1);
+                }
+            }
+            OptionalInt own = isWord(2, COUNT) ? OptionalInt.empty() : number(1);
+            return new WallNote(List.copyOf(walls), counts, section, facing, own);
+        }
+
+        /** "wall 3", "walls 2, 4 and 5", "the 3rd wall", "the second and fourth walls" */
+        private void walls(int word) {
+            int at = word + 1;
+            boolean more = true;
+            while (more) {
+                int next = isJoint(at) ? at + 1 : at;
+                OptionalInt number = number(next);
+                more = number.isPresent() && !isWord(next + 1, COUNT) && (next == word + 1 || next > at);
+                if (more) {
+                    walls.add(number.getAsInt());
+                    at = next + 1;
+                }
+            }
+            for (int before = word - 1; walls.isEmpty() && number(before).isPresent(); before--) {
+                walls.add(number(before).getAsInt());
+            }
+        }
+
+        private boolean isJoint(int at) {
+            return at < tokens.size()
+                    && (tokens.get(at).is(Kind.SEPARATOR)
+                            || tokens.get(at).is(Kind.AMPERSAND)
+                            || tokens.get(at).isWord("and"));
+        }
+
+        private OptionalInt beside(int word) {
+            OptionalInt behind = number(word + 1);
+            return behind.isPresent() ? behind : number(word - 1);
+        }
+
+        private Optional<Facing> named(int from) {
+            for (int at = from; at < Math.min(from + 3, tokens.size()); at++) {
+                if (isWord(at, Set.of("front", "home"))) {
+                    return Optional.of(Facing.FRONT);
+                }
+                if (isWord(at, Set.of("back"))) {
+                    return Optional.of(new Facing(180));
+                }
+            }
+            return Optional.empty();
+        }
+
+        private OptionalInt number(int at) {
+            if (at < 0 || at >= tokens.size()) {
+                return OptionalInt.empty();
+            }
+            Token token = tokens.get(at);
+            if (token.is(Kind.NUMBER) && token.text().length() <= 3) {
+                return OptionalInt.of(Integer.parseInt(token.text()));
+            }
+            int ordinal = token.is(Kind.WORD) ? ORDINALS.indexOf(token.text()) : -1;
+            return ordinal < 0 ? OptionalInt.empty() : OptionalInt.of(ordinal + 1);
+        }
+
+        private boolean isWord(int at, Set<String> words) {
+            return at >= 0
+                    && at < tokens.size()
+                    && tokens.get(at).is(Kind.WORD)
+                    && words.contains(tokens.get(at).text());
+        }
+    }
+}
