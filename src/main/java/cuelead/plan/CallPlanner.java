@@ -33,7 +33,7 @@ final class CallPlanner {
         }
         CallLevel first = settings.levelOf(1);
         if (first != CallLevel.NONE && !timeline.counts().isEmpty()) {
-            calls.addAll(new CountIn(timeline, first, words, airtime).fit(leftOut));
+            calls.addAll(new CountIn(timeline, first, words, airtime).fit(settings.lead(), leftOut));
         }
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);

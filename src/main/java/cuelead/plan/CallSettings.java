@@ -1,5 +1,6 @@
 package cuelead.plan;
 
+import cuelead.dance.Metre;
 import cuelead.time.Beats;
 
 /**
@@ -17,6 +18,8 @@ public record CallSettings(Beats lead, Beats sectionLead, CallLevel level, Fadin
     public static final Beats DEFAULT_LEAD = Beats.of(2);
     public static final Beats DEFAULT_SECTION_LEAD = Beats.of(4);
     private static final Beats MOST_LEAD = Beats.of(16);
+    /** "Wall one" and the first section. */
+    private static final int OPENING_CALLS_COUNTS = 4;
 
     /** Whether the level steps down from wall to wall. */
     public enum Fading {
@@ -42,6 +45,13 @@ public record CallSettings(Beats lead, Beats sectionLead, CallLevel level, Fadin
             now = now.faded();
         }
         return now;
+    }
+
+    /** Whole eights or sixes before count 1 that the opening calls and the count-in need where there is no music. */
+    public int openingCounts(Metre metre) {
+        int section = metre.countsInSection();
+        int wanted = (int) CountIn.reserved(metre, lead).toDecimal() + OPENING_CALLS_COUNTS;
+        return (wanted + section - 1) / section * section;
     }
 
     private static Beats longer(Beats a, Beats b) {

@@ -6,15 +6,14 @@ import cuelead.dance.Metre;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * The spoken count-in before count 1: "five, six, seven, eight", in waltz "four, five, six" (common practice), each
- * word on its own beat. Words whose time is taken by the first calls give way; where that leaves fewer than two,
- * the count-in begins earlier in its eight.
+ * word on its own beat. Words whose time is taken by the first calls give way; where that would leave fewer than
+ * two, the count-in begins with the first count of its eight or six.
  */
 final class CountIn {
     private static final int FEWEST_WORDS = 2;
@@ -31,26 +30,31 @@ final class CountIn {
         this.airtime = airtime;
     }
 
+    /**
+     * The counts before count 1 that belong to the count-in: its bar, or the whole eight or six where the first
+     * calls, which come with the lead, would leave fewer than two words of it.
+     */
+    static Counts reserved(Metre metre, Beats lead) {
+        boolean isBarEnough = metre.beatsInBar() - lead.toDecimal() >= FEWEST_WORDS;
+        return Counts.of(isBarEnough ? metre.beatsInBar() : metre.countsInSection());
+    }
+
     /** The words that fit, in order of time; takes their airtime. */
-    List<Call> fit(List<LeftOut> leftOut) {
+    List<Call> fit(Beats lead, List<LeftOut> leftOut) {
         Metre metre = timeline.dance().header().metre();
         int last = metre.countsInSection();
-        int usualFirst = last - metre.beatsInBar() + 1;
+        int first = last - (int) reserved(metre, lead).toDecimal() + 1;
         List<Call> calls = new ArrayList<>();
-        for (int count = last; count >= 1; count--) {
-            if (count < usualFirst && calls.size() >= FEWEST_WORDS) {
-                break;
-            }
-            Optional<Call> call = call(count, last - count + 1);
+        for (int count = first; count <= last; count++) {
+            int before = last - count + 1;
+            Optional<Call> call = call(count, before);
             if (call.isPresent()) {
                 airtime.take(call.get().startsSeconds(), call.get().endsSeconds());
                 calls.add(call.get());
-            } else if (count >= usualFirst) {
-                leftOut.add(
-                        new LeftOut(NumberWords.of(count), 0, "", Integer.toString(count), reason(last - count + 1)));
+            } else {
+                leftOut.add(new LeftOut(NumberWords.of(count), 0, "", Integer.toString(count), reason(before)));
             }
         }
-        Collections.reverse(calls);
         return calls;
     }
 

@@ -16,7 +16,6 @@ record Offer(Cue cue, Phrase phrase, Beats lead, double startSeconds, double cen
     /** Nothing is said in the first moments of the music: a clip begins a little before it is heard. */
     static final double EARLIEST_SECONDS = 0.05;
 
-
     /**
      * The offer with at least this lead that leaves the dancers {@link CallPlan#LEAST_ROOM_SECONDS}: where the lead
      * is too short in seconds it grows by half beats. Empty when the words cannot be spoken or no lead will do.

@@ -10,6 +10,8 @@ import java.util.List;
  * @param worth how much is gained by saying them, against the other phrases of the same and of nearby counts
  */
 record Phrase(String words, double worth) {
+    private static final double NEEDED_WORTH = 10;
+
     /** Swaps left and right, for a figure danced as its mirror image. */
     static String mirrored(String words) {
         List<String> swapped = new ArrayList<>();
@@ -22,6 +24,15 @@ record Phrase(String words, double worth) {
                     });
         }
         return String.join(" ", swapped);
+    }
+
+    /** Phrases of a call that must be made, the fullest first. */
+    static List<Phrase> needed(List<String> fullestFirst) {
+        List<Phrase> phrases = new ArrayList<>();
+        for (int i = 0; i < fullestFirst.size(); i++) {
+            phrases.add(new Phrase(fullestFirst.get(i), NEEDED_WORTH - i));
+        }
+        return phrases;
     }
 
     static boolean namesSide(String words) {

@@ -1,16 +1,24 @@
 package cuelead.plan;
 
 import cuelead.dance.Action;
+import cuelead.dance.Figure;
 import cuelead.dance.FigureRun;
-import cuelead.dance.Foot;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The short word of a step and the head of a figure, in the trade's words. */
 final class StepWords {
+    /**
+     * First words of heads that need no side: these figures go forward, back or on the spot, and which foot is free
+     * is known.
+     */
+    private static final Set<String> KNOWN_SIDE =
+            Set.of("walk", "step", "waltz", "rock", "cross", "behind", "out", "and", "heels", "toes", "twist");
+
     private StepWords() {}
 
     /** The figure that a step of a section belongs to. */
@@ -40,29 +48,42 @@ final class StepWords {
         for (String word : figure.get().figure().callWords().get(place).split("/")) {
             words.add(isMirrored(figure.get()) ? Phrase.mirrored(word) : word);
         }
+        if (place == 0 && words.get(0).equals("side")) {
+            words.add(0, figure.get().lead().word());
+        }
         return words;
     }
 
-    /** What the figure is called, side first where its head names none, then without: "right jazz box", "jazz box". */
+    /** What the figure is called, side first where the side is news: "right jazz box", then "jazz box". */
     static List<String> headsOf(FigureRun figure) {
         String head = figure.figure().callHead();
         if (Phrase.namesSide(head)) {
             return List.of(isMirrored(figure) ? Phrase.mirrored(head) : head);
         }
+        if (KNOWN_SIDE.contains(head.split(" ")[0])) {
+            return List.of(head);
+        }
         return List.of(figure.lead().word() + " " + head, head);
+    }
+
+    /** Whether the head says the figure's words one by one, as "kick ball change" does. */
+    static boolean headNamesEachAction(Figure figure) {
+        List<String> words =
+                figure.callWords().stream().map(word -> word.split("/")[0]).toList();
+        return words.size() > 1 && String.join(" ", words).equals(figure.callHead());
     }
 
     private static boolean isMirrored(FigureRun figure) {
         return figure.lead() != figure.figure().lead();
     }
 
-    /** A step outside every figure, with its side where that matters: "step right", "touch", "right side". */
+    /** A step outside every figure: "right side", "step forward", "touch". */
     static List<String> headOfPlain(Step step) {
         String word = plainWord(step);
-        return step.foot().map(Foot::word).filter(side -> step.transfer().takesWeight()).stream()
-                .map(side -> List.of(side + " " + word, word))
-                .findFirst()
-                .orElse(List.of(word));
+        if (word.equals("side") && step.foot().isPresent()) {
+            return List.of(step.foot().get().word() + " side", word);
+        }
+        return word.equals("forward") || word.equals("back") ? List.of("step " + word, word) : List.of(word);
     }
 
     private static String plainWord(Step step) {

@@ -19,7 +19,7 @@ final class TurnWords {
         List<String> phrases = new ArrayList<>();
         String short_ = amount(turn) + " " + side(turn);
         String wall = wall(facing);
-        if (!wall.isEmpty()) {
+        if (!wall.isEmpty() && turn.degrees() % 360 != 0) {
             phrases.add(short_ + " to " + wall);
         }
         phrases.add(short_);

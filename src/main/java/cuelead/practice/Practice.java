@@ -17,9 +17,8 @@ import java.util.Optional;
  */
 public interface Practice extends AutoCloseable {
     /** Makes a practice ready; the song goes on loading behind it. */
-    @SuppressWarnings("DoNotCallSuggester")
     static Practice prepare(Wish wish, Places places, Progress progress) throws Refused {
-        throw new Refused("being built");
+        return new Preparation(wish, places, progress).prepare();
     }
 
     Dance dance();

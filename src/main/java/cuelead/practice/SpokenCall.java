@@ -8,4 +8,9 @@ import cuelead.voice.Clip;
  *
  * @param startFrame frame of the song at which the clip's first sample sounds
  */
-public record SpokenCall(Call call, Clip clip, long startFrame) {}
+public record SpokenCall(Call call, Clip clip, long startFrame) {
+    /** The call with its clip placed so that its perceptual centre sounds when the plan says. */
+    static SpokenCall of(Call call, Clip clip) {
+        return new SpokenCall(call, clip, clip.rate().frameAt(call.centreSeconds() - clip.centreSeconds()));
+    }
+}

@@ -1,0 +1,76 @@
+package cuelead.practice;
+
+import cuelead.dance.CountOne;
+import cuelead.dance.CountRate;
+import cuelead.dance.Dance;
+import cuelead.dance.Header;
+import cuelead.dance.Metre;
+import cuelead.dance.Restart;
+import cuelead.dance.Tag;
+import cuelead.plan.CallSettings;
+import cuelead.plan.DancedCount;
+import cuelead.plan.Laying;
+import cuelead.plan.Timeline;
+import cuelead.time.BeatGrid;
+import cuelead.time.BeatPosition;
+import cuelead.time.Beats;
+import cuelead.time.Tempo;
+import java.util.stream.IntStream;
+
+/** Lays a dance over a song's beats, or over even beats where there is no music. */
+final class Ground {
+    /** Without music, silence before the first beat: room for a call that begins before it. */
+    private static final double FIRST_BEAT_SECONDS = 0.5;
+
+    private static final int FEWEST_WALLS = 4;
+    private static final int MOST_WALLS = 8;
+    /** Beats that are clicked after the last count. */
+    private static final int BEATS_AFTER = 4;
+
+    private Ground() {}
+
+    /** The first count where a sheet says nothing: two eights, or four sixes (common practice). */
+    static CountOne.Intro usualIntro(Metre metre) {
+        return new CountOne.Intro(metre == Metre.SIXES ? 24 : 16);
+    }
+
+    /**
+     * The dance until the music ends: at the end of the file, or with the last beat.
+     *
+     * @param songSeconds length of the song
+     */
+    static Timeline overSong(Dance dance, BeatGrid grid, double songSeconds) {
+        Header header = dance.header();
+        BeatPosition halfAfterLast = BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF);
+        double end = Math.min(songSeconds, grid.secondsAt(halfAfterLast));
+        CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
+        return Timeline.lay(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
+    }
+
+    /** Enough walls to come home and to meet every tag and restart, after a lead-in for the opening calls. */
+    static Timeline overClicks(Dance dance, Tempo tempo, CallSettings settings) {
+        Metre metre = dance.header().metre();
+        CountOne leadIn = new CountOne.Intro(settings.openingCounts(metre));
+        Laying laying = new Laying(leadIn, CountRate.ONE, Double.MAX_VALUE, wallsWithoutMusic(dance));
+        Timeline endless = Timeline.lay(dance, beats(tempo, 2, metre), laying);
+        DancedCount last = endless.ending().last().orElseThrow();
+        int beats = Math.toIntExact(last.at().beatIndex() + 1 + BEATS_AFTER);
+        return Timeline.lay(dance, beats(tempo, beats, metre), laying);
+    }
+
+    private static BeatGrid beats(Tempo tempo, int beats, Metre metre) {
+        return BeatGrid.steady(tempo, FIRST_BEAT_SECONDS, beats, metre.beatsInBar());
+    }
+
+    private static int wallsWithoutMusic(Dance dance) {
+        if (dance.isPhrased()) {
+            return Laying.UNTIL_THE_MUSIC_ENDS;
+        }
+        IntStream tagged = dance.tags().stream()
+                .map(Tag::afterWalls)
+                .flatMapToInt(walls -> walls.stream().mapToInt(wall -> wall));
+        IntStream restarted = dance.restarts().stream().mapToInt(Restart::wall);
+        int lastChange = IntStream.concat(tagged, restarted).max().orElse(0);
+        return Math.max(FEWEST_WALLS, Math.min(MOST_WALLS, lastChange + 1));
+    }
+}

@@ -1,0 +1,121 @@
+package cuelead.practice;
+
+import cuelead.dance.Dance;
+import cuelead.dance.DanceCheck;
+import cuelead.plan.CallPlan;
+import cuelead.plan.CallSettings;
+import cuelead.plan.Timeline;
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import cuelead.sheet.ReadSheet;
+import cuelead.sheet.SheetFile;
+import cuelead.sound.MixPlan;
+import cuelead.time.Beats;
+import cuelead.time.SampleRate;
+import cuelead.time.Tempo;
+import cuelead.voice.Voice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Makes one practice ready, stage by stage; see {@link Practice#prepare}. Used once. */
+final class Preparation {
+    private static final SampleRate RATE_WITHOUT_MUSIC = new SampleRate(44_100);
+    /** Where neither the user nor the sheet says a tempo: an easy one, "about 104" (common practice). */
+    private static final Tempo USUAL_TEMPO = new Tempo(104);
+
+    /** Kinds of mistake after which calls would come at wrong counts; others are told, and practice goes on. */
+    private static final Set<String> COUNTS_DO_NOT_ADD_UP = Set.of("missing_counts", "extra_count", "count_total");
+
+    private final Wish wish;
+    private final Places places;
+    private final Progress progress;
+    private final List<Problem> problems = new ArrayList<>();
+
+    Preparation(Wish wish, Places places, Progress progress) {
+        this.wish = wish;
+        this.places = places;
+        this.progress = progress;
+    }
+
+    Practice prepare() throws Refused {
+        Dance dance = dance();
+        Optional<OpenSong> song = OpenSong.of(wish, dance, places);
+        try {
+            return prepare(dance, song);
+        } catch (Refused | RuntimeException | Error e) {
+            song.ifPresent(open -> open.song().close());
+            throw e;
+        }
+    }
+
+    private Practice prepare(Dance dance, Optional<OpenSong> song) throws Refused {
+        song.ifPresent(open -> problems.addAll(open.problems()));
+        Timeline timeline = song.map(open ->
+                        Ground.overSong(dance, open.grid(), open.song().pcm().lengthSeconds()))
+                .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
+        if (song.isPresent() && dance.header().countOne().isEmpty()) {
+            problems.add(noCountOne(dance));
+        }
+        SampleRate rate =
+                song.map(open -> open.song().pcm().rate()).orElse(wish.rate().orElse(RATE_WITHOUT_MUSIC));
+        VoiceTimes words = new VoiceTimes(voice(rate));
+        CallPlan plan = CallPlan.make(timeline, settings(dance), words);
+        words.check();
+        List<SpokenCall> spoken = plan.calls().stream()
+                .map(call -> SpokenCall.of(call, words.clip(call.words())))
+                .toList();
+        float[] musicPowers = song.isPresent() ? song.get().musicPowers(places, progress) : new float[0];
+        MixPlan mix = new MixMaker(timeline, rate, wish).make(spoken, song.map(OpenSong::song), musicPowers);
+        return new ReadyPractice(dance, problems, song.map(OpenSong::song), plan, spoken, mix);
+    }
+
+    private Dance dance() throws Refused {
+        ReadSheet read = SheetFile.read(wish.sheet());
+        problems.addAll(read.problems());
+        read.dance()
+                .ifPresent(dance ->
+                        problems.addAll(DanceCheck.check(dance, wish.sheet().toString())));
+        List<Problem> fatal = problems.stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .filter(problem -> read.dance().isEmpty() || COUNTS_DO_NOT_ADD_UP.contains(problem.kind()))
+                .toList();
+        if (!fatal.isEmpty()) {
+            String more = fatal.size() == 1 ? "" : " (" + (fatal.size() - 1) + " more: cuelead check lists them.)";
+            throw new Refused(fatal.get(0).message() + more);
+        }
+        return read.dance().orElseThrow();
+    }
+
+    private Tempo tempo(Dance dance) {
+        return wish.tempo()
+                .orElseGet(() -> dance.header().statedTempo().isPresent()
+                        ? new Tempo(dance.header().statedTempo().getAsDouble())
+                        : USUAL_TEMPO);
+    }
+
+    private Problem noCountOne(Dance dance) {
+        int counts = Ground.usualIntro(dance.header().metre()).counts();
+        return new Problem(
+                Problem.Severity.WARNING,
+                "no_count_one",
+                wish.sheet().toString(),
+                0,
+                0,
+                "The sheet does not say where the dance begins in the song; " + counts
+                        + " counts after the first bar are taken.",
+                "Write a line such as \"Intro: 16 counts\" or \"Count 1: 7.46\" (seconds) at its head.");
+    }
+
+    private Voice voice(SampleRate rate) throws Refused {
+        return Voicing.voice(rate, wish.ownWords(), places.cache(), problems);
+    }
+
+    private CallSettings settings(Dance dance) {
+        double asked =
+                wish.leadBeats().orElse(dance.header().leadBeats().orElse(CallSettings.DEFAULT_LEAD.toDecimal()));
+        CallSettings usual = CallSettings.withLead(Beats.ofDecimal(asked));
+        return new CallSettings(usual.lead(), usual.sectionLead(), wish.level(), wish.fading());
+    }
+}
