@@ -25,6 +25,7 @@ class DamagedMp3Test {
     @TempDir
     private Path folder;
 
+    @SuppressWarnings("ArrayRecordComponent") // nobody writes to it
     private record Decoded(float[] stereo, List<Problem> problems) {}
 
     @Test
