@@ -10,7 +10,7 @@ final class Pauses {
     /** Longer than the 7 ms by which the stated start of a sound is off at most. */
     private static final double BEFORE_SECONDS = 0.010;
     /** A little of the decay, so that a final "s" or "t" is not clipped. */
-    private static final double AFTER_SECONDS = 0.020;
+    private static final double AFTER_SECONDS = 0.040;
 
     private Pauses() {}
 
