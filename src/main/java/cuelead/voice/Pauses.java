@@ -47,7 +47,8 @@ final class Pauses {
     }
 
     private static int firstFrame(MonoSound sound, double seconds) {
-        return (int) Math.max(0, Math.min(sound.frames(), Math.ceil(seconds * sound.rate().hz())));
+        return (int) Math.max(
+                0, Math.min(sound.frames(), Math.ceil(seconds * sound.rate().hz())));
     }
 
     /** 0 at 0 and before, 1 at 1 and after. */
