@@ -44,4 +44,16 @@ final class Biquad {
             samples[i] = out;
         }
     }
+
+    /** Filters forwards and backwards: twice the effect, and nothing is delayed. */
+    void runBothWays(double[] samples) {
+        for (int pass = 0; pass < 2; pass++) {
+            run(samples);
+            for (int i = 0, j = samples.length - 1; i < j; i++, j--) {
+                double swapped = samples[i];
+                samples[i] = samples[j];
+                samples[j] = swapped;
+            }
+        }
+    }
 }

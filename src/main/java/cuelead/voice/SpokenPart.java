@@ -18,7 +18,7 @@ final class SpokenPart {
 
     private static final double ABOVE_NOISE = 2;
     private static final double BELOW_LOUDEST = 0.01;
-    private static final double NEVER_CUT_ABOVE = 0.1;
+    private static final double NEVER_CUT_ABOVE = 0.2;
     /** A longer silence parts a word from what is not of it; the stop in the middle of a word is at most 0.15 s. */
     private static final double PARTING_SECONDS = 0.2;
     /** A shorter sound that stands alone is no word. */

@@ -24,11 +24,8 @@ final class VowelBand {
         for (int i = 0; i < band.length; i++) {
             band[i] = sound.samples()[i];
         }
-        for (int pass = 0; pass < 2; pass++) {
-            Biquad.lowPass(HIGH_HZ, sound.rate()).run(band);
-            Biquad.highPass(LOW_HZ, sound.rate()).run(band);
-            reverse(band);
-        }
+        Biquad.lowPass(HIGH_HZ, sound.rate()).runBothWays(band);
+        Biquad.highPass(LOW_HZ, sound.rate()).runBothWays(band);
         return smoothed(band, sound.rate());
     }
 
@@ -49,13 +46,5 @@ final class VowelBand {
             amplitude[step] = Math.sqrt(power / sum);
         }
         return amplitude;
-    }
-
-    private static void reverse(double[] samples) {
-        for (int i = 0, j = samples.length - 1; i < j; i++, j--) {
-            double swapped = samples[i];
-            samples[i] = samples[j];
-            samples[j] = swapped;
-        }
     }
 }
