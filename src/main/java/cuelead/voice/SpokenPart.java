@@ -34,9 +34,19 @@ final class SpokenPart {
 
     private SpokenPart(double[] powers) {
         this.powers = powers;
+        this.noiseRms = Math.sqrt(noisePower(powers));
+    }
+
+    /** Power of the quietest blocks; 0 where they do not last, as in a word that was already cut out. */
+    private static double noisePower(double[] powers) {
         double[] sorted = powers.clone();
         Arrays.sort(sorted);
-        this.noiseRms = sorted.length == 0 ? 0 : Math.sqrt(sorted[(int) (NOISE_PART * sorted.length)]);
+        double quiet = sorted[(int) (NOISE_PART * sorted.length)];
+        int lasting = 0;
+        while (lasting < sorted.length && sorted[lasting] <= quiet * ABOVE_NOISE * ABOVE_NOISE) {
+            lasting++;
+        }
+        return lasting * BLOCK_SECONDS < PARTING_SECONDS ? 0 : quiet;
     }
 
     /** Where words are heard, edges exact to the frame; empty when none are. */
