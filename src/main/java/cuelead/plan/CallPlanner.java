@@ -24,19 +24,21 @@ final class CallPlanner {
         Cues cues = new Cues(timeline, settings);
         leftOut.addAll(cues.silenced());
         List<Call> calls = new ArrayList<>();
-        for (Offer offer : new Placing(timeline, words, airtime, leftOut).place(cues.all())) {
-            calls.add(callOf(offer));
-        }
-        for (Offer offer : fitWishes(cues.all())) {
-            airtime.take(offer.startSeconds(), offer.endSeconds());
-            calls.add(callOf(offer));
-        }
+        Placing.Placed needed = Placing.place(timeline, words, cues.all());
+        leftOut.addAll(needed.leftOut());
+        needed.offers().forEach(offer -> calls.add(take(offer)));
+        fitWishes(cues.all()).forEach(offer -> calls.add(take(offer)));
         CallLevel first = settings.levelOf(1);
         if (first != CallLevel.NONE && !timeline.counts().isEmpty()) {
             calls.addAll(new CountIn(timeline, first, words, airtime).fit(settings.lead(), leftOut));
         }
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);
+    }
+
+    private Call take(Offer offer) {
+        airtime.take(offer.startSeconds(), offer.endSeconds());
+        return callOf(offer);
     }
 
     private List<Offer> fitWishes(List<Cue> cues) {
