@@ -1,8 +1,10 @@
 package cuelead.cli;
 
+import java.io.Console;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 
 /**
  * Which of the program's streams lead to a terminal.
@@ -29,12 +31,24 @@ record Terminal(End input, End output, End errors) {
 
     /** Asks the system; where it does not tell each stream, the console that Java sees stands for all three. */
     static Terminal ofThisProcess() {
-        End console = System.console() != null ? End.TERMINAL : End.OTHER;
+        End console = Optional.ofNullable(System.console()).map(Terminal::end).orElse(End.OTHER);
         if (!Files.isDirectory(PROCESS.resolve("fd"))) {
             return new Terminal(console, console, console);
         }
         End input = isInForeground() ? end(0) : End.OTHER;
         return new Terminal(input, end(1), end(2));
+    }
+
+    /** Before Java 22 there is no console unless it is a terminal; from then on the console itself says. */
+    private static End end(Console console) {
+        try {
+            Object isTerminal = Console.class.getMethod("isTerminal").invoke(console);
+            return Boolean.TRUE.equals(isTerminal) ? End.TERMINAL : End.OTHER;
+        } catch (NoSuchMethodException beforeJava22) {
+            return End.TERMINAL;
+        } catch (ReflectiveOperationException unknown) {
+            return End.OTHER;
+        }
     }
 
     private static End end(int descriptor) {
