@@ -7,6 +7,10 @@ import cuelead.time.SampleRate;
 /** Opens the speakers. */
 @FunctionalInterface
 interface OpensSpeakers {
-    /** @throws Refused when there are none */
+    /**
+     * Opens them; they are silent until something is played.
+     *
+     * @throws Refused when there are none
+     */
     Speakers at(SampleRate rate) throws Refused;
 }
