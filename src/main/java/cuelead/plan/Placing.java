@@ -28,12 +28,13 @@ final class Placing {
     /** Cues that are said in their shortest words, to make room for one that found none. */
     private final Set<Cue> terse;
 
-    private final Airtime airtime = new Airtime();
+    private final Airtime airtime;
     private final List<Offer> placed = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final List<Cue> crowdedOut = new ArrayList<>();
 
-    private Placing(Timeline timeline, WordTimes words, Set<Cue> terse) {
+    private Placing(Timeline timeline, WordTimes words, Airtime taken, Set<Cue> terse) {
+        airtime = new Airtime(taken);
         this.timeline = timeline;
         this.words = words;
         this.terse = terse;
@@ -50,15 +51,17 @@ final class Placing {
     /**
      * Places every cue that is more than a wish, in order of need, then of time. Where one finds no room, all that is
      * said in its wall is said in fewer words, and everything is placed anew.
+     *
+     * @param taken when nothing can be said; is left as it is
      */
-    static Placed place(Timeline timeline, WordTimes words, List<Cue> cues) {
+    static Placed place(Timeline timeline, WordTimes words, List<Cue> cues, Airtime taken) {
         List<Cue> needed = cues.stream()
                 .filter(cue -> cue.need() != Cue.Need.WISH)
                 .sorted(Comparator.comparing(Cue::need))
                 .toList();
         Set<Cue> terse = Collections.newSetFromMap(new IdentityHashMap<>());
         while (true) {
-            Placing placing = new Placing(timeline, words, terse);
+            Placing placing = new Placing(timeline, words, taken, terse);
             needed.forEach(placing::place);
             if (!terse.addAll(placing.aroundCrowdedOut(needed))) {
                 return new Placed(placing.placed, placing.leftOut);
