@@ -5,6 +5,9 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.err.println("Cuelead");
+        int exitCode = CueleadCommand.run(Surroundings.ofThisProcess(), args);
+        System.out.flush();
+        System.err.flush();
+        System.exit(exitCode);
     }
 }

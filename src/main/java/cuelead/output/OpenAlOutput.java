@@ -14,7 +14,7 @@ import java.util.concurrent.locks.LockSupport;
  *
  * <p>Orders may come from one thread at a time; all other methods are thread-safe.
  */
-public final class OpenAlOutput implements AutoCloseable {
+public final class OpenAlOutput implements Speakers {
     private static final long PUMP_NANOS = TimeUnit.MILLISECONDS.toNanos(4);
     private static final long REOPEN_NANOS = TimeUnit.SECONDS.toNanos(1);
     private static final long POLL_MILLIS = 10;
@@ -54,28 +54,24 @@ public final class OpenAlOutput implements AutoCloseable {
         return output;
     }
 
-    /**
-     * Plays a sound from its next frame on, in place of what is playing; at once, or after {@link #resume}.
-     *
-     * @param startFrame what that frame is called: {@link #heardFrame} counts from there
-     */
+    @Override
     public void play(Sound sound, long startFrame) {
         Track next = new Track(sound, startFrame);
         track = next;
         order(stream -> stream.begin(next));
     }
 
-    /** Holds the sound where it is. */
+    @Override
     public void pause() {
         order(AlStream::pause);
     }
 
-    /** Goes on after {@link #pause}. */
+    @Override
     public void resume() {
         order(AlStream::resume);
     }
 
-    /** Silence; what was playing cannot go on. */
+    @Override
     public void stop() {
         Track stopped = track;
         order(stream -> {
@@ -89,17 +85,17 @@ public final class OpenAlOutput implements AutoCloseable {
         LockSupport.unpark(audioThread);
     }
 
-    /** The frame that leaves the speakers now, at most a few milliseconds old. */
+    @Override
     public long heardFrame() {
         return track.heardFrame();
     }
 
-    /** Whether the last frame of the sound has been heard, or the sound was stopped. */
+    @Override
     public boolean hasEnded() {
         return track.hasEnded();
     }
 
-    /** Waits until {@link #hasEnded}, or for so long. Not for a thread that must not wait. */
+    @Override
     public boolean awaitEnd(long timeoutMillis) throws InterruptedException {
         long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(timeoutMillis);
         while (!hasEnded() && System.nanoTime() - deadline < 0) {
@@ -108,12 +104,12 @@ public final class OpenAlOutput implements AutoCloseable {
         return hasEnded();
     }
 
-    /** How often the sound broke off because it was not fed in time. */
+    @Override
     public int dropOuts() {
         return dropOuts;
     }
 
-    /** Whether the device is gone. The sound stands still then and goes on when a device is there again. */
+    @Override
     public boolean isDeviceLost() {
         return isDeviceLost;
     }
@@ -151,7 +147,6 @@ public final class OpenAlOutput implements AutoCloseable {
         }
     }
 
-    /** Silence, and the device is given back. */
     @Override
     public void close() {
         isClosing = true;

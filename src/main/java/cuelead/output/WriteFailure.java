@@ -19,6 +19,11 @@ final class WriteFailure {
         return new Refused("Cannot write " + target + ": " + reason(target, failure), failure);
     }
 
+    /** The same for one of several files in a folder that the user named. */
+    static Refused refusalInFolder(Path folder, IOException failure) {
+        return new Refused("Cannot write into the folder " + folder + ": " + reasonInFolder(folder, failure), failure);
+    }
+
     private static String reason(Path target, IOException failure) {
         Path folder = target.toAbsolutePath().getParent();
         if (Files.isDirectory(target)) {
@@ -27,6 +32,10 @@ final class WriteFailure {
         if (folder == null || !Files.exists(folder)) {
             return "there is no folder " + folder + "; make it first or choose another.";
         }
+        return reasonInFolder(folder, failure);
+    }
+
+    private static String reasonInFolder(Path folder, IOException failure) {
         if (!Files.isDirectory(folder)) {
             return folder + " is a file and not a folder; choose another place.";
         }

@@ -79,7 +79,8 @@ public final class BeatFile {
         }
     }
 
-    static String print(BeatGrid beats, List<String> comments) {
+    /** The text of a beat file. */
+    public static String print(BeatGrid beats, List<String> comments) {
         StringBuilder text = new StringBuilder();
         for (String comment : comments) {
             text.append('#').append(comment).append('\n');

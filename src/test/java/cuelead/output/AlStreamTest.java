@@ -22,6 +22,7 @@ import org.lwjgl.system.MemoryUtil;
 /** Through OpenAL and out of its loopback device, which needs no hardware and no clock. */
 class AlStreamTest {
     private static final int RENDER_FRAMES = 441;
+    private static final int PASSES = 5;
     private static final MixPlan PLAN = Band.plan(6, 0.8);
     private static final float[] MIX = Band.pull(new Mix(PLAN), 4_096);
 
@@ -166,16 +167,25 @@ class AlStreamTest {
         };
     }
 
+    /**
+     * The least of some equal passes counts. Code that allocates does so in each of them; the virtual machine itself
+     * does now and then: when compiled code goes back to the interpreter, a native method (StrictMath.exp asks
+     * Double.doubleToRawLongBits) may be called for the first time and is linked by its name, a new string.
+     */
     @Test
     void feedingAllocatesNothing() {
         ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
-        stream.begin(new Track(new Mix(Band.plan(12, 0.8)), 0));
-        hearWithoutKeeping(50);
+        MixPlan plan = Band.plan(12, 0.8);
         long thread = Thread.currentThread().getId();
-        threads.getThreadAllocatedBytes(thread);
-        long before = threads.getThreadAllocatedBytes(thread);
-        hearWithoutKeeping(1_000);
-        assertEquals(0, threads.getThreadAllocatedBytes(thread) - before);
+        long least = Long.MAX_VALUE;
+        for (int pass = 0; pass < PASSES && least > 0; pass++) {
+            stream.begin(new Track(new Mix(plan), 0));
+            hearWithoutKeeping(50);
+            long before = threads.getThreadAllocatedBytes(thread);
+            hearWithoutKeeping(1_000);
+            least = Math.min(least, threads.getThreadAllocatedBytes(thread) - before);
+        }
+        assertEquals(0, least);
     }
 
     private void hearWithoutKeeping(int renderings) {

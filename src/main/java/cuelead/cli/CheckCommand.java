@@ -1,0 +1,102 @@
+package cuelead.cli;
+
+import cuelead.dance.DanceCheck;
+import cuelead.practice.Practice;
+import cuelead.practice.Wish;
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import cuelead.sheet.ReadSheet;
+import cuelead.sheet.SheetFile;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Tells what is wrong or doubtful. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "Says what is wrong or doubtful with a step sheet, its song and its beats: file, line and column, the line"
+                    + " itself, and what to try.",
+            "The exit status is 0 when nothing is wrong (there may be warnings), else 1."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead check my-sheet.txt",
+            "  cuelead check my-sheet.txt my-song.mp3 --words my-words"
+        })
+final class CheckCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+    private final List<Problem> problems = new ArrayList<>();
+    private final List<String> refusals = new ArrayList<>();
+
+    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
+    private Path sheet;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "SONG",
+            description = "The song. Without it, the one that the sheet names.")
+    private Optional<Path> song;
+
+    @Option(names = "--words", paramLabel = "DIR", description = "A folder of your own recorded call-words.")
+    private Optional<Path> words;
+
+    CheckCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ReadSheet read = SheetFile.read(sheet);
+        problems.addAll(read.problems());
+        read.dance().ifPresent(dance -> problems.addAll(DanceCheck.check(dance, sheet.toString())));
+        if (read.dance().isPresent()) {
+            checkPractice();
+        }
+        new ProblemPrinter(surroundings.out()).tellInFull(problems);
+        refusals.forEach(surroundings.out()::println);
+        return tellSum();
+    }
+
+    private void checkPractice() throws InterruptedException {
+        Wish wish = Wishes.usual(sheet, song, words);
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (Practice practice = start.prepareQuietly()) {
+            practice.await(practice.toFrame());
+            problems.addAll(start.findings(practice));
+        } catch (Refused refused) {
+            boolean isListed = problems.stream().map(Problem::message).anyMatch(refused.getMessage()::startsWith);
+            if (!isListed) {
+                refusals.add(refused.getMessage());
+            }
+        }
+    }
+
+    private int tellSum() {
+        long errors = count(Problem.Severity.ERROR) + refusals.size();
+        long warnings = count(Problem.Severity.WARNING);
+        if (errors + warnings == 0) {
+            surroundings.err().println("Nothing is wrong with " + sheet + ".");
+        } else {
+            surroundings.err().println(Told.number(errors, "error") + ", " + Told.number(warnings, "warning") + ".");
+        }
+        return errors == 0 ? Failures.DONE : Failures.REFUSED;
+    }
+
+    private long count(Problem.Severity severity) {
+        return problems.stream()
+                .distinct()
+                .filter(problem -> problem.severity() == severity)
+                .count();
+    }
+}

@@ -1,0 +1,83 @@
+package cuelead.cli;
+
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
+
+/** The program: chooses the command, or plays the demo where none is given. */
+@Command(
+        name = "cuelead",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        synopsisSubcommandLabel = "COMMAND",
+        description = {
+            "Reads a step sheet, hears a song, and speaks each call ahead of its beat.",
+            "Without a command it plays the demo."
+        },
+        footer = {
+            "",
+            "Begin with:",
+            "  cuelead play cues/lamp-on-the-quay.txt          practise to the sheet's own song",
+            "  cuelead render my-sheet.txt my-song.mp3 -o practice.wav",
+            "  cuelead play --help                             what a command can do",
+            "",
+            "\"cuelead\" stands for: java -jar target/cuelead.jar"
+        })
+final class CueleadCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Option(
+            names = "--debug",
+            scope = ScopeType.INHERIT,
+            hidden = true,
+            description = "When the program makes a mistake of its own, show where.")
+    private boolean debug;
+
+    private CueleadCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    /** Does what the arguments say; gives 0 when done, 1 when it cannot be done, 2 when it was not understood. */
+    static int run(Surroundings surroundings, String... arguments) {
+        CueleadCommand program = new CueleadCommand(surroundings);
+        CommandLine line = new CommandLine(program)
+                .addSubcommand(new PlayCommand(surroundings))
+                .addSubcommand(new RenderCommand(surroundings))
+                .addSubcommand(new PlanCommand(surroundings))
+                .addSubcommand(new CheckCommand(surroundings))
+                .addSubcommand(new SayCommand(surroundings))
+                .addSubcommand(new BeatsCommand(surroundings))
+                .addSubcommand(new CommandLine.HelpCommand());
+        line.setOut(writer(surroundings.out()));
+        line.setErr(writer(surroundings.err()));
+        line.setParameterExceptionHandler(Failures::misunderstood);
+        line.setExecutionExceptionHandler((failure, command, parsed) -> program.failed(failure));
+        try {
+            return Failures.afterWriting(surroundings, line.execute(arguments));
+        } catch (Error failure) {
+            return program.failed(failure);
+        }
+    }
+
+    private static PrintWriter writer(PrintStream stream) {
+        return new PrintWriter(new OutputStreamWriter(stream, Charset.defaultCharset()), true);
+    }
+
+    private int failed(Throwable failure) {
+        boolean showsWhere = debug
+                || !surroundings.environment().getOrDefault("CUELEAD_DEBUG", "").isEmpty();
+        return Failures.tell(
+                failure, surroundings.err(), showsWhere ? Failures.Detail.WHERE : Failures.Detail.SENTENCE);
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        return new Demo(surroundings).run();
+    }
+}

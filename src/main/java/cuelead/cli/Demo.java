@@ -1,0 +1,101 @@
+package cuelead.cli;
+
+import cuelead.output.Speakers;
+import cuelead.output.WavFile;
+import cuelead.output.WavFormat;
+import cuelead.practice.Practice;
+import cuelead.practice.SpokenCall;
+import cuelead.practice.Wish;
+import cuelead.report.Refused;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The demo: played live, or, where there is no sound device, written into a file with its calls told at once. */
+final class Demo {
+    private static final String FILE = "cuelead-demo.wav";
+
+    private final Surroundings surroundings;
+
+    Demo(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    int run() throws Refused, InterruptedException {
+        Path sheet = DemoFiles.sheet(surroundings)
+                .orElseThrow(() -> new Refused("The demo's sheet " + DemoFiles.SHEET
+                        + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));
+        Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty());
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
+                Practice practice = start.prepare()) {
+            Optional<Speakers> speakers = speakers(opening, practice);
+            if (speakers.isPresent()) {
+                play(practice, speakers.get());
+            } else {
+                writeInstead(practice);
+            }
+        }
+        return Failures.DONE;
+    }
+
+    private static Optional<Speakers> speakers(SpeakerOpening opening, Practice practice) {
+        try {
+            return Optional.of(opening.at(practice.rate()));
+        } catch (Refused none) {
+            return Optional.empty(); // told by writeInstead
+        }
+    }
+
+    private void play(Practice practice, Speakers speakers) throws InterruptedException, Refused {
+        surroundings
+                .err()
+                .println("Demo: " + practice.dance().header().title()
+                        + ". Your own: cuelead play my-sheet.txt my-song.mp3; cuelead --help tells more.");
+        surroundings.err().println(PlayCommand.CAUTION);
+        new LivePlay(surroundings, practice, speakers).run();
+    }
+
+    private void writeInstead(Practice practice) throws InterruptedException, Refused {
+        practice.await(practice.toFrame());
+        Path file = write(practice);
+        surroundings
+                .err()
+                .println("There is no sound device here, so the demo's practice track is in " + file
+                        + " and these are its calls:");
+        for (SpokenCall call : practice.spokenCalls()) {
+            surroundings.out().println(CallLine.of(call.call()));
+        }
+        surroundings
+                .out()
+                .println(PlanListing.ending(practice.timeline(), practice.song().isPresent()));
+    }
+
+    private Path write(Practice practice) throws InterruptedException, Refused {
+        Path usual = surroundings.temporary().resolve(FILE);
+        try {
+            return write(practice, usual);
+        } catch (Refused taken) {
+            return write(practice, folderOfItsOwn(taken).resolve(FILE));
+        }
+    }
+
+    /** Another user's file may stand in the usual place. */
+    private Path folderOfItsOwn(Refused taken) throws Refused {
+        try {
+            return Files.createTempDirectory(surroundings.temporary(), "cuelead-");
+        } catch (IOException unwritable) {
+            throw taken;
+        }
+    }
+
+    private Path write(Practice practice, Path file) throws InterruptedException, Refused {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            long frames = practice.toFrame() - practice.fromFrame();
+            CountedSound mix = new CountedSound(practice.mix(), frames, "Writing", progress);
+            new WavFile().write(mix, practice.rate(), WavFormat.PCM_16, file);
+        }
+        return file;
+    }
+}

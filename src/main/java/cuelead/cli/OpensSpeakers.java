@@ -1,0 +1,16 @@
+package cuelead.cli;
+
+import cuelead.output.Speakers;
+import cuelead.report.Refused;
+import cuelead.time.SampleRate;
+
+/** Opens the speakers. */
+@FunctionalInterface
+interface OpensSpeakers {
+    /**
+     * Opens them; they are silent until something is played.
+     *
+     * @throws Refused when there are none
+     */
+    Speakers at(SampleRate rate) throws Refused;
+}

@@ -1,0 +1,55 @@
+package cuelead.cli;
+
+import cuelead.practice.Practice;
+import cuelead.practice.Wish;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** Plays live. */
+@Command(
+        name = "play",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "Plays the song with the calls, live, while the terminal shows wall, section, count, the call now and the"
+                    + " next.",
+            "Keys: p pauses and goes on, q quits."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead play cues/lamp-on-the-quay.txt",
+            "  cuelead play my-sheet.txt my-song.mp3 --lead 4 --calls figures",
+            "  cuelead play my-sheet.txt --tempo 96            slowly, to clicks, without music",
+            "  cuelead play my-sheet.txt my-song.mp3 --from 60 --fade"
+        })
+final class PlayCommand implements Callable<Integer> {
+    /** The usual cautions of a class. */
+    static final String CAUTION = "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns"
+            + " only as fast as is safe for you.";
+
+    private final Surroundings surroundings;
+
+    @Mixin
+    private PracticeOptions options;
+
+    PlayCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Wish wish = options.wish();
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
+                Practice practice = start.prepare()) {
+            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()));
+            surroundings.err().println(CAUTION);
+            play.run();
+            start.tellProblems(practice);
+        }
+        return Failures.DONE;
+    }
+}

@@ -1,0 +1,70 @@
+package cuelead.cli;
+
+import cuelead.practice.Practice;
+import cuelead.practice.Wish;
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Makes a practice ready while the user is told how far it is and what is doubtful. */
+final class PracticeStart {
+    private final Surroundings surroundings;
+    private final Wish wish;
+    private final ProblemPrinter problems;
+
+    PracticeStart(Surroundings surroundings, Wish wish) {
+        this.surroundings = surroundings;
+        this.wish = wish;
+        problems = new ProblemPrinter(surroundings.err());
+    }
+
+    /** The practice; its problems are told in short. */
+    Practice prepare() throws Refused {
+        Practice practice = prepareQuietly();
+        try {
+            checkNotEmpty(practice);
+        } catch (Refused e) {
+            practice.close();
+            throw e;
+        }
+        tellProblems(practice);
+        return practice;
+    }
+
+    /** The practice; whoever asked tells its problems. */
+    Practice prepareQuietly() throws Refused {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            return Practice.prepare(wish, surroundings.places(), progress);
+        }
+    }
+
+    /** Tells what has been found since the last time: a song that still loads may bring more. */
+    void tellProblems(Practice practice) {
+        problems.tellInShort(findings(practice));
+    }
+
+    /** The problems of sheet, song and beats, and the words that the voice cannot say. */
+    List<Problem> findings(Practice practice) {
+        List<Problem> all = new ArrayList<>(practice.problems());
+        for (String words : practice.plan().unspeakable()) {
+            all.add(new Problem(
+                    Problem.Severity.WARNING,
+                    "not_speakable",
+                    wish.sheet().toString(),
+                    0,
+                    0,
+                    "The voice cannot say \"" + words + "\".",
+                    "Record it (--words DIR), or write another word in quotes behind its count line."));
+        }
+        return all;
+    }
+
+    private void checkNotEmpty(Practice practice) throws Refused {
+        if (practice.toFrame() > practice.fromFrame()) {
+            return;
+        }
+        throw new Refused("Nothing sounds from " + Told.minutes(wish.fromSeconds()) + " on: the track ends at "
+                + Told.minutes(practice.rate().secondsAt(practice.toFrame())) + "; begin earlier with --from.");
+    }
+}

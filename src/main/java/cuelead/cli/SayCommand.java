@@ -1,0 +1,107 @@
+package cuelead.cli;
+
+import cuelead.output.WavFile;
+import cuelead.output.WavFormat;
+import cuelead.practice.Voicing;
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import cuelead.time.SampleRate;
+import cuelead.voice.Clip;
+import cuelead.voice.Voice;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Speaks words into a file. */
+@Command(
+        name = "say",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "Speaks call-words into a WAV file, to hear how they sound.",
+            "Commas part one call from the next."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead say rock -o rock.wav",
+            "  cuelead say \"kick ball change, rock, recover\" -o calls.wav",
+            "  cuelead say rock --words my-words -o mine.wav      your own recording where there is one"
+        })
+final class SayCommand implements Callable<Integer> {
+    private static final SampleRate USUAL_RATE = new SampleRate(44_100);
+    private static final double PAUSE_SECONDS = 0.3;
+
+    private final Surroundings surroundings;
+
+    @Parameters(arity = "1..*", paramLabel = "WORDS", description = "What is to be said.")
+    private List<String> words;
+
+    @Option(
+            names = {"-o", "--output"},
+            required = true,
+            paramLabel = "FILE",
+            description = "The WAV file to write.")
+    private Path output;
+
+    @Option(names = "--words", paramLabel = "DIR", description = "A folder of your own recorded call-words.")
+    private Optional<Path> ownWords;
+
+    @Option(
+            names = "--rate",
+            paramLabel = "HZ",
+            converter = Values.Rate.class,
+            description = "Sample rate of the file, 8000 to 192000. Usual is 44100.")
+    private Optional<SampleRate> rate;
+
+    SayCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Targets.checkSoundFile(output);
+        SampleRate at = rate.orElse(USUAL_RATE);
+        List<Problem> problems = new ArrayList<>();
+        Voice voice = Voicing.voice(at, ownWords, surroundings.places().cache(), problems);
+        List<Clip> clips = speak(voice);
+        new ProblemPrinter(surroundings.err()).tellInShort(problems);
+        if (clips.isEmpty()) {
+            return Failures.REFUSED;
+        }
+        new WavFile().writeMono(inARow(clips, at), at, WavFormat.PCM_16, output);
+        surroundings.err().println("Wrote " + output + ".");
+        return Failures.DONE;
+    }
+
+    private List<Clip> speak(Voice voice) throws Refused {
+        List<Clip> clips = new ArrayList<>();
+        for (String call : String.join(" ", words).split(",")) {
+            Optional<Clip> clip = call.isBlank() ? Optional.empty() : voice.say(call.strip());
+            clip.ifPresentOrElse(clips::add, () -> surroundings.err().println(cannotSay(call.strip())));
+        }
+        return clips;
+    }
+
+    private static String cannotSay(String call) {
+        return "The voice cannot say \"" + call + "\"; try letters and numbers, or record it (--words DIR).";
+    }
+
+    private static float[] inARow(List<Clip> clips, SampleRate rate) {
+        int pause = rate.framesIn(PAUSE_SECONDS);
+        int length = clips.stream().mapToInt(clip -> clip.samples().length).sum() + pause * (clips.size() - 1);
+        float[] row = new float[length];
+        int at = 0;
+        for (Clip clip : clips) {
+            System.arraycopy(clip.samples(), 0, row, at, clip.samples().length);
+            at += clip.samples().length + pause;
+        }
+        return row;
+    }
+}

@@ -1,0 +1,76 @@
+package cuelead.cli;
+
+import cuelead.output.Speakers;
+import cuelead.report.Refused;
+import cuelead.time.SampleRate;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/**
+ * Speakers that are opened beside other work: finding the device takes a while, and one that was idle swallows what
+ * is played in its first moments. While they are being opened, standard error may lead nowhere.
+ */
+final class SpeakerOpening implements AutoCloseable {
+    private static final SampleRate USUAL_RATE = new SampleRate(44_100);
+
+    private final OpensSpeakers opens;
+    private final SampleRate firstRate;
+    private final CompletableFuture<Outcome> first = new CompletableFuture<>();
+    private Optional<Speakers> opened = Optional.empty();
+
+    private record Outcome(Optional<Speakers> speakers, Optional<Refused> refusal) {}
+
+    private SpeakerOpening(OpensSpeakers opens, SampleRate firstRate) {
+        this.opens = opens;
+        this.firstRate = firstRate;
+    }
+
+    /** Begins at the rate asked for, or else at the usual one of songs. */
+    static SpeakerOpening begin(OpensSpeakers opens, Optional<SampleRate> rate) {
+        SpeakerOpening opening = new SpeakerOpening(opens, rate.orElse(USUAL_RATE));
+        Thread thread = new Thread(opening::open, "cuelead-open-speakers");
+        thread.setDaemon(true);
+        thread.start();
+        return opening;
+    }
+
+    private void open() {
+        try {
+            first.complete(new Outcome(Optional.of(opens.at(firstRate)), Optional.empty()));
+        } catch (Refused none) {
+            first.complete(new Outcome(Optional.empty(), Optional.of(none)));
+        } catch (RuntimeException | Error mistake) {
+            first.completeExceptionally(mistake);
+        }
+    }
+
+    /**
+     * The speakers, opened anew where they are wanted at another rate. They are closed with this.
+     *
+     * @throws Refused when there are none
+     */
+    Speakers at(SampleRate rate) throws Refused {
+        Outcome outcome = first.join();
+        if (outcome.refusal().isPresent()) {
+            throw outcome.refusal().get();
+        }
+        opened = outcome.speakers();
+        if (!rate.equals(firstRate)) {
+            opened.orElseThrow().close();
+            opened = Optional.empty();
+            opened = Optional.of(opens.at(rate));
+        }
+        return opened.orElseThrow();
+    }
+
+    @Override
+    public void close() {
+        try {
+            Outcome outcome = first.join();
+            opened.or(outcome::speakers).ifPresent(Speakers::close);
+        } catch (CompletionException toldAlready) {
+            // whoever asked for the speakers was told
+        }
+    }
+}

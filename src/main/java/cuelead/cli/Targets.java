@@ -1,0 +1,93 @@
+package cuelead.cli;
+
+import cuelead.report.Refused;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Keeps a command from writing over what the user made. */
+final class Targets {
+    private static final List<String> OTHER_SOUNDS =
+            List.of(".mp3", ".ogg", ".flac", ".m4a", ".aac", ".aif", ".aiff", ".opus", ".wma");
+
+    private Targets() {}
+
+    /** Refuses what can be told to fail before any work is done. */
+    static void checkSoundFile(Path file) throws Refused {
+        String name = file.toString().toLowerCase(Locale.ROOT);
+        if (OTHER_SOUNDS.stream().anyMatch(name::endsWith)) {
+            throw new Refused("Cuelead writes WAV files only; name it " + withoutEnding(file) + ".wav, not "
+                    + file.getFileName() + ".");
+        }
+        if (Files.isDirectory(file)) {
+            throw new Refused("Cannot write " + file + ": that is a folder; add a file name such as mix.wav.");
+        }
+        checkParent(file);
+    }
+
+    /** The same for a folder that files are put into. */
+    static void checkFolder(Path folder) throws Refused {
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
+            throw new Refused(folder + " is a file and not a folder; choose another place.");
+        }
+        checkParent(folder);
+    }
+
+    private static void checkParent(Path path) throws Refused {
+        Path folder = path.toAbsolutePath().normalize().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new Refused(
+                    "Cannot write " + path + ": there is no folder " + folder + "; make it first or choose another.");
+        }
+    }
+
+    private static String withoutEnding(Path file) {
+        String name = file.getFileName().toString();
+        return name.substring(0, name.lastIndexOf('.'));
+    }
+
+    /** Every file that a rendering writes, but the clips. */
+    static List<Path> of(Path mix, Optional<Path> stems) {
+        List<Path> all = new ArrayList<>(List.of(mix));
+        stems.ifPresent(folder -> {
+            all.add(folder.resolve(Stems.VOICE));
+            all.add(folder.resolve(Stems.MUSIC));
+            all.add(folder.resolve(Stems.PLAN));
+            all.add(folder.resolve(Stems.SEGMENTS));
+        });
+        return all;
+    }
+
+    /** Refuses to write over a file or folder that is read. */
+    static void checkNotRead(List<Path> written, List<Path> read) throws Refused {
+        for (Path target : written) {
+            for (Path source : read) {
+                if (isSame(target, source)) {
+                    throw new Refused(
+                            "Cannot write " + target + ": " + source + " is read for this; choose another name.");
+                }
+            }
+        }
+    }
+
+    /** Refuses two files in one place. */
+    static void checkDifferent(Path mix, List<Path> others) throws Refused {
+        for (Path other : others) {
+            if (mix.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())) {
+                throw new Refused("Cannot write " + mix + ": it is also one of the stems; choose another name.");
+            }
+        }
+    }
+
+    private static boolean isSame(Path target, Path source) {
+        try {
+            return Files.exists(target) && Files.exists(source) && Files.isSameFile(target, source);
+        } catch (IOException unreadable) {
+            return false; // then it can be neither read nor written, which is told by whoever tries
+        }
+    }
+}

@@ -1,0 +1,27 @@
+package cuelead.cli;
+
+import cuelead.dance.Facing;
+import java.util.Locale;
+
+/** Times, walls and numbers as a dancer reads them. */
+final class Told {
+    private Told() {}
+
+    /** {@code 1:07.3}: minutes, seconds and tenths; {@code -0:00.5} before the song. */
+    static String minutes(double seconds) {
+        long tenths = Math.round(Math.abs(seconds) * 10);
+        String sign = seconds < 0 && tenths > 0 ? "-" : "";
+        return String.format(Locale.ROOT, "%s%d:%02d.%d", sign, tenths / 600, tenths / 10 % 60, tenths % 10);
+    }
+
+    /** {@code 3 o'clock}, on a diagonal {@code 1:30}. */
+    static String facing(Facing facing) {
+        String clock = facing.clock();
+        return clock.endsWith(":00") ? clock.substring(0, clock.length() - 3) + " o'clock" : clock;
+    }
+
+    /** {@code 1 call}, {@code 3 calls}. */
+    static String number(long number, String thing) {
+        return number + " " + thing + (number == 1 ? "" : "s");
+    }
+}

@@ -1,0 +1,98 @@
+package cuelead.cli;
+
+import cuelead.plan.CallLevel;
+import cuelead.time.Beats;
+import cuelead.time.SampleRate;
+import cuelead.time.Tempo;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** The values of options: text to what it means, or one sentence that says what may be written. */
+final class Values {
+    private static final double MOST_LEAD_BEATS = 16;
+    private static final double LEAST_TEMPO = 20;
+    private static final double MOST_TEMPO = 400;
+    private static final int LEAST_RATE = 8_000;
+    private static final int MOST_RATE = 192_000;
+    /** A day: longer than any song. */
+    private static final double MOST_SECONDS = 86_400;
+
+    private Values() {}
+
+    /** More than 0 and at most 16 beats. */
+    static final class Lead implements ITypeConverter<Beats> {
+        @Override
+        public Beats convert(String text) {
+            double beats = between(text, 0, MOST_LEAD_BEATS, "a number of beats, more than 0 and at most 16");
+            Beats lead = Beats.ofDecimal(beats);
+            if (lead.compareTo(Beats.ZERO) <= 0) {
+                throw notWhatIsWanted(text, "a number of beats, more than 0 and at most 16");
+            }
+            return lead;
+        }
+    }
+
+    /** Tempos that can be danced. */
+    static final class BeatsPerMinute implements ITypeConverter<Tempo> {
+        @Override
+        public Tempo convert(String text) {
+            return new Tempo(between(text, LEAST_TEMPO, MOST_TEMPO, "a tempo, 20 to 400 beats a minute"));
+        }
+    }
+
+    /** Rates that players know. */
+    static final class Rate implements ITypeConverter<SampleRate> {
+        @Override
+        public SampleRate convert(String text) {
+            double hz = between(text, LEAST_RATE, MOST_RATE, "a whole number of Hz, 8000 to 192000, such as 44100");
+            if (hz != Math.rint(hz)) {
+                throw notWhatIsWanted(text, "a whole number of Hz, 8000 to 192000, such as 44100");
+            }
+            return new SampleRate((int) hz);
+        }
+    }
+
+    /** Seconds of a song. */
+    static final class Seconds implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            return between(text, 0, MOST_SECONDS, "seconds of the song, 0 or more, such as 75.5");
+        }
+    }
+
+    /** How much is called. */
+    static final class Level implements ITypeConverter<CallLevel> {
+        @Override
+        public CallLevel convert(String text) {
+            String wanted = text.toLowerCase(Locale.ROOT);
+            return Arrays.stream(CallLevel.values())
+                    .filter(level -> level.word().equals(wanted))
+                    .findFirst()
+                    .orElseThrow(() -> notWhatIsWanted(text, "one of " + words()));
+        }
+
+        private static String words() {
+            return Arrays.stream(CallLevel.values()).map(CallLevel::word).collect(Collectors.joining(", "));
+        }
+    }
+
+    private static double between(String text, double least, double most, String wanted) {
+        double number;
+        try {
+            number = Double.parseDouble(text);
+        } catch (NumberFormatException e) {
+            throw notWhatIsWanted(text, wanted);
+        }
+        if (!(number >= least && number <= most)) {
+            throw notWhatIsWanted(text, wanted);
+        }
+        return number;
+    }
+
+    private static TypeConversionException notWhatIsWanted(String text, String wanted) {
+        return new TypeConversionException("\"" + text + "\" is not " + wanted + ".");
+    }
+}

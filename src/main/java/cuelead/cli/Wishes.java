@@ -1,0 +1,29 @@
+package cuelead.cli;
+
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.practice.Wish;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Wishes that are made without options. */
+final class Wishes {
+    private Wishes() {}
+
+    /** The whole song with all its calls. */
+    static Wish usual(Path sheet, Optional<Path> song, Optional<Path> words) {
+        return new Wish(
+                sheet,
+                song,
+                Optional.empty(),
+                OptionalDouble.empty(),
+                CallLevel.WORDS,
+                CallSettings.Fading.STEADY,
+                Wish.Click.SILENT,
+                words,
+                Optional.empty(),
+                0,
+                OptionalDouble.empty());
+    }
+}

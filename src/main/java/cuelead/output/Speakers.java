@@ -1,0 +1,44 @@
+package cuelead.output;
+
+import cuelead.sound.Sound;
+
+/**
+ * Something that plays one sound at a time and says what is heard. Orders may come from one thread at a time; all
+ * other methods are thread-safe.
+ */
+public interface Speakers extends AutoCloseable {
+    /**
+     * Plays a sound from its next frame on, in place of what is playing; at once, or after {@link #resume}.
+     *
+     * @param startFrame what that frame is called: {@link #heardFrame} counts from there
+     */
+    void play(Sound sound, long startFrame);
+
+    /** Holds the sound where it is. */
+    void pause();
+
+    /** Goes on after {@link #pause}. */
+    void resume();
+
+    /** Silence; what was playing cannot go on. */
+    void stop();
+
+    /** The frame that leaves the speakers now, at most a few milliseconds old. */
+    long heardFrame();
+
+    /** Whether the last frame of the sound has been heard, or the sound was stopped. */
+    boolean hasEnded();
+
+    /** Waits until {@link #hasEnded}, or for so long. Not for a thread that must not wait. */
+    boolean awaitEnd(long timeoutMillis) throws InterruptedException;
+
+    /** How often the sound broke off because it was not fed in time. */
+    int dropOuts();
+
+    /** Whether the device is gone. The sound stands still then and goes on when a device is there again. */
+    boolean isDeviceLost();
+
+    /** Silence, and the device is given back. */
+    @Override
+    void close();
+}
