@@ -5,8 +5,6 @@ import java.util.List;
 
 /** Makes clips of recordings: cuts them out, levels them, hears their perceptual centre, joins them. Thread-safe. */
 final class RecordedClips {
-    /** Below a low voice; above the hum of the mains and the thumps of a held phone. */
-    private static final double RUMBLE_HZ = 75;
     /** From the end of one word to the onset of the next, as close as words are in a phrase that is called. */
     private static final double GAP_SECONDS = 0.030;
 
@@ -16,19 +14,6 @@ final class RecordedClips {
     RecordedClips(SampleRate rate) {
         this.rate = rate;
         this.editor = new ClipEditor(rate);
-    }
-
-    static MonoSound withoutRumble(MonoSound sound) {
-        double[] filtered = new double[sound.frames()];
-        for (int i = 0; i < filtered.length; i++) {
-            filtered[i] = sound.samples()[i];
-        }
-        Biquad.highPass(RUMBLE_HZ, sound.rate()).runBothWays(filtered);
-        float[] clean = new float[filtered.length];
-        for (int i = 0; i < clean.length; i++) {
-            clean[i] = (float) filtered[i];
-        }
-        return new MonoSound(clean, sound.rate());
     }
 
     /** @param span where the words are heard in the recording */

@@ -66,7 +66,7 @@ public final class RecordedWords implements Voice {
         } catch (Refused refusal) {
             return Optional.of(RecordingProblems.unreadable(file, text, refusal));
         }
-        MonoSound clean = RecordedClips.withoutRumble(sound);
+        MonoSound clean = Rumble.removed(sound);
         Optional<AudibleSpan> span = SpokenPart.of(clean);
         if (span.isEmpty()) {
             return Optional.of(RecordingProblems.silent(file, text));

@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
-    private static final int VERSION = 2;
+    private static final int VERSION = 3;
 
     private final SampleRate rate;
     private final ClipEditor editor;
@@ -43,7 +43,7 @@ public final class SynthVoice implements Voice {
             }
             speech = synthesizer.get().speak(text.get());
         }
-        MonoSound spoken = Pauses.silenced(speech.sound(), speech.phones());
+        MonoSound spoken = Pauses.silenced(Rumble.removed(speech.sound()), speech.phones());
         return AudibleSpan.of(spoken).map(span -> clip(words, editor.edit(spoken, span), speech.phones()));
     }
 
