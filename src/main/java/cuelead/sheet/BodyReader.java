@@ -349,7 +349,7 @@ final class BodyReader {
     void finish() {
         closeSection();
         closeTag();
-        restarts.finish();
+        restarts.finish(countsSoFar());
         for (String name : sequence) {
             boolean known = parts.containsKey(name)
                     || tags.stream().anyMatch(found -> found.part().name().equals(name));
