@@ -52,11 +52,11 @@ class RestartsAndTagsTest {
                 "Restart: on wall 3 after count 6|12:0 restart_weight",
                 "Restart: on wall 3 after count 8, facing 6:00|12:0 restart_facing",
                 "Tag: at the end of wall 0\\n1-4 Sway R, L, R, L|12:1 no_such_wall",
-                "Tag\\n1-4 Sway R, L, R, L|12:0 tag_unclear",
+                "Tag\\n1-4 Sway R, L, R, L|12:1 tag_unclear",
                 "Tag: at the end of wall 2|12:1 empty_tag",
                 "Tag: at the end of wall 2, facing 3:00\\n1-4 Sway R, L, R, L|12:0 tag_facing",
                 "Tag: at the end of wall 2\\n1 Step R to side|12:0 tag_weight",
-                "Sequence: A A B|12:0 unknown_part"
+                "Sequence: A A B|12:15 unknown_part"
             })
     void whatCannotBeIsTold(String lines, String place) {
         String text = SHEET
