@@ -12,7 +12,8 @@ import java.util.Optional;
  * @param lead      the foot that the pattern is written for; right by convention where no single foot leads
  * @param pattern   one entry an action, in order
  * @param callHead  what is called ahead of the whole figure, such as "vine right"
- * @param callWords one short word an action; in round brackets when it may stay silent
+ * @param callWords one short word an action, further choices behind a slash; in round brackets when it may stay
+ *                  silent
  */
 public record Figure(
         String id,

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,14 +27,12 @@ final class BodyReader {
     private final Problems problems;
     private final FigureFinder finder = new FigureFinder(Figures.standard());
     private final Map<String, List<Section>> parts = new LinkedHashMap<>();
-    private final List<Tag> tags = new ArrayList<>();
+    private final TagReader tags;
     private final RestartReader restarts;
     private final List<ClockMark> marks = new ArrayList<>();
-    private final List<String> sequence = new ArrayList<>();
+    private final SequenceReader sequence;
     private Optional<String> ending = Optional.empty();
     private Optional<SectionDraft> section = Optional.empty();
-    private Optional<TagHead> tag = Optional.empty();
-    private final List<Section> tagSections = new ArrayList<>();
     private String part = ONLY_PART;
     private final Map<String, Integer> bracketEnds = new HashMap<>();
     private boolean lettered;
@@ -44,7 +41,6 @@ final class BodyReader {
     private Weight weight;
     private int countLines;
     private int understoodLines;
-    private int sequenceLine;
     private Place place = Place.DANCE;
 
     /** Which stretch of the sheet is being read. */
@@ -54,12 +50,11 @@ final class BodyReader {
         AFTER
     }
 
-    /** The head of a tag. */
-    private record TagHead(String name, WallNote note, List<Integer> walls, int line) {}
-
     BodyReader(Problems problems, Optional<Weight> startWeight, boolean waltz) {
         this.problems = problems;
         this.restarts = new RestartReader(problems);
+        this.tags = new TagReader(problems);
+        this.sequence = new SequenceReader(problems);
         this.waltz = waltz;
         this.weight = startWeight.orElse(Weight.UNKNOWN);
     }
@@ -88,7 +83,7 @@ final class BodyReader {
         switch (LineKind.of(line)) {
             case TAG -> tag(line);
             case RESTART -> restart(line);
-            case SEQUENCE -> sequence(line);
+            case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
             case REPEAT -> repeat();
             case NOTE -> {
@@ -98,17 +93,6 @@ final class BodyReader {
             case COUNTS -> counts(line);
             case OTHER -> other(line);
         }
-    }
-
-    /** Brackets below the head of a tag count from 1; the dance's own next section is none of the tag's. */
-    private boolean belongsToTag(SectionHead head) {
-        boolean runsOn = head.hasRange() && head.part().isEmpty() && head.first() == tagCounts() + 1;
-        boolean dancesOn = !tagSections.isEmpty() && head.first() == countsSoFar() + 1;
-        return tag.isPresent() && runsOn && !dancesOn;
-    }
-
-    private int tagCounts() {
-        return tagSections.stream().mapToInt(Section::length).sum();
     }
 
     /** Own calls need counts to stand on. */
@@ -132,11 +116,11 @@ final class BodyReader {
         SectionHead head = SectionHead.read(line.text()).orElseThrow();
         headed = true;
         closeSection();
-        if (belongsToTag(head)) {
+        if (tags.takes(head, countsSoFar())) {
             open(head.heading(), line.number(), head.first() - 1, head.length());
             return;
         }
-        closeTag();
+        tags.close();
         place = Place.DANCE;
         if (!head.part().isEmpty()) {
             lettered = true;
@@ -182,10 +166,7 @@ final class BodyReader {
     }
 
     private String sectionName(int number) {
-        if (tag.isPresent()) {
-            return tag.get().name();
-        }
-        return (lettered ? part : "S") + number;
+        return tags.name().orElse((lettered ? part : "S") + number);
     }
 
     private void counts(SheetLine line) {
@@ -196,7 +177,7 @@ final class BodyReader {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
-        List<Count> counts = draft.local(group.counts(), tagSections.isEmpty() ? countsSoFar() : tagCounts());
+        List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : countsSoFar());
         if (counts.stream().anyMatch(draft::isBehind)) {
             behind(draft, group, line);
         }
@@ -213,8 +194,8 @@ final class BodyReader {
 
     /** Counts that were written before keep what was written first. */
     private void take(LineReader.Result result, SectionDraft draft, SheetLine line) {
-        int before = tag.isPresent() ? tagCounts() : countsSoFar();
-        String name = tag.map(TagHead::name).orElse(part);
+        int before = tags.isOpen() ? tags.counts() : countsSoFar();
+        String name = tags.name().orElse(part);
         result.marks().stream()
                 .filter(mark -> !draft.isBehind(mark.value().count()))
                 .forEach(mark -> marks.add(LineReader.clockMark(name, before, mark, line.number())));
@@ -231,9 +212,9 @@ final class BodyReader {
                 group.counts().get(0).isWhole() && group.counts().get(0).number() == 1;
         boolean again = section.filter(draft -> draft.length() >= 4 && draft.hasNoHead() && !draft.isEmpty())
                 .isPresent();
-        if (section.isEmpty() || (fromOne && again && tag.isEmpty())) {
+        if (section.isEmpty() || (fromOne && again && !tags.isOpen())) {
             closeSection();
-            open("", 0, 0, tag.map(head -> head.note().counts().orElse(0)).orElse(0));
+            open("", 0, 0, tags.statedCounts());
         }
     }
 
@@ -257,8 +238,8 @@ final class BodyReader {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(finder, metre());
-            if (tag.isPresent()) {
-                tagSections.add(done);
+            if (tags.isOpen()) {
+                tags.add(done);
             } else {
                 parts.computeIfAbsent(part, name -> new ArrayList<>()).add(done);
             }
@@ -268,35 +249,9 @@ final class BodyReader {
 
     private void tag(SheetLine line) {
         closeSection();
-        closeTag();
+        tags.close();
         place = Place.DANCE;
-        WallNote note = WallNote.read(line.tokens());
-        String name = tags.isEmpty() ? "TAG" : "TAG" + (tags.size() + 1);
-        if (note.number().isPresent() && note.number().getAsInt() > 1) {
-            name = "TAG" + note.number().getAsInt();
-        }
-        List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
-        tag = Optional.of(new TagHead(name, note, walls, line.number()));
-    }
-
-    private void closeTag() {
-        tag.ifPresent(this::closeTag);
-        tagSections.clear();
-        tag = Optional.empty();
-    }
-
-    private void closeTag(TagHead head) {
-        if (tagSections.isEmpty()) {
-            problems.error(
-                    "empty_tag",
-                    head.line(),
-                    1,
-                    "No counts are written below this tag.",
-                    "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
-            return;
-        }
-        Part danced = new Part(head.name(), tagSections);
-        tags.add(new Tag(danced, head.walls(), head.note().facing(), head.line()));
+        tags.open(line);
     }
 
     private void restart(SheetLine line) {
@@ -305,31 +260,21 @@ final class BodyReader {
         for (Section each : parts.getOrDefault(part, List.of())) {
             starts.add(starts.get(starts.size() - 1) + each.length());
         }
-        section.filter(draft -> tag.isEmpty() && !draft.isEmpty())
+        section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
                 .ifPresent(draft -> starts.add(starts.get(starts.size() - 1) + draft.length()));
         restarts.line(line, place == Place.DANCE ? written : 0, starts);
     }
 
-    private void sequence(SheetLine line) {
-        sequenceLine = line.number();
-        List<Token> tokens = line.tokens();
-        for (Token token : tokens.subList(1, tokens.size())) {
-            if (token.is(Token.Kind.WORD) && !token.isWord("and") && !token.isWord("then")) {
-                sequence.add(token.text().toUpperCase(Locale.ROOT));
-            }
-        }
-    }
-
     private void ending(SheetLine line) {
         closeSection();
-        closeTag();
+        tags.close();
         place = Place.ENDING;
         ending = Optional.of(line.text().strip());
     }
 
     private void repeat() {
         closeSection();
-        closeTag();
+        tags.close();
         place = Place.AFTER;
     }
 
@@ -348,31 +293,10 @@ final class BodyReader {
     /** Closes what is open. */
     void finish() {
         closeSection();
-        closeTag();
-        restarts.finish();
-        for (String name : sequence) {
-            boolean known = parts.containsKey(name)
-                    || tags.stream().anyMatch(found -> found.part().name().equals(name));
-            if (!known) {
-                problems.error(
-                        "unknown_part",
-                        sequenceLine,
-                        0,
-                        "The sequence names \"" + name + "\", but the sheet has no such part or tag.",
-                        "Its parts are " + String.join(", ", parts.keySet()) + ".");
-            }
-        }
-        for (Tag found : tags) {
-            boolean silent = found.afterWalls().isEmpty() && !problems.has("no_such_wall");
-            if (silent && !sequence.contains(found.part().name())) {
-                problems.error(
-                        "tag_unclear",
-                        found.line(),
-                        0,
-                        "It is not said at the end of which wall the tag comes.",
-                        "Write it like \"TAG - 4 counts, at the end of wall 2\".");
-            }
-        }
+        tags.close();
+        restarts.finish(countsSoFar());
+        sequence.finish(parts.keySet(), tags.names());
+        tags.finish(sequence.names());
     }
 
     boolean isDance() {
@@ -396,7 +320,7 @@ final class BodyReader {
 
     /** Parts in the order in which they are first written. */
     List<Part> parts() {
-        boolean phrased = parts.size() > 1 || !sequence.isEmpty();
+        boolean phrased = parts.size() > 1 || !sequence.names().isEmpty();
         return parts.entrySet().stream()
                 .filter(entry -> !entry.getValue().isEmpty())
                 .map(entry -> new Part(entry.getKey(), phrased ? entry.getValue() : numbered(entry.getValue())))
@@ -433,7 +357,7 @@ final class BodyReader {
     }
 
     List<Tag> tags() {
-        return tags;
+        return tags.tags();
     }
 
     List<Restart> restarts() {
@@ -445,7 +369,7 @@ final class BodyReader {
     }
 
     List<String> sequence() {
-        return sequence;
+        return sequence.names();
     }
 
     Optional<String> ending() {

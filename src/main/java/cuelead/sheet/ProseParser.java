@@ -297,6 +297,10 @@ final class ProseParser {
         OptionalInt part = terms.fraction();
         if (part.isEmpty()) {
             draft.openTurn(column);
+            if (terms.at(Kind.FRACTION)) {
+                draft.unknown(terms.peek());
+                terms.advance();
+            }
             return true;
         }
         terms.skipWords(Kind.TURN, Kind.MARK);

@@ -10,13 +10,16 @@ import java.util.OptionalInt;
 final class RestartReader {
     private final Problems problems;
     private final List<Restart> restarts = new ArrayList<>();
+    /** Marked without its wall: "(restart here)". */
     private final List<Mark> marks = new ArrayList<>();
+    /** Told without its count: "Restart on wall 3" between two sections. */
+    private final List<Mark> implied = new ArrayList<>();
 
     RestartReader(Problems problems) {
         this.problems = problems;
     }
 
-    /** A place that is marked without its wall: "(restart here)". */
+    /** A place in the dance, and the line that marks it. */
     private record Mark(int afterCount, SheetLine line) {}
 
     /**
@@ -35,6 +38,9 @@ final class RestartReader {
         } else if (after.getAsInt() < 1) {
             unclear(line, "A restart after count 0 leaves nothing of its wall.");
         } else {
+            if (note.counts().isEmpty() && note.section().isEmpty()) {
+                implied.add(new Mark(here, line));
+            }
             WallNumbers.checked(note.walls(), line, problems)
                     .forEach(wall -> add(new Restart(wall, after.getAsInt(), note.facing(), line.number())));
         }
@@ -87,8 +93,14 @@ final class RestartReader {
         }
     }
 
-    /** Reports marks that no line gives a wall. */
-    void finish() {
+    /** Reports marks that no line gives a wall, and lines without a count that stand below the whole dance. */
+    void finish(int danceCounts) {
+        for (Mark place : implied) {
+            if (place.afterCount() >= danceCounts) {
+                restarts.removeIf(restart -> restart.line() == place.line().number());
+                unclear(place.line(), "It is not said after which count to restart.");
+            }
+        }
         for (Mark mark : marks) {
             boolean told = restarts.stream().anyMatch(restart -> restart.afterCount() == mark.afterCount());
             if (!told) {

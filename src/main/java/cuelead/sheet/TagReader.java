@@ -1,0 +1,110 @@
+package cuelead.sheet;
+
+import cuelead.dance.Part;
+import cuelead.dance.Section;
+import cuelead.dance.Tag;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers the tags of a sheet: a head that names their walls, below it sections of their own. */
+final class TagReader {
+    private final Problems problems;
+    private final List<Tag> tags = new ArrayList<>();
+    private final List<Section> sections = new ArrayList<>();
+    private Optional<Head> open = Optional.empty();
+
+    TagReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    private record Head(String name, WallNote note, List<Integer> walls, int line) {}
+
+    /** Begins a tag; the one before must be closed. */
+    void open(SheetLine line) {
+        WallNote note = WallNote.read(line.tokens());
+        int number = note.number().orElse(1) > 1 ? note.number().getAsInt() : tags.size() + 1;
+        String name = number == 1 ? "TAG" : "TAG" + number;
+        List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
+        open = Optional.of(new Head(name, note, walls, line.number()));
+    }
+
+    boolean isOpen() {
+        return open.isPresent();
+    }
+
+    /** Of the open tag. */
+    Optional<String> name() {
+        return open.map(Head::name);
+    }
+
+    /** Length in counts that the head states for its one section; 0 where it states none. */
+    int statedCounts() {
+        return open.map(head -> head.note().counts().orElse(0)).orElse(0);
+    }
+
+    boolean hasSections() {
+        return !sections.isEmpty();
+    }
+
+    /** Counts written in the open tag so far. */
+    int counts() {
+        return sections.stream().mapToInt(Section::length).sum();
+    }
+
+    void add(Section section) {
+        sections.add(section);
+    }
+
+    /** Brackets below the head of a tag count from 1; the dance's own next section is none of the tag's. */
+    boolean takes(SectionHead head, int danceCounts) {
+        boolean runsOn = head.hasRange() && head.part().isEmpty() && head.first() == counts() + 1;
+        boolean dancesOn = hasSections() && head.first() == danceCounts + 1;
+        return isOpen() && runsOn && !dancesOn;
+    }
+
+    /** Ends the open tag, if there is one. */
+    void close() {
+        open.ifPresent(this::close);
+        sections.clear();
+        open = Optional.empty();
+    }
+
+    private void close(Head head) {
+        if (sections.isEmpty()) {
+            problems.error(
+                    "empty_tag",
+                    head.line(),
+                    1,
+                    "No counts are written below this tag.",
+                    "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
+            return;
+        }
+        tags.add(new Tag(
+                new Part(head.name(), sections), head.walls(), head.note().facing(), head.line()));
+    }
+
+    /** Reports tags that neither their head nor the sequence gives a place. */
+    void finish(List<String> sequence) {
+        for (Tag tag : tags) {
+            boolean placed =
+                    !tag.afterWalls().isEmpty() || sequence.contains(tag.part().name()) || problems.has("no_such_wall");
+            if (!placed) {
+                problems.error(
+                        "tag_unclear",
+                        tag.line(),
+                        1,
+                        "It is not said at the end of which wall the tag comes.",
+                        "Write it like \"TAG - 4 counts, at the end of wall 2\".");
+            }
+        }
+    }
+
+    List<String> names() {
+        return tags.stream().map(tag -> tag.part().name()).toList();
+    }
+
+    List<Tag> tags() {
+        return tags;
+    }
+}

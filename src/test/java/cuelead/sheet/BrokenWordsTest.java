@@ -1,0 +1,78 @@
+package cuelead.sheet;
+
+import static cuelead.sheet.SheetFixtures.SHEET;
+import static cuelead.sheet.SheetFixtures.messages;
+import static cuelead.sheet.SheetFixtures.places;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Words that are not known: where, and which known word is nearest. */
+class BrokenWordsTest {
+    @ParameterizedTest
+    @CsvSource({
+        "tuch, touch",
+        "stepp, step",
+        "behid, behind",
+        "recovr, recover",
+        "shufle, shuffle",
+        "grapvine, grapevine",
+        "sialor, sailor",
+        "croos, cross",
+        "forwrd, forward"
+    })
+    void theNearestKnownWordIsSuggested(String typo, String meant) {
+        assertEquals(meant, Vocabulary.STANDARD.nearest(typo).orElseThrow());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"zorg", "banana", "elephant", "q"})
+    void aWordThatIsFarFromAllIsNotGuessed(String word) {
+        assertTrue(
+                Vocabulary.STANDARD.nearest(word).isEmpty(),
+                () -> Vocabulary.STANDARD.nearest(word).get());
+    }
+
+    @Test
+    void aMistypedActionPointsAtItsWord() {
+        assertEquals(
+                List.of("sheet.txt:5:21: error: This action is not understood at \"tuch\". Did you mean \"touch\"?"),
+                messages(SHEET.replace("3-4 Step R to side, touch L beside R", "3-4 Step R to side, tuch L")));
+    }
+
+    /** Each line is read for itself, and what follows from a mistake is not told again. */
+    @Test
+    void everyLineWithAMistakeIsTold() {
+        String text = SHEET.replace("1-2 Step R", "1-2 Zorg R").replace("5-6 Step L", "5-6 Quonk L");
+        assertEquals(List.of("4:5 unknown_word", "6:5 unknown_word"), places(text));
+        String actions = SHEET.replace("Step R to side, step L behind R", "zorg, step L behind R")
+                .replace("7-8 Step L to side,", "7-8 Quonk,");
+        assertEquals(
+                List.of("4:5 unknown_words", "7:5 unknown_words", "11:5 unknown_words"),
+                places(actions).stream().distinct().toList());
+    }
+
+    @Test
+    void aFractionThatNobodyTurns() {
+        assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 Turn 1/99 R")).stream()
+                .anyMatch(place -> place.startsWith("4:") && place.contains("unknown_word")));
+    }
+
+    @Test
+    void aTurnWithoutASide() {
+        assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 Turn 1/4 stepping R to side"))
+                .contains("4:5 turn_side"));
+    }
+
+    @Test
+    void aLineThatIsNoStep() {
+        assertEquals(
+                List.of("sheet.txt:8:1: warning: This line is not understood, so it is left out. "
+                        + "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step."),
+                messages(SHEET.replace("[9-16]", "mind the step by the door\n[9-16]")));
+    }
+}
