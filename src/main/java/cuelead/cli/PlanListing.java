@@ -45,7 +45,7 @@ final class PlanListing {
         printTight(calls);
         printLeftOut();
         out.println();
-        out.println(ending(practice.timeline(), practice.song().isPresent()));
+        out.println(ending(practice));
     }
 
     private void printWall(int wall) {
@@ -123,8 +123,11 @@ final class PlanListing {
     }
 
     /** How the music leaves the dancers, in one sentence. */
-    static String ending(Timeline timeline, boolean hasSong) {
-        String music = hasSong ? "The song" : "The track";
+    static String ending(Practice practice) {
+        return ending(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
+    }
+
+    static String ending(Timeline timeline, String music) {
         Optional<DancedCount> last = timeline.ending().last();
         if (last.isEmpty()) {
             return music + " ends before count 1.";
