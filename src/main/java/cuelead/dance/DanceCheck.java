@@ -5,7 +5,6 @@ import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +48,7 @@ public final class DanceCheck {
     }
 
     private void run() {
-        counts();
+        problems.addAll(LengthCheck.check(dance, file));
         feet();
         clockMarks();
         if (!dance.isPhrased()) {
@@ -58,34 +57,6 @@ public final class DanceCheck {
             dance.restarts().forEach(this::restart);
             dance.tags().forEach(this::tag);
         }
-    }
-
-    private void counts() {
-        if (dance.header().statedCounts().isEmpty() || dance.isPhrased()) {
-            return;
-        }
-        int stated = dance.header().statedCounts().getAsInt();
-        int written = dance.parts().stream().mapToInt(DanceCheck::writtenCounts).sum();
-        if (stated != written) {
-            error(
-                    "count_total",
-                    dance.claims().countsLine(),
-                    0,
-                    "The header says " + stated + " counts, but " + written + " are written.",
-                    "Check the numbers of the counts, section by section.");
-        }
-    }
-
-    /** Whole counts that some line has. */
-    private static int writtenCounts(Part part) {
-        int sum = 0;
-        for (Section section : part.sections()) {
-            Set<Integer> numbers = new HashSet<>();
-            section.steps().forEach(step -> numbers.add(step.count().number()));
-            numbers.remove(0);
-            sum += numbers.size();
-        }
-        return sum;
     }
 
     /** The free-foot rule, over the dance and then over each tag from the weight in which it begins. */
@@ -239,8 +210,10 @@ public final class DanceCheck {
                     "restart_late",
                     restart.line(),
                     0,
-                    "This restart comes after count " + restart.afterCount() + ", but the dance has only "
-                            + part.counts() + ".",
+                    restart.afterCount() == part.counts()
+                            ? "This restart comes after the last count, where the dance begins again anyway."
+                            : "This restart comes after count " + restart.afterCount() + ", but the dance has only "
+                                    + part.counts() + ".",
                     "Check the count.");
             return;
         }

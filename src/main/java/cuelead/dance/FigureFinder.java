@@ -1,6 +1,7 @@
 package cuelead.dance;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -42,8 +43,9 @@ public final class FigureFinder {
                     best = match.map(Match::run);
                 }
             }
-            choice.add(0, best);
+            choice.add(best);
         }
+        Collections.reverse(choice);
         return follow(choice);
     }
 

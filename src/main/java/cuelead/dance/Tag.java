@@ -14,5 +14,8 @@ import java.util.Optional;
 public record Tag(Part part, List<Integer> afterWalls, Optional<Facing> statedFacing, int line) {
     public Tag {
         afterWalls = List.copyOf(afterWalls);
+        if (afterWalls.stream().anyMatch(wall -> wall < 1)) {
+            throw new IllegalArgumentException("a tag after walls " + afterWalls);
+        }
     }
 }

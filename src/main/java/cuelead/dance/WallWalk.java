@@ -17,6 +17,9 @@ public final class WallWalk {
 
     /** Facing before count 1 of this wall, from 1. */
     public Facing startOf(int wall) {
+        if (wall < 1) {
+            throw new IllegalArgumentException("walls are numbered from 1: " + wall);
+        }
         for (int next = 2; next <= wall; next++) {
             if (!starts.containsKey(next)) {
                 starts.put(next, endOf(next - 1, true));

@@ -8,7 +8,16 @@ final class Airtime {
     /** Silence kept between two calls, so that they are heard as two. */
     static final double GAP_SECONDS = 0.02;
 
-    private final TreeMap<Double, Double> endByStart = new TreeMap<>();
+    private final TreeMap<Double, Double> endByStart;
+
+    Airtime() {
+        endByStart = new TreeMap<>();
+    }
+
+    /** As much as another has taken, to take more from. */
+    Airtime(Airtime other) {
+        endByStart = new TreeMap<>(other.endByStart);
+    }
 
     boolean isFree(double startSeconds, double endSeconds) {
         Map.Entry<Double, Double> before = endByStart.floorEntry(startSeconds);

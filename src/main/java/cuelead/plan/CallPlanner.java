@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Makes one call plan: what must be said finds its time first, then words and figures, then the count-in. */
+/**
+ * Makes one call plan: the first words of the count-in have their time, what must be said finds its own, then words
+ * and figures, then the rest of the count-in.
+ */
 final class CallPlanner {
     private final Timeline timeline;
     private final CallSettings settings;
@@ -23,20 +26,22 @@ final class CallPlanner {
     CallPlan plan() {
         Cues cues = new Cues(timeline, settings);
         leftOut.addAll(cues.silenced());
-        List<Call> calls = new ArrayList<>();
-        for (Offer offer : new Placing(timeline, words, airtime, leftOut).place(cues.all())) {
-            calls.add(callOf(offer));
-        }
-        for (Offer offer : fitWishes(cues.all())) {
-            airtime.take(offer.startSeconds(), offer.endSeconds());
-            calls.add(callOf(offer));
-        }
-        CallLevel first = settings.levelOf(1);
-        if (first != CallLevel.NONE && !timeline.counts().isEmpty()) {
-            calls.addAll(new CountIn(timeline, first, words, airtime).fit(settings.lead(), leftOut));
-        }
+        boolean isCalled =
+                settings.levelOf(1) != CallLevel.NONE && !timeline.counts().isEmpty();
+        CountIn countIn = new CountIn(timeline, settings, words, airtime);
+        List<Call> calls = new ArrayList<>(isCalled ? countIn.firstWords() : List.of());
+        Placing.Placed needed = Placing.place(timeline, words, cues.all(), airtime);
+        leftOut.addAll(needed.leftOut());
+        needed.offers().forEach(offer -> calls.add(take(offer)));
+        fitWishes(cues.all()).forEach(offer -> calls.add(take(offer)));
+        calls.addAll(isCalled ? countIn.lastWords(leftOut) : List.of());
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);
+    }
+
+    private Call take(Offer offer) {
+        airtime.take(offer.startSeconds(), offer.endSeconds());
+        return callOf(offer);
     }
 
     private List<Offer> fitWishes(List<Cue> cues) {

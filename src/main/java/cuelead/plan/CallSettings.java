@@ -50,7 +50,7 @@ public record CallSettings(Beats lead, Beats sectionLead, CallLevel level, Fadin
     /** Whole eights or sixes before count 1 that the opening calls and the count-in need where there is no music. */
     public int openingCounts(Metre metre) {
         int section = metre.countsInSection();
-        int wanted = (int) CountIn.reserved(metre, lead).toDecimal() + OPENING_CALLS_COUNTS;
+        int wanted = (int) CountIn.reserved(metre, lead.toDecimal()).toDecimal() + OPENING_CALLS_COUNTS;
         return (wanted + section - 1) / section * section;
     }
 

@@ -12,8 +12,8 @@ import java.util.OptionalDouble;
 
 /**
  * The spoken count-in before count 1: "five, six, seven, eight", in waltz "four, five, six" (common practice), each
- * word on its own beat. Words whose time is taken by the first calls give way; where that would leave fewer than
- * two, the count-in begins with the first count of its eight or six.
+ * word on its own beat. Its first words, well before the first calls, are kept free for it; later words give way to
+ * calls. Where that would leave fewer than two, the count-in begins with the first count of its eight or six.
  */
 final class CountIn {
     private static final int FEWEST_WORDS = 2;
@@ -22,31 +22,50 @@ final class CountIn {
     private final CallLevel level;
     private final WordTimes words;
     private final Airtime airtime;
+    private final double leadCounts;
+    private final int reserved;
 
-    CountIn(Timeline timeline, CallLevel level, WordTimes words, Airtime airtime) {
+    CountIn(Timeline timeline, CallSettings settings, WordTimes words, Airtime airtime) {
         this.timeline = timeline;
-        this.level = level;
+        this.level = settings.levelOf(1);
         this.words = words;
         this.airtime = airtime;
+        leadCounts = timeline.countsOf(settings.lead());
+        reserved = (int) reserved(timeline.dance().header().metre(), leadCounts).toDecimal();
     }
 
     /**
      * The counts before count 1 that belong to the count-in: its bar, or the whole eight or six where the first
      * calls, which come with the lead, would leave fewer than two words of it.
      */
-    static Counts reserved(Metre metre, Beats lead) {
-        boolean isBarEnough = metre.beatsInBar() - lead.toDecimal() >= FEWEST_WORDS;
+    static Counts reserved(Metre metre, double leadCounts) {
+        boolean isBarEnough = metre.beatsInBar() - leadCounts >= FEWEST_WORDS;
         return Counts.of(isBarEnough ? metre.beatsInBar() : metre.countsInSection());
     }
 
-    /** The words that fit, in order of time; takes their airtime. */
-    List<Call> fit(Beats lead, List<LeftOut> leftOut) {
-        Metre metre = timeline.dance().header().metre();
-        int last = metre.countsInSection();
-        int first = last - (int) reserved(metre, lead).toDecimal() + 1;
+    /** The words that no first call can meet, in order of time; takes their airtime. To be asked before all calls. */
+    List<Call> firstWords() {
+        return fit(first(), sureWords(), new ArrayList<>());
+    }
+
+    /** The later words, where nothing else is said; takes their airtime. */
+    List<Call> lastWords(List<LeftOut> leftOut) {
+        return fit(first() + sureWords(), reserved - sureWords(), leftOut);
+    }
+
+    private int first() {
+        return timeline.dance().header().metre().countsInSection() - reserved + 1;
+    }
+
+    /** Words that end before a call with the usual lead begins, whatever their lengths. */
+    private int sureWords() {
+        return Math.max(0, reserved - 1 - (int) Math.ceil(leadCounts));
+    }
+
+    private List<Call> fit(int firstCount, int number, List<LeftOut> leftOut) {
         List<Call> calls = new ArrayList<>();
-        for (int count = first; count <= last; count++) {
-            int before = last - count + 1;
+        for (int count = firstCount; count < firstCount + number; count++) {
+            int before = timeline.dance().header().metre().countsInSection() - count + 1;
             Optional<Call> call = call(count, before);
             if (call.isPresent()) {
                 airtime.take(call.get().startsSeconds(), call.get().endsSeconds());

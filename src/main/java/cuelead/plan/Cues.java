@@ -87,8 +87,8 @@ final class Cues {
             return settings.sectionLead();
         }
         Metre metre = timeline.dance().header().metre();
-        Beats beforeCountIn =
-                timeline.beatsOf(CountIn.reserved(metre, settings.lead())).plus(BETWEEN_CHANGES);
+        Beats beforeCountIn = timeline.beatsOf(CountIn.reserved(metre, timeline.countsOf(settings.lead())))
+                .plus(BETWEEN_CHANGES);
         return beforeCountIn.compareTo(settings.sectionLead()) > 0 ? beforeCountIn : settings.sectionLead();
     }
 

@@ -4,9 +4,12 @@ import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds the time of the calls that must be made: turns first, then sections, walls, announcements, early warnings
@@ -20,54 +23,91 @@ final class Placing {
     private static final double EASY_BEATS = 1.7;
 
     private static final double LONG_WORDS_COST = 1.5;
-    /** An early warning comes once the wall has begun to be danced. */
-    private static final Beats AFTER_WALL_START = Beats.of(1);
-
     private final Timeline timeline;
     private final WordTimes words;
-    private final Airtime airtime;
-    private final List<LeftOut> leftOut;
+    /** Cues that are said in their shortest words, to make room for one that found none. */
+    private final Set<Cue> terse;
 
-    Placing(Timeline timeline, WordTimes words, Airtime airtime, List<LeftOut> leftOut) {
+    private final Airtime airtime;
+    private final List<Offer> placed = new ArrayList<>();
+    private final List<LeftOut> leftOut = new ArrayList<>();
+    private final List<Cue> crowdedOut = new ArrayList<>();
+
+    private Placing(Timeline timeline, WordTimes words, Airtime taken, Set<Cue> terse) {
+        airtime = new Airtime(taken);
         this.timeline = timeline;
         this.words = words;
-        this.airtime = airtime;
-        this.leftOut = leftOut;
+        this.terse = terse;
     }
 
-    /** Places every cue that is more than a wish, in order of need, then of time. */
-    List<Offer> place(List<Cue> cues) {
-        List<Offer> placed = new ArrayList<>();
-        cues.stream()
+    /**
+     * What was placed.
+     *
+     * @param offers  of every cue that is more than a wish and has found a time
+     * @param leftOut the others
+     */
+    record Placed(List<Offer> offers, List<LeftOut> leftOut) {}
+
+    /**
+     * Places every cue that is more than a wish, in order of need, then of time. Where one finds no room, all that is
+     * said in its wall is said in fewer words, and everything is placed anew.
+     *
+     * @param taken when nothing can be said; is left as it is
+     */
+    static Placed place(Timeline timeline, WordTimes words, List<Cue> cues, Airtime taken) {
+        List<Cue> needed = cues.stream()
                 .filter(cue -> cue.need() != Cue.Need.WISH)
                 .sorted(Comparator.comparing(Cue::need))
-                .forEach(cue -> bestOf(cue).ifPresent(offer -> {
-                    airtime.take(offer.startSeconds(), offer.endSeconds());
-                    placed.add(offer);
-                }));
-        return placed;
-    }
-
-    private Optional<Offer> bestOf(Cue cue) {
-        List<Offer> offers = cue.need() == Cue.Need.EARLY_WARNING ? earlyOffers(cue) : offers(cue);
-        Offer best = null;
-        double least = Double.POSITIVE_INFINITY;
-        for (Offer offer : offers) {
-            double cost = costOf(offer);
-            if (cost < least && offer.startsInMusic() && airtime.isFree(offer.startSeconds(), offer.endSeconds())) {
-                best = offer;
-                least = cost;
+                .toList();
+        Set<Cue> terse = Collections.newSetFromMap(new IdentityHashMap<>());
+        while (true) {
+            Placing placing = new Placing(timeline, words, taken, terse);
+            needed.forEach(placing::place);
+            if (!terse.addAll(placing.aroundCrowdedOut(needed))) {
+                return new Placed(placing.placed, placing.leftOut);
             }
         }
-        if (best == null) {
-            leftOut.add(reasonFor(cue, offers));
+    }
+
+    private List<Cue> aroundCrowdedOut(List<Cue> needed) {
+        return needed.stream()
+                .filter(cue -> crowdedOut.stream().anyMatch(out -> isNear(cue, out)))
+                .toList();
+    }
+
+    /** Whether a cue is for the wall of another, or for the wall before it, in which the other may be called. */
+    private boolean isNear(Cue cue, Cue other) {
+        int runs = timeline.runs().indexOf(other.target().run())
+                - timeline.runs().indexOf(cue.target().run());
+        return runs == 0 || runs == 1;
+    }
+
+    private void place(Cue cue) {
+        List<Offer> offers = cue.need() == Cue.Need.EARLY_WARNING ? earlyOffers(cue) : offers(cue);
+        Optional<Offer> best = offers.stream()
+                .filter(Offer::startsInMusic)
+                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
+                .min(Comparator.comparingDouble(this::costOf));
+        if (best.isPresent()) {
+            airtime.take(best.get().startSeconds(), best.get().endSeconds());
+            placed.add(best.get());
+            return;
         }
-        return Optional.ofNullable(best);
+        LeftOut.Reason reason = reasonFor(cue, offers);
+        leftOut.add(LeftOuts.of(cue, reason));
+        if (reason == LeftOut.Reason.NO_ROOM) {
+            crowdedOut.add(cue);
+        }
+    }
+
+    private List<Phrase> phrases(Cue cue) {
+        List<Phrase> all = cue.phrases();
+        return terse.contains(cue) ? all.subList(all.size() - 1, all.size()) : all;
     }
 
     private List<Offer> offers(Cue cue) {
         List<Offer> offers = new ArrayList<>();
-        for (Phrase phrase : cue.phrases()) {
+        for (Phrase phrase : phrases(cue)) {
             for (Beats extra = Beats.ZERO; extra.compareTo(MOST_EXTRA_LEAD) <= 0; extra = extra.plus(Beats.HALF)) {
                 Offer.of(cue, phrase, cue.lead().plus(extra), timeline.grid(), words)
                         .ifPresent(offers::add);
@@ -82,8 +122,8 @@ final class Placing {
         Run wall = timeline.runs().get(timeline.runs().indexOf(coming) - 1);
         BeatPosition latest = cue.target().at().minus(cue.lead());
         List<Offer> offers = new ArrayList<>();
-        for (Phrase phrase : cue.phrases()) {
-            BeatPosition at = wall.start().plus(AFTER_WALL_START);
+        for (Phrase phrase : phrases(cue)) {
+            BeatPosition at = wall.start();
             for (; at.compareTo(latest) < 0; at = at.plus(Beats.HALF)) {
                 Offer.of(cue, phrase, cue.target().at().since(at), timeline.grid(), words)
                         .ifPresent(offers::add);
@@ -109,14 +149,14 @@ final class Placing {
                 .toDecimal();
     }
 
-    private LeftOut reasonFor(Cue cue, List<Offer> offers) {
+    private LeftOut.Reason reasonFor(Cue cue, List<Offer> offers) {
         boolean speakable = cue.phrases().stream()
                 .anyMatch(phrase -> words.of(phrase.words()).isPresent());
-        LeftOut.Reason reason = !speakable
-                ? LeftOut.Reason.NOT_SPEAKABLE
-                : offers.stream().noneMatch(Offer::startsInMusic)
-                        ? LeftOut.Reason.BEFORE_THE_MUSIC
-                        : LeftOut.Reason.NO_ROOM;
-        return LeftOuts.of(cue, reason);
+        if (!speakable) {
+            return LeftOut.Reason.NOT_SPEAKABLE;
+        }
+        return offers.stream().noneMatch(Offer::startsInMusic)
+                ? LeftOut.Reason.BEFORE_THE_MUSIC
+                : LeftOut.Reason.NO_ROOM;
     }
 }

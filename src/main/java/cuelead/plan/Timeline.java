@@ -59,6 +59,11 @@ public record Timeline(
         return beatsOf(length, countRate);
     }
 
+    /** How many counts, also in part, are danced in so many beats. */
+    double countsOf(Beats length) {
+        return length.toDecimal() * countRate.countsInTwoBeats() / 2;
+    }
+
     static Beats beatsOf(Counts length, CountRate rate) {
         return new Beats(length.ticks() * 2 / rate.countsInTwoBeats());
     }

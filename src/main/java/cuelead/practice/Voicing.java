@@ -3,6 +3,7 @@ package cuelead.practice;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.time.SampleRate;
+import cuelead.voice.RecordedWords;
 import cuelead.voice.SynthVoice;
 import cuelead.voice.Voice;
 import cuelead.voice.VoiceCache;
@@ -21,6 +22,7 @@ public final class Voicing {
      * @param ownWords a folder of recorded call-words
      * @param cache    folder in which spoken words may be kept
      * @param problems what is doubtful about the recordings is added here
+     * @throws Refused when the folder of recordings is missing or cannot be read
      */
     public static Voice voice(SampleRate rate, Optional<Path> ownWords, Path cache, List<Problem> problems)
             throws Refused {
@@ -29,6 +31,10 @@ public final class Voicing {
         if (ownWords.isEmpty()) {
             return spoken;
         }
-        return new Voices(List.of(spoken));
+        OwnWordFiles files = new OwnWordFiles();
+        RecordedWords recorded = new RecordedWords(ownWords.get(), files, rate);
+        problems.addAll(recorded.problems());
+        problems.addAll(files.problems());
+        return new Voices(List.of(recorded, spoken));
     }
 }

@@ -12,6 +12,7 @@ import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -21,18 +22,24 @@ import java.util.Optional;
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
     private static final String ONLY_PART = "A";
+    /** Counts; a numbered list in a letter may well hold a word or two of the trade. */
+    private static final int SHORTEST_DANCE = 4;
 
     private final Problems problems;
     private final FigureFinder finder = new FigureFinder(Figures.standard());
     private final Map<String, List<Section>> parts = new LinkedHashMap<>();
     private final List<Tag> tags = new ArrayList<>();
-    private final List<Restart> restarts = new ArrayList<>();
+    private final RestartReader restarts;
     private final List<ClockMark> marks = new ArrayList<>();
     private final List<String> sequence = new ArrayList<>();
     private Optional<String> ending = Optional.empty();
     private Optional<SectionDraft> section = Optional.empty();
     private Optional<TagHead> tag = Optional.empty();
+    private final List<Section> tagSections = new ArrayList<>();
     private String part = ONLY_PART;
+    private final Map<String, Integer> bracketEnds = new HashMap<>();
+    private boolean lettered;
+    private boolean headed;
     private final boolean waltz;
     private Weight weight;
     private int countLines;
@@ -48,10 +55,11 @@ final class BodyReader {
     }
 
     /** The head of a tag. */
-    private record TagHead(String name, WallNote note, int line) {}
+    private record TagHead(String name, WallNote note, List<Integer> walls, int line) {}
 
     BodyReader(Problems problems, Optional<Weight> startWeight, boolean waltz) {
         this.problems = problems;
+        this.restarts = new RestartReader(problems);
         this.waltz = waltz;
         this.weight = startWeight.orElse(Weight.UNKNOWN);
     }
@@ -64,7 +72,19 @@ final class BodyReader {
                         .isPresent();
     }
 
+    /** Whether a line belongs to the dance beyond doubt, so that it cannot be the title. */
+    static boolean surelyBegins(SheetLine line) {
+        if (SectionHead.read(line.text()).filter(SectionHead::hasRange).isPresent()) {
+            return true;
+        }
+        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
+        return begins(line)
+                && terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT))
+                && terms.stream().anyMatch(term -> term.is(Term.Kind.VERB));
+    }
+
     void read(SheetLine line) {
+        lostCalls(line);
         switch (LineKind.of(line)) {
             case TAG -> tag(line);
             case RESTART -> restart(line);
@@ -80,25 +100,80 @@ final class BodyReader {
         }
     }
 
+    /** Brackets below the head of a tag count from 1; the dance's own next section is none of the tag's. */
+    private boolean belongsToTag(SectionHead head) {
+        boolean runsOn = head.hasRange() && head.part().isEmpty() && head.first() == tagCounts() + 1;
+        boolean dancesOn = !tagSections.isEmpty() && head.first() == countsSoFar() + 1;
+        return tag.isPresent() && runsOn && !dancesOn;
+    }
+
+    private int tagCounts() {
+        return tagSections.stream().mapToInt(Section::length).sum();
+    }
+
+    /** Own calls need counts to stand on. */
+    private void lostCalls(SheetLine line) {
+        LineKind kind = LineKind.of(line);
+        List<Token> tokens = line.tokens();
+        boolean quoted = !tokens.isEmpty()
+                && (tokens.get(tokens.size() - 1).is(Token.Kind.QUOTED)
+                        || tokens.get(tokens.size() - 1).is(Token.Kind.UNCLOSED_QUOTE));
+        if (quoted && place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
+            problems.warning(
+                    "calls_without_counts",
+                    line.number(),
+                    tokens.get(tokens.size() - 1).column(),
+                    "These quotes stand on a line without counts, so they are not called.",
+                    "Own calls stand at the end of a line that begins with counts.");
+        }
+    }
+
     private void section(SheetLine line) {
         SectionHead head = SectionHead.read(line.text()).orElseThrow();
+        headed = true;
         closeSection();
-        if (place != Place.DANCE || tag.isPresent()) {
-            closeTag();
-            place = Place.DANCE;
+        if (belongsToTag(head)) {
+            open(head.heading(), line.number(), head.first() - 1, head.length());
+            return;
         }
+        closeTag();
+        place = Place.DANCE;
         if (!head.part().isEmpty()) {
+            lettered = true;
             part = head.part();
         }
         if (head.opensPart()) {
             parts.computeIfAbsent(part, name -> new ArrayList<>());
             return;
         }
+        followsOn(head, line);
         open(
                 head.heading(),
                 line.number(),
                 head.hasRange() ? head.first() - 1 : 0,
                 head.hasRange() ? head.length() : 0);
+    }
+
+    /** Brackets run on from section to section, or begin at 1 in each. */
+    private void followsOn(SectionHead head, SheetLine line) {
+        int expected = bracketEnds.getOrDefault(part, countsSoFar()) + 1;
+        if (!head.hasRange()) {
+            return;
+        }
+        bracketEnds.put(part, head.last());
+        if (head.first() == expected || head.first() == countsSoFar() + 1 || head.first() == 1) {
+            return;
+        }
+        boolean gap = head.first() > expected;
+        problems.error(
+                gap ? "missing_counts" : "count_order",
+                line.number(),
+                line.firstColumn(),
+                gap
+                        ? "Counts " + expected + " to " + (head.first() - 1) + " are missing above this section."
+                        : "This section begins at count " + head.first() + ", but the one above it ends at "
+                                + (expected - 1) + ".",
+                "Check the numbers in the brackets, and whether a section is missing or stands twice.");
     }
 
     private void open(String heading, int line, int base, int length) {
@@ -110,7 +185,7 @@ final class BodyReader {
         if (tag.isPresent()) {
             return tag.get().name();
         }
-        return part + number;
+        return (lettered ? part : "S") + number;
     }
 
     private void counts(SheetLine line) {
@@ -121,19 +196,33 @@ final class BodyReader {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
-        List<Count> counts = draft.local(group.counts(), countsSoFar());
-        counts.stream().filter(draft::isBehind).findFirst().ifPresent(count -> behind(draft, group, line));
-        draft.write(counts, line.number());
+        List<Count> counts = draft.local(group.counts(), tagSections.isEmpty() ? countsSoFar() : tagCounts());
+        if (counts.stream().anyMatch(draft::isBehind)) {
+            behind(draft, group, line);
+        }
         LineReader reader = new LineReader(problems, weight);
         LineReader.Result result = reader.read(line, group, counts);
-        weight = reader.weight();
         understoodLines += result.understood() ? 1 : 0;
-        result.steps().forEach(draft::add);
-        result.calls().forEach(draft::call);
-        int before = tag.isPresent() ? 0 : countsSoFar();
+        if (counts.stream().allMatch(draft::isBehind)) {
+            return;
+        }
+        weight = reader.weight();
+        take(result, draft, line);
+        draft.write(counts, line.number());
+    }
+
+    /** Counts that were written before keep what was written first. */
+    private void take(LineReader.Result result, SectionDraft draft, SheetLine line) {
+        int before = tag.isPresent() ? tagCounts() : countsSoFar();
         String name = tag.map(TagHead::name).orElse(part);
-        result.marks().forEach(mark -> marks.add(LineReader.clockMark(name, before, mark, line.number())));
-        result.restarts().forEach(count -> restartAt(before + count.number(), line));
+        result.marks().stream()
+                .filter(mark -> !draft.isBehind(mark.value().count()))
+                .forEach(mark -> marks.add(LineReader.clockMark(name, before, mark, line.number())));
+        result.restarts().forEach(count -> restarts.mark(line, before + count.number()));
+        result.calls().stream().filter(call -> !draft.isBehind(call.count())).forEach(draft::call);
+        draft.add(result.steps().stream()
+                .filter(step -> !draft.isBehind(step.count()))
+                .toList());
     }
 
     /** Without headings, a line that counts from 1 again begins a new section; so does a line above all headings. */
@@ -164,12 +253,12 @@ final class BodyReader {
     }
 
     private void closeSection() {
+        section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(finder, metre());
             if (tag.isPresent()) {
-                addTag(tag.get(), done);
-                tag = Optional.empty();
+                tagSections.add(done);
             } else {
                 parts.computeIfAbsent(part, name -> new ArrayList<>()).add(done);
             }
@@ -186,64 +275,39 @@ final class BodyReader {
         if (note.number().isPresent() && note.number().getAsInt() > 1) {
             name = "TAG" + note.number().getAsInt();
         }
-        tag = Optional.of(new TagHead(name, note, line.number()));
+        List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
+        tag = Optional.of(new TagHead(name, note, walls, line.number()));
     }
 
     private void closeTag() {
-        tag.ifPresent(head -> problems.error(
-                "empty_tag",
-                head.line(),
-                1,
-                "No counts are written below this tag.",
-                "Write its count lines below it, such as \"1-4 Sway R, L, R, L\"."));
+        tag.ifPresent(this::closeTag);
+        tagSections.clear();
         tag = Optional.empty();
     }
 
-    private void addTag(TagHead head, Section danced) {
-        tags.add(new Tag(
-                new Part(head.name(), List.of(danced)),
-                head.note().walls(),
-                head.note().facing(),
-                head.line()));
+    private void closeTag(TagHead head) {
+        if (tagSections.isEmpty()) {
+            problems.error(
+                    "empty_tag",
+                    head.line(),
+                    1,
+                    "No counts are written below this tag.",
+                    "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
+            return;
+        }
+        Part danced = new Part(head.name(), tagSections);
+        tags.add(new Tag(danced, head.walls(), head.note().facing(), head.line()));
     }
 
     private void restart(SheetLine line) {
-        WallNote note = WallNote.read(line.tokens());
-        int metre = metre().countsInSection();
-        int here = countsSoFar() + section.map(SectionDraft::lastCount).orElse(0);
-        int after = note.counts().isPresent()
-                ? note.counts().getAsInt()
-                : note.section().isPresent() ? note.section().getAsInt() * metre : place == Place.DANCE ? here : 0;
-        if (note.walls().isEmpty() || after < 1) {
-            problems.error(
-                    "restart_unclear",
-                    line.number(),
-                    line.firstColumn(),
-                    note.walls().isEmpty()
-                            ? "It is not said on which wall to restart."
-                            : "It is not said after which count to restart.",
-                    "Write it like \"Restart: on wall 3 after count 16\".");
-            return;
+        int written = countsSoFar() + section.map(SectionDraft::lastCount).orElse(0);
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        for (Section each : parts.getOrDefault(part, List.of())) {
+            starts.add(starts.get(starts.size() - 1) + each.length());
         }
-        note.walls().forEach(wall -> addRestart(new Restart(wall, after, note.facing(), line.number())));
-    }
-
-    private void restartAt(int count, SheetLine line) {
-        WallNote note = WallNote.read(line.tokens());
-        note.walls().forEach(wall -> addRestart(new Restart(wall, count, Optional.empty(), line.number())));
-    }
-
-    /** A restart may be marked at its place and told again below: once is enough. */
-    private void addRestart(Restart restart) {
-        Optional<Restart> before = restarts.stream()
-                .filter(other -> other.wall() == restart.wall() && other.afterCount() == restart.afterCount())
-                .findFirst();
-        if (before.isPresent() && restart.statedFacing().isPresent()) {
-            restarts.remove(before.get());
-            restarts.add(restart);
-        } else if (before.isEmpty()) {
-            restarts.add(restart);
-        }
+        section.filter(draft -> tag.isEmpty() && !draft.isEmpty())
+                .ifPresent(draft -> starts.add(starts.get(starts.size() - 1) + draft.length()));
+        restarts.line(line, place == Place.DANCE ? written : 0, starts);
     }
 
     private void sequence(SheetLine line) {
@@ -270,7 +334,7 @@ final class BodyReader {
     }
 
     private void other(SheetLine line) {
-        if (place != Place.DANCE) {
+        if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
         problems.warning(
@@ -285,6 +349,7 @@ final class BodyReader {
     void finish() {
         closeSection();
         closeTag();
+        restarts.finish();
         for (String name : sequence) {
             boolean known = parts.containsKey(name)
                     || tags.stream().anyMatch(found -> found.part().name().equals(name));
@@ -298,7 +363,8 @@ final class BodyReader {
             }
         }
         for (Tag found : tags) {
-            if (found.afterWalls().isEmpty() && !sequence.contains(found.part().name())) {
+            boolean silent = found.afterWalls().isEmpty() && !problems.has("no_such_wall");
+            if (silent && !sequence.contains(found.part().name())) {
                 problems.error(
                         "tag_unclear",
                         found.line(),
@@ -310,7 +376,12 @@ final class BodyReader {
     }
 
     boolean isDance() {
-        return understoodLines > 0 && understoodLines * 3 >= countLines && !parts.isEmpty();
+        int counts = parts.values().stream()
+                .flatMap(List::stream)
+                .mapToInt(Section::length)
+                .sum();
+        boolean longEnough = headed || counts >= SHORTEST_DANCE;
+        return longEnough && understoodLines > 0 && understoodLines * 3 >= countLines && !parts.isEmpty();
     }
 
     Metre metre() {
@@ -366,7 +437,7 @@ final class BodyReader {
     }
 
     List<Restart> restarts() {
-        return restarts;
+        return restarts.restarts();
     }
 
     List<ClockMark> marks() {

@@ -48,7 +48,7 @@ record CountGroup(List<Count> counts, int column, int end) {
             skipUnit();
             int start = at;
             boolean more = split(0) || number(0);
-            while (more) {
+            while (more && counts.size() <= LONGEST_RANGE) {
                 more = next();
             }
             boolean ends = end >= line.length() || !Character.isLetterOrDigit(line.charAt(end));

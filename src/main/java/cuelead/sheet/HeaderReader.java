@@ -1,7 +1,6 @@
 package cuelead.sheet;
 
 import cuelead.dance.CountOne;
-import cuelead.dance.CountRate;
 import cuelead.dance.Foot;
 import cuelead.dance.Header;
 import cuelead.dance.Metre;
@@ -14,8 +13,7 @@ import java.util.Set;
 
 /**
  * Reads the lines above the dance: title; counts, walls and level on one line or several; tempo; intro; where the
- * weight starts; and Cuelead's own lines {@code Song}, {@code Count 1}, {@code Lead}, {@code Counts a beat}. Lines of
- * credits are passed over.
+ * weight starts. Lines of credits are passed over.
  */
 final class HeaderReader {
     private static final Set<String> CREDITS = Set.of(
@@ -36,16 +34,17 @@ final class HeaderReader {
     private static final Set<String> LEVELS = Set.of("novice", "beginner", "improver", "intermediate", "advanced");
     private static final Set<String> LEVEL_GRADES = Set.of("absolute", "ultra", "high", "easy", "low", "phrased");
 
+    private static final Set<String> COUNT_UNITS = Set.of("count", "counts", "beat", "beats", "ct", "cts");
+    private static final Set<String> SECONDS = Set.of("second", "seconds", "sec", "secs", "s");
+    private static final int LONGEST_INTRO = 999;
+
     private final Problems problems;
     private String title = "";
     private OptionalInt counts = OptionalInt.empty();
     private OptionalInt walls = OptionalInt.empty();
     private String level = "";
     private OptionalDouble tempo = OptionalDouble.empty();
-    private String song = "";
     private Optional<CountOne> countOne = Optional.empty();
-    private OptionalDouble lead = OptionalDouble.empty();
-    private CountRate rate = CountRate.ONE;
     private Optional<Foot> startWeight = Optional.empty();
     private boolean waltz;
     private int countsLine;
@@ -59,9 +58,6 @@ final class HeaderReader {
 
     void read(SheetLine next) {
         line = next;
-        if (ownLine()) {
-            return;
-        }
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {
@@ -75,6 +71,21 @@ final class HeaderReader {
                 tokens.advance();
             }
         }
+        unreadFact(new HeaderTokens(line.tokens()));
+    }
+
+    /** "Count: x", "Intro: none": a line that begins with a fact and holds no number for it. */
+    private void unreadFact(HeaderTokens tokens) {
+        boolean hasNumber = line.text().chars().anyMatch(c -> Scanner.isDigit((char) c));
+        if (hasNumber || line.text().indexOf(':') < 0 || !tokens.isAbout("count", "counts", "intro")) {
+            return;
+        }
+        problems.warning(
+                "bad_header",
+                line.number(),
+                line.text().indexOf(':') + 2,
+                "No number of counts is written here, so this line is not used.",
+                tokens.isAbout("intro") ? "Write it like \"Intro: 16 counts\"." : "Write it like \"Count: 32\".");
     }
 
     private static String titleOf(String text) {
@@ -90,16 +101,39 @@ final class HeaderReader {
         return counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
     }
 
-    /** intro := number count "intro" | "intro" number [count] */
+    /** intro := number count "intro" | "intro" number [count | second] */
     private boolean intro(HeaderTokens tokens) {
-        OptionalInt number = tokens.numberThen(Set.of("count", "counts", "beat", "beats"), "intro");
+        OptionalInt number = tokens.numberThen(COUNT_UNITS, "intro");
+        Optional<Token> unit = Optional.empty();
         if (number.isEmpty()) {
             number = tokens.wordThenNumber(Set.of("intro", "introduction"));
+            unit = number.isPresent() ? tokens.takeWordHere() : unit;
         }
         if (number.isPresent() && countOne.isEmpty()) {
-            countOne = Optional.of(new CountOne.Intro(number.getAsInt()));
+            countOne(number.getAsInt(), unit);
         }
         return number.isPresent();
+    }
+
+    private void countOne(int number, Optional<Token> unit) {
+        String word = unit.map(Token::text).orElse("counts");
+        String value = line.text().substring(line.text().indexOf(':') + 1).strip();
+        if (value.startsWith("-")) {
+            bad(
+                    line.text().indexOf('-') + 1,
+                    "An intro has no negative length.",
+                    "Write it like \"Intro: 16 counts\".");
+        } else if (SECONDS.contains(word)) {
+            countOne = Optional.of(new CountOne.AtSeconds(number));
+        } else if (COUNT_UNITS.contains(word) && number <= LONGEST_INTRO) {
+            countOne = Optional.of(new CountOne.Intro(number));
+        } else {
+            String told = COUNT_UNITS.contains(word) ? "at most " + LONGEST_INTRO + " of them" : "not in " + word;
+            bad(
+                    unit.map(Token::column).orElse(line.firstColumn()),
+                    "An intro is told in counts, " + told + ".",
+                    "Write it like \"Intro: 16 counts\".");
+        }
     }
 
     private boolean tempo(HeaderTokens tokens) {
@@ -107,7 +141,10 @@ final class HeaderReader {
         if (number.isPresent() && tempo.isEmpty()) {
             double value = number.getAsInt();
             if (value < 30 || value > 300) {
-                bad("A tempo of " + number.getAsInt() + " beats a minute cannot be danced.", "Write 30 to 300.");
+                bad(
+                        line.firstColumn(),
+                        "A tempo of " + number.getAsInt() + " beats a minute cannot be danced.",
+                        "Write 30 to 300.");
             } else {
                 tempo = OptionalDouble.of(value);
             }
@@ -154,77 +191,8 @@ final class HeaderReader {
         return found.isPresent();
     }
 
-    private boolean ownLine() {
-        int colon = line.text().indexOf(':');
-        if (colon < 0) {
-            return false;
-        }
-        String key =
-                line.text().substring(0, colon).strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
-        String value = line.text().substring(colon + 1).strip();
-        switch (key) {
-            case "song" -> song(value);
-            case "count 1" -> countOne(value);
-            case "lead" -> lead(value);
-            case "counts a beat" -> rate(value);
-            default -> {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private void song(String value) {
-        song = value;
-        if (value.isEmpty()) {
-            bad("No song is named behind \"Song:\".", "Write the song's file, such as \"Song: my-song.mp3\".");
-        }
-    }
-
-    private void countOne(String value) {
-        OptionalDouble seconds = decimal(value);
-        if (seconds.isEmpty() || seconds.getAsDouble() < 0 || seconds.getAsDouble() > 36_000) {
-            bad("\"Count 1\" needs a time in seconds, not \"" + value + "\".", "Write it like \"Count 1: 7.46\".");
-        } else {
-            countOne = Optional.of(new CountOne.AtSeconds(seconds.getAsDouble()));
-        }
-    }
-
-    private void lead(String value) {
-        OptionalDouble beats = decimal(value);
-        if (beats.isEmpty() || beats.getAsDouble() < 0.5 || beats.getAsDouble() > 16) {
-            bad("\"Lead\" needs a number of beats from 0.5 to 16, not \"" + value + "\".", "Usual is \"Lead: 2\".");
-        } else {
-            lead = beats;
-        }
-    }
-
-    private void rate(String value) {
-        for (CountRate candidate : CountRate.values()) {
-            if (candidate.label().equals(value)) {
-                rate = candidate;
-                return;
-            }
-        }
-        bad("\"Counts a beat\" is 1, 2 or 1/2, not \"" + value + "\".", "Usual is \"Counts a beat: 1\".");
-    }
-
-    private static OptionalDouble decimal(String value) {
-        try {
-            double number = Double.parseDouble(value.replace(',', '.'));
-            return Double.isFinite(number) ? OptionalDouble.of(number) : OptionalDouble.empty();
-        } catch (NumberFormatException notNumber) {
-            return OptionalDouble.empty();
-        }
-    }
-
-    private void bad(String sentence, String tryThis) {
-        int column = line.text().indexOf(':') + 2;
-        int value = column - 1;
-        while (value < line.text().length() && Scanner.isSpace(line.text().charAt(value))) {
-            value++;
-        }
-        problems.error("bad_header", line.number(), value + 1, sentence, tryThis);
+    private void bad(int column, String sentence, String tryThis) {
+        problems.error("bad_header", line.number(), column, sentence, tryThis);
     }
 
     boolean hasTitle() {
@@ -251,7 +219,18 @@ final class HeaderReader {
         return weightLine;
     }
 
-    Header header(Metre metre, Weight weight) {
-        return new Header(title, metre, counts, walls, level, tempo, song, countOne, lead, rate, weight);
+    Header header(Metre metre, Weight weight, OwnLines own) {
+        return new Header(
+                title,
+                metre,
+                counts,
+                walls,
+                level,
+                tempo,
+                own.song(),
+                own.countOne().or(() -> countOne),
+                own.leadBeats(),
+                own.rate(),
+                weight);
     }
 }

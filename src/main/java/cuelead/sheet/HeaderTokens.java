@@ -13,6 +13,9 @@ final class HeaderTokens {
     private static final Set<String> SMALL =
             Set.of("on", "onto", "the", "with", "your", "of", "to", "is", "a", "an", "about", "around", "foot");
 
+    private static final Set<String> JOINING = Set.of(
+            "and", "from", "in", "before", "after", "then", "start", "starts", "starting", "begin", "on", "with");
+
     private final List<Token> tokens;
     private int at;
 
@@ -51,7 +54,7 @@ final class HeaderTokens {
         return OptionalInt.empty();
     }
 
-    /** "Intro: 16 counts" */
+    /** "Intro: 16", whatever its unit */
     OptionalInt wordThenNumber(Set<String> words) {
         if (!isOneOf(at, words)) {
             return OptionalInt.empty();
@@ -60,8 +63,13 @@ final class HeaderTokens {
         if (!isNumber(number)) {
             return OptionalInt.empty();
         }
-        boolean unit = isOneOf(number + 1, Set.of("count", "counts", "beat", "beats"));
-        return take(number, unit ? number + 2 : number + 1);
+        return take(number, number + 1);
+    }
+
+    /** The unit behind a number: a word that no small word or mark parts from it. */
+    Optional<Token> takeWordHere() {
+        boolean word = at < tokens.size() && tokens.get(at).is(Kind.WORD) && !isOneOf(at, JOINING);
+        return word ? Optional.of(tokens.get(at++)) : Optional.empty();
     }
 
     /** "32 count", "4-wall", "Count: 32", "Walls 4" */

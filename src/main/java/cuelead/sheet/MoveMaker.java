@@ -21,6 +21,7 @@ final class MoveMaker {
     private Weight weight;
     private Turn waiting = Turn.NONE;
     private Optional<Move> last = Optional.empty();
+    private int whichFootColumn;
 
     MoveMaker(Problems problems, Weight weight) {
         this.problems = problems;
@@ -56,6 +57,7 @@ final class MoveMaker {
     List<Move> moves(Phrase phrase, int size, int line) {
         List<Move> moves;
         if (!phrase.readable()) {
+            weight = Weight.UNKNOWN;
             moves = repeat(hold(phrase.column()), size);
         } else if (usesFigure(phrase, size)) {
             moves = figure(phrase, phrase.figure().orElseThrow(), size, line);
@@ -220,7 +222,12 @@ final class MoveMaker {
         };
     }
 
+    /** Where the weight is not known because an action was not understood, that is told already. */
     private void whichFoot(int line, int column) {
+        if (whichFootColumn == column || (weight == Weight.UNKNOWN && problems.has("unknown_words"))) {
+            return;
+        }
+        whichFootColumn = column;
         problems.error(
                 "which_foot",
                 line,

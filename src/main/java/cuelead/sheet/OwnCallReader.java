@@ -4,12 +4,16 @@ import cuelead.dance.OwnCall;
 import cuelead.dance.Step;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Reads the sheet's own calls: {@code "side, close, -"} at the end of a count line, one a written action, {@code -}
  * for silence; fewer than actions are for the first ones.
  */
 final class OwnCallReader {
+    /** Editors turn a hyphen between spaces into a dash. */
+    private static final Set<String> SILENCE = Set.of("-", "\u2013", "\u2014");
+
     private final Problems problems;
     private final int line;
 
@@ -29,7 +33,7 @@ final class OwnCallReader {
                         token.column(),
                         "These quotes are not closed.",
                         "Add a second \" at the end of the line.");
-            } else if (token.is(Token.Kind.QUOTED) && i < tokens.size() - 1) {
+            } else if (token.is(Token.Kind.QUOTED) && isWithin(tokens, i)) {
                 problems.warning(
                         "quote_within",
                         line,
@@ -41,6 +45,23 @@ final class OwnCallReader {
             }
         }
         return calls;
+    }
+
+    /** Whether words follow; a full stop, or brackets with a clock time, may stand behind the calls. */
+    private static boolean isWithin(List<Token> tokens, int quoted) {
+        int depth = 0;
+        for (Token token : tokens.subList(quoted + 1, tokens.size())) {
+            depth += token.is(Token.Kind.OPEN) ? 1 : token.is(Token.Kind.CLOSE) ? -1 : 0;
+            boolean beside = depth > 0
+                    || token.is(Token.Kind.CLOSE)
+                    || token.is(Token.Kind.SEPARATOR)
+                    || token.is(Token.Kind.MARK)
+                    || token.is(Token.Kind.CLOCK);
+            if (!beside) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<OwnCall> calls(Token quoted, List<Step> steps) {
@@ -65,7 +86,7 @@ final class OwnCallReader {
                         "Call " + (i + 1) + " in these quotes is empty.",
                         "Write \"-\" for silence.");
             }
-            calls.add(new OwnCall(steps.get(i).count(), call.equals("-") ? "" : call));
+            calls.add(new OwnCall(steps.get(i).count(), SILENCE.contains(call) ? "" : call));
         }
         return calls;
     }

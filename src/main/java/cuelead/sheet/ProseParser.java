@@ -145,6 +145,15 @@ final class ProseParser {
     }
 
     private void strange(Term term) {
+        if (vocabulary.knows(term.text())) {
+            problems.warning(
+                    "unknown_word",
+                    line,
+                    term.column(),
+                    "\"" + term.text() + "\" is not understood behind the words before it.",
+                    "Part two actions with a comma; put styling in round brackets.");
+            return;
+        }
         String tryThis = vocabulary
                 .nearest(term.text())
                 .map(near -> "Did you mean \"" + near + "\"?")

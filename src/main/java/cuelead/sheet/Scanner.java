@@ -201,7 +201,7 @@ final class Scanner {
     }
 
     private static boolean isQuote(char c) {
-        return c == '"' || c == '\u201c' || c == '\u201d';
+        return c == '"' || c == '\u201c' || c == '\u201d' || c == '\u201e' || c == '\uff02';
     }
 
     private static boolean isApostrophe(char c) {

@@ -64,7 +64,21 @@ final class SectionDraft {
 
     /** Whether this count was written before, or a later one was. */
     boolean isBehind(Count count) {
-        return count.isWhole() && !lineOfCount.isEmpty() && count.number() <= lineOfCount.lastKey();
+        return !steps.isEmpty() && count.compareTo(steps.get(steps.size() - 1).count()) <= 0;
+    }
+
+    boolean isBracketed() {
+        return statedLength > 0;
+    }
+
+    /** Reports that no counts stand below the heading. */
+    void empty(Problems problems) {
+        problems.error(
+                "missing_counts",
+                line,
+                1,
+                "No counts are written below this heading, so " + name + " is left out.",
+                "Write its count lines below it, such as \"1-2 Step R to side, step L beside R\".");
     }
 
     int lastCount() {
@@ -79,8 +93,9 @@ final class SectionDraft {
         }
     }
 
-    void add(Step step) {
-        steps.add(step);
+    /** Adds steps that are not behind. */
+    void add(List<Step> more) {
+        steps.addAll(more);
     }
 
     void call(OwnCall call) {
@@ -122,7 +137,7 @@ final class SectionDraft {
         problems.error(
                 "missing_counts",
                 at,
-                0,
+                1,
                 which + " missing from " + name + ".",
                 "Write what is danced there, if only \"hold\".");
     }
@@ -132,7 +147,7 @@ final class SectionDraft {
         problems.error(
                 "extra_count",
                 lineOfCount.get(count),
-                0,
+                1,
                 "Count " + (count + base) + " is beyond the " + statedLength + " counts of " + name + ".",
                 "Move it into a section of its own, or correct the numbers in the brackets.");
     }

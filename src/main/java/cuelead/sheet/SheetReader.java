@@ -16,14 +16,17 @@ import java.util.Optional;
  */
 public final class SheetReader {
     private static final int LONGEST_LINE = 2000;
+    private static final int MOST_LINES = 500;
 
     private final Problems problems;
     private final HeaderReader header;
+    private final OwnLines own;
     private Optional<BodyReader> body = Optional.empty();
 
     private SheetReader(String fileName) {
         problems = new Problems(fileName);
         header = new HeaderReader(problems);
+        own = new OwnLines(problems);
     }
 
     /**
@@ -43,7 +46,12 @@ public final class SheetReader {
     }
 
     private ReadSheet readAll(String fileName, String text) {
-        for (SheetLine line : SheetLine.of(text)) {
+        List<SheetLine> lines = SheetLine.of(text);
+        if (lines.size() > MOST_LINES) {
+            return noSheet(
+                    fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
+        }
+        for (SheetLine line : lines) {
             if (line.text().length() > LONGEST_LINE) {
                 problems.error(
                         "long_line",
@@ -63,8 +71,11 @@ public final class SheetReader {
     }
 
     private void read(SheetLine line) {
-        boolean titled = header.hasTitle();
-        if (body.isEmpty() && titled && BodyReader.begins(line)) {
+        if (own.read(line)) {
+            return;
+        }
+        boolean begins = header.hasTitle() ? BodyReader.begins(line) : BodyReader.surelyBegins(line);
+        if (body.isEmpty() && begins) {
             body = Optional.of(newBody());
         }
         if (body.isPresent()) {
@@ -81,7 +92,7 @@ public final class SheetReader {
     private Dance dance(BodyReader read) {
         Metre metre = read.metre();
         Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
-        Header head = header.header(metre, start);
+        Header head = header.header(metre, start, own);
         List<Part> parts = read.parts();
         Claims claims = new Claims(read.marks(), header.countsLine(), header.wallsLine(), header.weightLine());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);

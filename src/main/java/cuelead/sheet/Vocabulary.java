@@ -148,14 +148,23 @@ final class Vocabulary {
         return meanings.containsKey(word);
     }
 
-    /** The known word with the fewest changed letters, when it is near enough to be meant. */
+    /**
+     * The known word with the fewest changed letters, when it is near enough to be meant: one letter in a short word,
+     * two in a long one. Among equals a word with the same first letter, then the usual form of a word, then the longer.
+     */
     Optional<String> nearest(String word) {
-        int allowed = word.length() <= 3 ? 1 : 2;
-        return meanings.keySet().stream()
+        int allowed = word.length() <= 4 ? 1 : 2;
+        Comparator<String> order = Comparator.comparingInt((String known) -> Spelling.distance(known, word))
+                .thenComparing(known -> known.charAt(0) == word.charAt(0) ? 0 : 1)
+                .thenComparing(known -> meanings.get(known).word().equals(known) ? 0 : 1)
+                .thenComparing(known -> -known.length())
+                .thenComparing(Comparator.naturalOrder());
+        return meanings.entrySet().stream()
+                .filter(known -> known.getValue().kind() != Term.Kind.FILLER)
+                .map(Map.Entry::getKey)
                 .filter(known -> known.length() > 2 && Math.abs(known.length() - word.length()) <= allowed)
                 .filter(known -> Spelling.distance(known, word) <= allowed)
-                .min(Comparator.comparingInt((String known) -> Spelling.distance(known, word))
-                        .thenComparing(Comparator.naturalOrder()));
+                .min(order);
     }
 
     private static String resource() {

@@ -18,12 +18,22 @@ record Content(Kind kind, String says) {
         AIFF,
         OGG_VORBIS,
         FLAC,
+        /** Another coding in an OGG file; by the program ffmpeg only. */
+        OGG_OTHER,
         /** By the program ffmpeg only. */
         FFMPEG,
         /** No sound at all. */
         OTHER,
         /** Nothing known; may still be an MP3 whose beginning is damaged. */
-        UNKNOWN
+        UNKNOWN;
+
+        /** Whether a file of this kind may bear a name that promises another. */
+        boolean keeps(Kind promised) {
+            return this == promised
+                    || this == UNKNOWN
+                    || promised == UNKNOWN
+                    || (this == OGG_OTHER && promised == OGG_VORBIS);
+        }
     }
 
     /** So many bytes decide. */
@@ -80,7 +90,8 @@ record Content(Kind kind, String says) {
         if (text.startsWith("OggS")) {
             return text.contains("\u0001vorbis")
                     ? new Content(Kind.OGG_VORBIS, "OGG Vorbis sound")
-                    : new Content(Kind.FFMPEG, text.contains("OpusHead") ? "Opus sound" : "OGG sound of another kind");
+                    : new Content(
+                            Kind.OGG_OTHER, text.contains("OpusHead") ? "Opus sound" : "OGG sound of another kind");
         }
         return mpegOrText(head);
     }

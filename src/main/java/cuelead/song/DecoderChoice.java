@@ -78,7 +78,7 @@ final class DecoderChoice {
             case WAV, AIFF -> raw(content);
             case FLAC -> FlacDecoder.open(file, findings);
             case OGG_VORBIS -> ogg();
-            case FFMPEG -> ffmpeg(content);
+            case FFMPEG, OGG_OTHER -> ffmpeg(content);
             case MP3, UNKNOWN, OTHER -> mp3(content);
         };
     }
@@ -159,7 +159,7 @@ final class DecoderChoice {
     private void warnWhenMisnamed(Content content) {
         String name = file.getFileName().toString();
         Content.Kind promised = Content.byName(name);
-        if (promised != Content.Kind.UNKNOWN && promised != content.kind() && content.kind() != Content.Kind.UNKNOWN) {
+        if (!content.kind().keeps(promised)) {
             findings.warn(
                     "misnamed",
                     "The file's name ends in " + name.substring(name.lastIndexOf('.')) + ", but it holds "

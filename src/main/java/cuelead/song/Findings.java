@@ -3,16 +3,15 @@ package cuelead.song;
 import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import cuelead.time.SampleRate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 
 /** What is found wrong with one sound file, while it is opened and while it is decoded. Thread-safe. */
 final class Findings {
-    /** Beyond so many, further damage is not told one by one. */
-    private static final int MOST = 8;
-
     private final String file;
     private final List<Problem> problems = new CopyOnWriteArrayList<>();
+    private final Damage damage = new Damage();
 
     Findings(String file) {
         this.file = file;
@@ -35,29 +34,22 @@ final class Findings {
                 "Copy or download it again.");
     }
 
-    /** Sound is missing in the middle. */
+    /** Sound is missing in the middle; {@code fromFrame} may lie in front of the song. */
     void hole(SampleRate rate, long fromFrame, long frames) {
-        warn(
-                "damaged",
-                "The file is damaged at " + Clock.minutesSeconds(rate.secondsAt(fromFrame)) + ": "
-                        + Clock.length(rate.secondsAt(frames)) + " of sound are missing and play as silence.",
-                "Copy or download it again.");
+        damage.add(rate, fromFrame, frames);
     }
 
     void error(String kind, String sentence, String tryThis) {
-        problems.add(new Problem(Severity.ERROR, kind, file, 0, 0, sentence, tryThis));
+        add(Severity.ERROR, kind, sentence, tryThis);
     }
 
     List<Problem> list() {
-        return List.copyOf(problems);
+        List<Problem> all = new ArrayList<>(problems);
+        damage.problem(file).ifPresent(all::add);
+        return List.copyOf(all);
     }
 
     private void add(Severity severity, String kind, String sentence, String tryThis) {
-        int known = problems.size();
-        if (known < MOST) {
-            problems.add(new Problem(severity, kind, file, 0, 0, sentence, tryThis));
-        } else if (known == MOST) {
-            problems.add(new Problem(severity, kind, file, 0, 0, "There is more damage after that.", ""));
-        }
+        problems.add(new Problem(severity, kind, file, 0, 0, sentence, tryThis));
     }
 }

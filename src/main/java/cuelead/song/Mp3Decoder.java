@@ -26,7 +26,6 @@ final class Mp3Decoder implements Decoder {
     private javazoom.jl.decoder.Decoder decoder;
     private boolean areTablesFilled;
     private boolean isRunning;
-    private boolean wasBad;
     private int slot;
     private int frameAt;
     private long framesDone;
@@ -90,12 +89,11 @@ final class Mp3Decoder implements Decoder {
         if (!isRunning) {
             startRun(current);
         }
-        boolean isBad = !decodeNext(current);
-        if (isBad) {
+        if (!decodeNext(current)) {
             Arrays.fill(frame.stereo, 0f);
             isRunning = false;
+            findings.hole(rate(), timeline.songFrame(current), timeline.samplesPerFrame());
         }
-        report(current, isBad);
     }
 
     /** A run of frames that touch each other in the file. */
@@ -141,18 +139,6 @@ final class Mp3Decoder implements Decoder {
             decoder.decodeFrame(header, stream);
         }
         areTablesFilled = true;
-    }
-
-    private void report(int current, boolean isBad) {
-        if (isBad && !wasBad) {
-            findings.warn(
-                    "damaged",
-                    "The file is damaged at "
-                            + Clock.minutesSeconds(rate().secondsAt(Math.max(0, timeline.songFrame(current))))
-                            + ": a piece cannot be decoded and plays as silence.",
-                    "Copy or download it again.");
-        }
-        wasBad = isBad;
     }
 
     @Override

@@ -14,7 +14,7 @@ record AudibleSpan(int startFrame, int endFrame) {
     private static final double EDGE_WINDOW_SECONDS = 0.002;
     private static final double LOUD_WINDOW_SECONDS = 0.020;
     private static final double BELOW_LOUDEST = 0.01;
-    private static final double NEVER_CUT_ABOVE = 0.1;
+    private static final double NEVER_CUT_ABOVE = 0.2;
     private static final double EDGE_SAMPLE = 0.7;
     private static final double ABOVE_NOISE = 2;
 
@@ -24,7 +24,7 @@ record AudibleSpan(int startFrame, int endFrame) {
     }
 
     /**
-     * The audible span above a room's noise: the threshold is raised to twice the noise, but never to less than 20 dB
+     * The audible span above a room's noise: the threshold is raised to twice the noise, but never to less than 14 dB
      * below the loudest.
      *
      * @param noiseRms RMS of the sound between words, full scale = 1

@@ -8,6 +8,7 @@ import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -64,9 +65,17 @@ final class ClipStore {
         Path partial = Files.createTempFile(folder, "new", ".part");
         try {
             Files.write(partial, bytes.array());
-            Files.move(partial, file(clip.words()), StandardCopyOption.REPLACE_EXISTING);
+            move(partial, file(clip.words()));
         } finally {
             Files.deleteIfExists(partial);
+        }
+    }
+
+    private static void move(Path partial, Path file) throws IOException {
+        try {
+            Files.move(partial, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (AtomicMoveNotSupportedException notHere) {
+            Files.move(partial, file, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 

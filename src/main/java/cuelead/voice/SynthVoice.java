@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
-    private static final int VERSION = 1;
+    private static final int VERSION = 3;
 
     private final SampleRate rate;
     private final ClipEditor editor;
@@ -43,14 +43,14 @@ public final class SynthVoice implements Voice {
             }
             speech = synthesizer.get().speak(text.get());
         }
-        return AudibleSpan.of(speech.sound()).map(span -> clip(words, speech, span));
+        MonoSound spoken = Pauses.silenced(Rumble.removed(speech.sound()), speech.phones());
+        return AudibleSpan.of(spoken).map(span -> clip(words, editor.edit(spoken, span), speech.phones()));
     }
 
-    private Clip clip(String words, Synthesizer.Speech speech, AudibleSpan span) {
-        ClipEditor.Edited edited = editor.edit(speech.sound(), span);
+    private Clip clip(String words, ClipEditor.Edited edited, List<SpokenPhone> spoken) {
         double onset = rate.secondsAt(edited.audible().startFrame());
         double end = rate.secondsAt(edited.audible().endFrame());
-        List<SpokenPhone> phones = new ArrayList<>(speech.phones());
+        List<SpokenPhone> phones = new ArrayList<>(spoken);
         phones.replaceAll(phone -> phone.earlierBy(edited.sourceStartSeconds()));
         double centre = StressedSyllable.of(phones, onset, end)
                 .map(StressedSyllable::centreSeconds)

@@ -1,0 +1,77 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** Whether the counts of a dance add up: each section to whole bars, all of them to the stated length. */
+final class LengthCheck {
+    private final Dance dance;
+    private final String file;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private LengthCheck(Dance dance, String file) {
+        this.dance = dance;
+        this.file = file;
+    }
+
+    static List<Problem> check(Dance dance, String file) {
+        LengthCheck check = new LengthCheck(dance, file);
+        dance.parts().forEach(part -> part.sections().forEach(check::bars));
+        if (!dance.isPhrased()) {
+            check.total();
+        }
+        return check.problems;
+    }
+
+    /** A section may be a half one; one that ends within a bar is seldom meant. */
+    private void bars(Section section) {
+        Metre metre = dance.header().metre();
+        if (section.length() % metre.beatsInBar() != 0 && !section.steps().isEmpty()) {
+            int line =
+                    section.line() > 0 ? section.line() : section.steps().get(0).line();
+            problems.add(new Problem(
+                    Severity.WARNING,
+                    "odd_section",
+                    file,
+                    line,
+                    0,
+                    section.name() + " has " + section.length() + (section.length() == 1 ? " count" : " counts")
+                            + ", but the dance is counted in " + (metre == Metre.EIGHTS ? "eights." : "sixes."),
+                    "Check whether a count is missing, or one too many."));
+        }
+    }
+
+    private void total() {
+        if (dance.header().statedCounts().isEmpty()) {
+            return;
+        }
+        int stated = dance.header().statedCounts().getAsInt();
+        int written = dance.parts().stream().mapToInt(LengthCheck::written).sum();
+        if (stated != written) {
+            problems.add(new Problem(
+                    Severity.ERROR,
+                    "count_total",
+                    file,
+                    dance.claims().countsLine(),
+                    0,
+                    "The header says " + stated + " counts, but " + written + " are written.",
+                    "Check the numbers of the counts, section by section."));
+        }
+    }
+
+    /** Whole counts that some line has. */
+    private static int written(Part part) {
+        int sum = 0;
+        for (Section section : part.sections()) {
+            Set<Integer> numbers = new HashSet<>();
+            section.steps().forEach(step -> numbers.add(step.count().number()));
+            numbers.remove(0);
+            sum += numbers.size();
+        }
+        return sum;
+    }
+}

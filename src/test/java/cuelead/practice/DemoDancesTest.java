@@ -1,0 +1,125 @@
+package cuelead.practice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.plan.Call;
+import cuelead.plan.CallPlan;
+import cuelead.plan.DancedCount;
+import cuelead.plan.LeftOut;
+import cuelead.plan.Run;
+import cuelead.report.Refused;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The demo dances with the real voice: enough is called, and nothing that a class cannot do without is missing. */
+class DemoDancesTest {
+    private static final Set<Call.Kind> CHANGES = Set.of(Call.Kind.SECTION, Call.Kind.CHANGE);
+
+    @TempDir
+    private static Path cache;
+
+    /**
+     * Of the whole counts on which the weight changes and whose word does not give way to another call, at least 85
+     * of 100 are called at 104 a minute, "an easy tempo", and 70 at 120, "a lively one" (common practice).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "lamp-on-the-quay, 104, 85", "lamp-on-the-quay, 120, 70",
+        "rope-walk-ramble, 104, 85", "rope-walk-ramble, 120, 70",
+        "slack-water-waltz, 104, 85", "slack-water-waltz, 120, 70"
+    })
+    void enoughCountsAreCalled(String dance, double beatsPerMinute, double leastPercent) throws Refused {
+        CallPlan plan = plan(dance, beatsPerMinute);
+        Set<Double> called = beatsOf(plan, call -> !CHANGES.contains(call.kind()));
+        Set<String> givingWay = plan.leftOut().stream()
+                .filter(out -> out.reason() == LeftOut.Reason.GIVES_WAY)
+                .map(out -> out.wall() + out.section() + out.count())
+                .collect(Collectors.toSet());
+        List<DancedCount> weighty = plan.timeline().counts().stream()
+                .filter(count -> count.count().isWhole() && count.takesWeight())
+                .filter(count -> called.contains(count.songSeconds()) || !givingWay.contains(nameOf(count)))
+                .toList();
+        long got = weighty.stream()
+                .filter(count -> called.contains(count.songSeconds()))
+                .count();
+        double percent = 100.0 * got / weighty.size();
+        assertTrue(percent >= leastPercent, String.format(Locale.ROOT, "%.1f of 100 counts", percent));
+    }
+
+    private static String nameOf(DancedCount count) {
+        return count.run().wall() + count.section().name() + count.count().label();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "lamp-on-the-quay, 80", "lamp-on-the-quay, 150",
+        "rope-walk-ramble, 80", "rope-walk-ramble, 150",
+        "slack-water-waltz, 80", "slack-water-waltz, 150"
+    })
+    void everyChangeIsCalledAtEveryTempo(String dance, double beatsPerMinute) throws Refused {
+        CallPlan plan = plan(dance, beatsPerMinute);
+        Set<Double> sections = beatsOf(plan, call -> call.kind() == Call.Kind.SECTION);
+        Set<Double> turns = beatsOf(plan, call -> call.kind() == Call.Kind.FIGURE);
+        for (DancedCount count : plan.timeline().counts()) {
+            if (count.isFirstOfSection() && !count.steps().isEmpty()) {
+                assertTrue(sections.contains(count.songSeconds()), "section " + nameOf(count));
+            }
+            // A figure's turn is told whole on its first turning count.
+            if (!count.turn().isNone() && count.run().wall() == 1 && !isLaterTurnOfFigure(count)) {
+                assertTrue(turns.contains(count.songSeconds()), "turn " + nameOf(count));
+            }
+        }
+        List<String> changes = plan.calls().stream()
+                .filter(call -> call.kind() == Call.Kind.CHANGE)
+                .map(Call::words)
+                .toList();
+        List<Run> walls =
+                plan.timeline().runs().stream().filter(run -> !run.isTag()).toList();
+        assertEquals(
+                walls.size(),
+                changes.stream().filter(words -> words.startsWith("wall")).count());
+        assertEquals(2L * ended(walls), count(changes, "restart"));
+        assertEquals(2L * (plan.timeline().runs().size() - walls.size()), count(changes, "tag"));
+    }
+
+    private static boolean isLaterTurnOfFigure(DancedCount count) {
+        return count.section().figures().stream()
+                .map(figure -> count.section().steps().subList(figure.firstStep(), figure.endStep()))
+                .anyMatch(steps -> steps.stream()
+                        .filter(step -> !step.turn().isNone())
+                        .anyMatch(step -> step.count().compareTo(count.count()) < 0
+                                && steps.contains(count.steps().get(0))));
+    }
+
+    private static long ended(List<Run> walls) {
+        return walls.stream().filter(wall -> wall.restart().isPresent()).count();
+    }
+
+    private static long count(List<String> changes, String word) {
+        return changes.stream().filter(words -> words.startsWith(word)).count();
+    }
+
+    private static Set<Double> beatsOf(CallPlan plan, Predicate<Call> wanted) {
+        return plan.calls().stream()
+                .filter(wanted)
+                .filter(call -> call.beatSeconds().isPresent())
+                .map(call -> call.beatSeconds().getAsDouble())
+                .collect(Collectors.toSet());
+    }
+
+    private static CallPlan plan(String dance, double beatsPerMinute) throws Refused {
+        Wish wish = Wishes.atTempo(Path.of("cues", dance + ".txt"), beatsPerMinute);
+        try (Practice practice = Practice.prepare(wish, new Places(cache, Path.of("")), (work, done) -> {})) {
+            assertEquals(Set.of(), practice.plan().unspeakable());
+            return practice.plan();
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package cuelead.practice;
+
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.time.SampleRate;
+import cuelead.time.Tempo;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Wishes that ask for nothing special but one thing. */
+final class Wishes {
+    private Wishes() {}
+
+    static Wish of(Path sheet) {
+        return wish(sheet, Optional.empty(), Optional.empty(), 0, OptionalDouble.empty());
+    }
+
+    static Wish withSong(Path sheet, Path song) {
+        return wish(sheet, Optional.of(song), Optional.empty(), 0, OptionalDouble.empty());
+    }
+
+    static Wish atTempo(Path sheet, double beatsPerMinute) {
+        return wish(sheet, Optional.empty(), Optional.of(new Tempo(beatsPerMinute)), 0, OptionalDouble.empty());
+    }
+
+    static Wish pieceAtTempo(Path sheet, double beatsPerMinute, double fromSeconds, double toSeconds) {
+        Optional<Tempo> tempo = Optional.of(new Tempo(beatsPerMinute));
+        return wish(sheet, Optional.empty(), tempo, fromSeconds, OptionalDouble.of(toSeconds));
+    }
+
+    static Wish songAndTempo(Path sheet, Path song, double beatsPerMinute) {
+        Optional<Tempo> tempo = Optional.of(new Tempo(beatsPerMinute));
+        return wish(sheet, Optional.of(song), tempo, 0, OptionalDouble.empty());
+    }
+
+    private static Wish wish(
+            Path sheet, Optional<Path> song, Optional<Tempo> tempo, double fromSeconds, OptionalDouble toSeconds) {
+        return new Wish(
+                sheet,
+                song,
+                tempo,
+                OptionalDouble.empty(),
+                CallLevel.WORDS,
+                CallSettings.Fading.STEADY,
+                Wish.Click.SILENT,
+                Optional.empty(),
+                Optional.<SampleRate>empty(),
+                fromSeconds,
+                toSeconds);
+    }
+}
