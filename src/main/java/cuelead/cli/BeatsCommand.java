@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 /** Prints the beats of a song. */
 @Command(
         name = "beats",
+        header = "Print the beats of a song.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         description = {

@@ -19,12 +19,13 @@ import picocli.CommandLine.Parameters;
 /** Tells what is wrong or doubtful. */
 @Command(
         name = "check",
+        header = "Say what is wrong or doubtful.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         description = {
-            "Says what is wrong or doubtful with a step sheet, its song and its beats: file, line and column, the line"
-                    + " itself, and what to try.",
+            "Reads a step sheet, its song and its beats. Each finding has file, line and column, the line itself,"
+                    + " and what to try.",
             "The exit status is 0 when nothing is wrong (there may be warnings), else 1."
         },
         footer = {

@@ -23,9 +23,9 @@ import picocli.CommandLine.ScopeType;
         footer = {
             "",
             "Begin with:",
-            "  cuelead play cues/lamp-on-the-quay.txt          practise to the sheet's own song",
+            "  cuelead play cues/lamp-on-the-quay.txt        to the sheet's own song",
             "  cuelead render my-sheet.txt my-song.mp3 -o practice.wav",
-            "  cuelead play --help                             what a command can do",
+            "  cuelead play --help                           what a command can do",
             "",
             "\"cuelead\" stands for: java -jar target/cuelead.jar"
         })

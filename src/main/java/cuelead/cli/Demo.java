@@ -67,9 +67,7 @@ final class Demo {
         for (SpokenCall call : practice.spokenCalls()) {
             surroundings.out().println(CallLine.of(call.call()));
         }
-        surroundings
-                .out()
-                .println(PlanListing.ending(practice.timeline(), practice.song().isPresent()));
+        surroundings.out().println(PlanListing.ending(practice));
     }
 
     private Path write(Practice practice) throws InterruptedException, Refused {

@@ -7,8 +7,11 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 
 /** The keys that a user presses while something plays. Where the input ends, no more come, and nothing else happens. */
 final class Keys implements AutoCloseable {
+    private static final String USAGE = "p: pause and go on   q: quit";
+
     private final ConcurrentLinkedQueue<Key> pressed = new ConcurrentLinkedQueue<>();
     private final Optional<Stty> terminal;
+    private final Optional<String> usage;
 
     /** What a key asks for. */
     enum Key {
@@ -16,25 +19,27 @@ final class Keys implements AutoCloseable {
         QUIT
     }
 
-    private Keys(Optional<Stty> terminal) {
+    private Keys(Optional<Stty> terminal, Optional<String> usage) {
         this.terminal = terminal;
+        this.usage = usage;
     }
 
     /** Reads keys from a terminal; from anything else nothing is ever read. */
     static Keys of(Surroundings surroundings) {
         if (surroundings.terminal().input() != Terminal.End.TERMINAL) {
-            return new Keys(Optional.empty());
+            return unread();
         }
-        Keys keys = new Keys(Stty.singleKeys());
+        Optional<Stty> single = Stty.singleKeys();
+        Keys keys = new Keys(single, Optional.of(single.isPresent() ? USAGE : USAGE + "   (then Enter)"));
         Thread reader = new Thread(() -> keys.read(surroundings.in()), "cuelead-keys");
         reader.setDaemon(true);
         reader.start();
         return keys;
     }
 
-    /** How the keys are to be pressed, to be told to the user; empty when none are read. */
-    static String usage(Surroundings surroundings) {
-        return surroundings.terminal().input() == Terminal.End.TERMINAL ? "p: pause and go on   q: quit" : "";
+    /** How the keys are to be pressed, where they are read. */
+    Optional<String> usage() {
+        return usage;
     }
 
     /** The next key, if one was pressed. */
@@ -59,9 +64,9 @@ final class Keys implements AutoCloseable {
         }
     }
 
-    /** Keys from a stream, for those who read it themselves. */
+    /** No keys, unless they are given to {@link #read}. */
     static Keys unread() {
-        return new Keys(Optional.empty());
+        return new Keys(Optional.empty(), Optional.empty());
     }
 
     @Override

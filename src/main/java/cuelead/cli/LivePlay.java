@@ -41,6 +41,7 @@ final class LivePlay {
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         speakers.play(practice.mix(), practice.fromFrame());
         try (Keys keys = Keys.of(surroundings)) {
+            keys.usage().ifPresent(surroundings.err()::println);
             while (!speakers.awaitEnd(POLL_MILLIS)) {
                 obey(keys);
                 watchDevice();

@@ -11,11 +11,12 @@ import picocli.CommandLine.Option;
 /** Shows the calls. */
 @Command(
         name = "plan",
+        header = "Show which call comes when.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         description = {
-            "Shows which call comes when: for each the count it is for, the time of its stressed syllable in the song,"
+            "Shows for each call the count it is for, the time of its stressed syllable in the song,"
                     + " its lead in beats, and the room: seconds from its end to the movement.",
             "Then what was left out and why, and where the dance stands when the song ends."
         },

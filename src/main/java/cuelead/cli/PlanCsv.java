@@ -4,7 +4,6 @@ import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.practice.SpokenCall;
 import cuelead.time.SampleRate;
-import java.math.BigDecimal;
 import java.util.List;
 
 /**
@@ -53,16 +52,12 @@ final class PlanCsv {
                 .add(clips.of(call.words()))
                 .addSeconds(call.endsSeconds() - origin)
                 .add(call.kind().word())
-                .add(decimal(call.lead().toDecimal()))
+                .add(Told.decimal(call.lead().toDecimal()))
                 .add(call.wall())
                 .add(call.section())
                 .add(call.count().map(Count::label).orElse(""))
                 .add(call.facing().clock())
                 .add(call.level().word())
                 .line();
-    }
-
-    private static String decimal(double number) {
-        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 }

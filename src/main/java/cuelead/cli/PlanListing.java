@@ -10,7 +10,6 @@ import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import java.io.PrintStream;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -20,7 +19,7 @@ import java.util.stream.Collectors;
 
 /** A call plan to be read: wall by wall what is called when, what was left out and why, and how the music ends. */
 final class PlanListing {
-    private static final String COLUMNS = "  %-6s %-6s %8s %6s %6s  %s%s";
+    private static final String COLUMNS = "  %-8s %-6s %8s %6s %6s  %s%s";
     private static final int MOST_WORDS_NAMED = 8;
 
     private final Practice practice;
@@ -34,9 +33,10 @@ final class PlanListing {
     void print() {
         List<Call> calls = practice.spokenCalls().stream().map(SpokenCall::call).toList();
         out.println(practice.dance().header().title());
-        int wall = -1;
+        int wall = 0;
         for (Call call : calls) {
-            if (call.wall() != wall) {
+            // the first calls of a wall come in the one before, and count-in words belong to none
+            if (call.wall() > wall) {
                 wall = call.wall();
                 printWall(wall);
             }
@@ -45,12 +45,12 @@ final class PlanListing {
         printTight(calls);
         printLeftOut();
         out.println();
-        out.println(ending(practice.timeline(), practice.song().isPresent()));
+        out.println(ending(practice));
     }
 
     private void printWall(int wall) {
         out.println();
-        out.println(wall == 0 ? "Before the dance" : "Wall " + wall + facing(wall));
+        out.println("Wall " + wall + facing(wall));
         out.printf(Locale.ROOT, COLUMNS + "%n", "", "count", "time", "lead", "room", "call", "");
     }
 
@@ -75,10 +75,10 @@ final class PlanListing {
         return String.format(
                 Locale.ROOT,
                 COLUMNS,
-                call.section(),
+                call.kind() == Call.Kind.COUNT_IN ? "count-in" : call.section(),
                 call.count().map(Count::label).orElse(""),
                 Told.minutes(call.centreSeconds()),
-                BigDecimal.valueOf(call.lead().toDecimal()).stripTrailingZeros().toPlainString(),
+                Told.decimal(call.lead().toDecimal()),
                 room,
                 call.words(),
                 isTight ? "   (little room to move)" : "");
@@ -123,8 +123,11 @@ final class PlanListing {
     }
 
     /** How the music leaves the dancers, in one sentence. */
-    static String ending(Timeline timeline, boolean hasSong) {
-        String music = hasSong ? "The song" : "The track";
+    static String ending(Practice practice) {
+        return ending(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
+    }
+
+    static String ending(Timeline timeline, String music) {
         Optional<DancedCount> last = timeline.ending().last();
         if (last.isEmpty()) {
             return music + " ends before count 1.";

@@ -9,12 +9,12 @@ import picocli.CommandLine.Mixin;
 /** Plays live. */
 @Command(
         name = "play",
+        header = "Play a song with its calls, live.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         description = {
-            "Plays the song with the calls, live, while the terminal shows wall, section, count, the call now and the"
-                    + " next.",
+            "The terminal shows wall, section, count, the call now and the call next.",
             "Keys: p pauses and goes on, q quits."
         },
         footer = {
@@ -22,7 +22,7 @@ import picocli.CommandLine.Mixin;
             "Examples:",
             "  cuelead play cues/lamp-on-the-quay.txt",
             "  cuelead play my-sheet.txt my-song.mp3 --lead 4 --calls figures",
-            "  cuelead play my-sheet.txt --tempo 96            slowly, to clicks, without music",
+            "  cuelead play my-sheet.txt --tempo 96       to clicks, without music",
             "  cuelead play my-sheet.txt my-song.mp3 --from 60 --fade"
         })
 final class PlayCommand implements Callable<Integer> {

@@ -19,11 +19,12 @@ import picocli.CommandLine.Option;
 /** Writes a practice track into a file. */
 @Command(
         name = "render",
+        header = "Write a song with its calls into a file.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
         description = {
-            "Writes the song with the calls into a WAV file: the same that \"play\" lets you hear.",
+            "The WAV file holds the same that \"play\" lets you hear.",
             "Take the song's licence into account before you hand such a file on."
         },
         footer = {
@@ -31,8 +32,8 @@ import picocli.CommandLine.Option;
             "Examples:",
             "  cuelead render cues/lamp-on-the-quay.txt -o practice.wav",
             "  cuelead render my-sheet.txt my-song.mp3 -o practice.wav --calls figures --fade",
-            "  cuelead render my-sheet.txt --tempo 90 -o slow.wav      clicks and calls, no music",
-            "  cuelead render my-sheet.txt my-song.mp3 -o part.wav --from 30 --to 75.5 --stems parts"
+            "  cuelead render my-sheet.txt --tempo 90 -o slow.wav       without music",
+            "  cuelead render my-sheet.txt my-song.mp3 -o part.wav --from 30 --to 75.5"
         })
 final class RenderCommand implements Callable<Integer> {
     private final Surroundings surroundings;

@@ -20,6 +20,7 @@ import picocli.CommandLine.Parameters;
 /** Speaks words into a file. */
 @Command(
         name = "say",
+        header = "Speak call-words into a file.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
         sortOptions = false,
@@ -32,7 +33,7 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  cuelead say rock -o rock.wav",
             "  cuelead say \"kick ball change, rock, recover\" -o calls.wav",
-            "  cuelead say rock --words my-words -o mine.wav      your own recording where there is one"
+            "  cuelead say rock --words my-words -o mine.wav   your recording, if any"
         })
 final class SayCommand implements Callable<Integer> {
     private static final SampleRate USUAL_RATE = new SampleRate(44_100);

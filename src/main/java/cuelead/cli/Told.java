@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.dance.Facing;
+import java.math.BigDecimal;
 import java.util.Locale;
 
 /** Times, walls and numbers as a dancer reads them. */
@@ -18,6 +19,11 @@ final class Told {
     static String facing(Facing facing) {
         String clock = facing.clock();
         return clock.endsWith(":00") ? clock.substring(0, clock.length() - 3) + " o'clock" : clock;
+    }
+
+    /** {@code 2}, {@code 2.5}. */
+    static String decimal(double number) {
+        return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
     /** {@code 1 call}, {@code 3 calls}. */

@@ -1,0 +1,276 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.cli.Bench.Outcome;
+import cuelead.song.BeatFile;
+import cuelead.song.SongFile;
+import cuelead.song.WholeSound;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The commands as a user meets them: exit status, output, error sentences, files. */
+class CommandsTest {
+    /** Shared, so that the demo song is listened to once. */
+    @TempDir
+    static Path temp;
+
+    private final Bench bench = Bench.withoutDevice(temp);
+
+    @Test
+    void aSlipIsAnsweredWithWhatMayHaveBeenMeant() {
+        Outcome outcome = bench.run("rendr");
+        assertEquals(2, outcome.exitCode());
+        assertTrue(outcome.err().contains("Did you mean: cuelead render?"), outcome.err());
+        outcome = bench.run("plan", Bench.DEMO_SHEET, "--cals", "figures");
+        assertEquals(2, outcome.exitCode());
+        assertTrue(outcome.err().contains("--calls"), outcome.err());
+        assertEquals("", outcome.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "--lead=0",
+                "--lead=17",
+                "--lead=NaN",
+                "--lead=-1",
+                "--tempo=0",
+                "--tempo=5000",
+                "--tempo=fast",
+                "--rate=100",
+                "--rate=44100.5",
+                "--from=-1",
+                "--from=Infinity",
+                "--to=0",
+                "--calls=loud",
+                "--nonsense"
+            })
+    void nonsenseIsRefusedInASentence(String option) {
+        Outcome outcome = bench.run("plan", Bench.DEMO_SHEET, option);
+        assertEquals(2, outcome.exitCode());
+        assertEquals("", outcome.out());
+        List<String> lines = outcome.err().lines().toList();
+        assertEquals(2, lines.size(), outcome.err());
+        assertTrue(lines.get(0).endsWith("."), outcome.err());
+    }
+
+    @Test
+    void anEndBeforeTheBeginningIsRefused() {
+        Outcome outcome = bench.run("plan", Bench.DEMO_SHEET, "--from", "20", "--to", "10");
+        assertEquals(2, outcome.exitCode());
+        assertTrue(outcome.err().startsWith("--to 10.0 is not after --from 20.0."), outcome.err());
+    }
+
+    @Test
+    void everyCommandExplainsItselfWithExamples() {
+        for (String command : List.of("play", "render", "plan", "check", "say", "beats")) {
+            Outcome outcome = bench.run(command, "--help");
+            assertEquals(0, outcome.exitCode());
+            assertTrue(outcome.out().contains("Examples:") && outcome.out().contains("cuelead " + command));
+            assertTrue(outcome.out().lines().allMatch(line -> line.length() <= 80), command);
+        }
+        assertEquals(0, bench.run("--version").exitCode());
+    }
+
+    @Test
+    void whatIsNotThereIsNamed() {
+        String sheet = temp.resolve("none.txt").toString();
+        for (String command : List.of("play", "plan", "check")) {
+            Outcome outcome = bench.run(command, sheet);
+            assertEquals(1, outcome.exitCode());
+            assertEquals("", outcome.out());
+            assertTrue(outcome.err().contains(sheet), outcome.err());
+            assertEquals(1, outcome.err().lines().count(), outcome.err());
+        }
+    }
+
+    @Test
+    void thePlanOfTheDemo() {
+        Outcome outcome = bench.run("plan", Bench.DEMO_SHEET);
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        assertTrue(outcome.out().startsWith("LAMP ON THE QUAY"));
+        assertTrue(outcome.out().contains("Wall 2, facing 3 o'clock"), outcome.out());
+        assertTrue(outcome.out().contains("Left out"), outcome.out());
+        String lastLine = outcome.out().lines().reduce("", (before, line) -> line);
+        assertTrue(lastLine.matches("The song ends .*wall \\d+.*facing \\d+ o'clock\\."), lastLine);
+    }
+
+    @Test
+    void aRenderedPieceIsTheSumOfItsStems() throws Exception {
+        Path mix = temp.resolve("piece.wav");
+        Path stems = temp.resolve("stems");
+        String[] piece = {"--from", "10", "--to", "14"};
+        Outcome outcome = bench.run(
+                "render",
+                Bench.DEMO_SHEET,
+                "-o",
+                mix.toString(),
+                "--stems",
+                stems.toString(),
+                piece[0],
+                piece[1],
+                piece[2],
+                piece[3]);
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        assertEquals("", outcome.out());
+        assertEquals(List.of("clips", "music.wav", "plan.csv", "segs.csv", "voice.wav"), names(stems));
+        WholeSound whole = SongFile.readAll(mix);
+        float[] voice = SongFile.readAll(stems.resolve("voice.wav")).monoSamples();
+        float[] music = SongFile.readAll(stems.resolve("music.wav")).monoSamples();
+        float[] sum = new float[voice.length];
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] = voice[i] + music[i];
+        }
+        assertEquals(4 * whole.rate().hz(), whole.monoSamples().length);
+        for (int i = 0; i < sum.length; i++) {
+            // the limiter only takes away; the file has 16 bits with dither
+            assertTrue(Math.abs(whole.monoSamples()[i]) <= Math.abs(sum[i]) + 2f / 32_768, "sample " + i);
+        }
+        assertProportional(sum, whole.monoSamples(), 0, 0.01);
+        Outcome plan = bench.run("plan", Bench.DEMO_SHEET, "--csv", piece[0], piece[1], piece[2], piece[3]);
+        assertEquals(Files.readString(stems.resolve("plan.csv")), plan.out());
+    }
+
+    @Test
+    void everyClipOfThePlanIsThereAndSoundsWhereItSays() throws Exception {
+        Path stems = temp.resolve("clipped");
+        Outcome outcome = bench.run(
+                "render",
+                Bench.DEMO_SHEET,
+                "-o",
+                temp.resolve("c.wav").toString(),
+                "--stems",
+                stems.toString(),
+                "--from",
+                "9.5",
+                "--to",
+                "12");
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        WholeSound voice = SongFile.readAll(stems.resolve("voice.wav"));
+        List<String> rows = Files.readAllLines(stems.resolve("plan.csv"));
+        assertTrue(rows.size() > 2, rows.toString());
+        for (String row : rows.subList(1, rows.size())) {
+            String[] fields = row.split(",", -1);
+            float[] clip =
+                    SongFile.readAll(stems.resolve("clips").resolve(fields[4])).monoSamples();
+            int start = voice.rate().framesIn(Double.parseDouble(fields[3]));
+            assertProportional(clip, voice.monoSamples(), start, 1e-3);
+        }
+    }
+
+    private static void assertProportional(float[] part, float[] whole, int start, double tolerance) {
+        double product = 0;
+        double partPower = 0;
+        double wholePower = 0;
+        for (int i = 0; i < part.length; i++) {
+            product += part[i] * whole[start + i];
+            partPower += part[i] * part[i];
+            wholePower += whole[start + i] * whole[start + i];
+        }
+        assertEquals(1, product / Math.sqrt(partPower * wholePower), tolerance);
+    }
+
+    @Test
+    void nothingThatIsReadIsWrittenOver() throws Exception {
+        Path sheet = Files.copy(Path.of(Bench.DEMO_SHEET), temp.resolve("mine.txt"));
+        Outcome outcome = bench.run("render", sheet.toString(), "-o", sheet.toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(Files.readString(sheet).startsWith("LAMP"));
+        outcome = bench.run("render", sheet.toString(), "-o", temp.toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("is a folder"), outcome.err());
+        outcome = bench.run(
+                "render", sheet.toString(), "-o", temp.resolve("no/x.wav").toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("there is no folder"), outcome.err());
+    }
+
+    @Test
+    void aBadSheetIsCheckedWithLineAndCaret() throws Exception {
+        Path sheet = Files.writeString(
+                temp.resolve("bad.txt"), "BAD\nCount: 8 Wall: 1\n\n[1-8] WALKS\n1-4 Walk fwd R, L, froobles, L\n");
+        Outcome outcome = bench.run("check", sheet.toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.out().contains(sheet + ":5:"), outcome.out());
+        assertTrue(outcome.out().contains("    1-4 Walk fwd R, L, froobles, L"), outcome.out());
+        assertTrue(outcome.out().lines().anyMatch(line -> line.strip().equals("^")), outcome.out());
+        assertEquals(0, bench.run("check", Bench.DEMO_SHEET).exitCode());
+    }
+
+    @Test
+    void wordsAreSpokenIntoAFile() throws Exception {
+        Path file = temp.resolve("said.wav");
+        Outcome outcome = bench.run("say", "rock,", "recover,", "!!!", "-o", file.toString());
+        assertEquals(0, outcome.exitCode());
+        assertTrue(outcome.err().contains("cannot say \"!!!\""), outcome.err());
+        assertTrue(SongFile.readAll(file).monoSamples().length > 44_100 / 2);
+        Path nothing = temp.resolve("nothing.wav");
+        assertEquals(1, bench.run("say", "!!!", "-o", nothing.toString()).exitCode());
+        assertFalse(Files.exists(nothing));
+    }
+
+    @Test
+    void theBeatsOfASongAreABeatFile() throws Exception {
+        Path song = Bench.PROJECT.resolve("demo-songs/lamp-on-the-quay.mp3");
+        Outcome outcome = bench.run("beats", song.toString());
+        assertEquals(0, outcome.exitCode());
+        assertTrue(outcome.err().contains("104.0 a minute"), outcome.err());
+        Path copy = Files.writeString(temp.resolve("copy.beats"), outcome.out());
+        var read = BeatFile.read(copy).beats().orElseThrow();
+        var original = BeatFile.read(BeatFile.beside(song)).beats().orElseThrow();
+        assertEquals(original.size(), read.size());
+        assertEquals(original.beatSeconds(100), read.beatSeconds(100), 1e-6);
+    }
+
+    @Test
+    void playWithoutADeviceNamesRender() {
+        Outcome outcome = bench.run("play", Bench.DEMO_SHEET);
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("render"), outcome.err());
+    }
+
+    @Test
+    void playTellsEachCallAndDropOutsAndReadsNoInput() {
+        Bench withDevice = Bench.withDevice(temp);
+        Outcome outcome = withDevice.run("play", Bench.DEMO_SHEET, "--from", "9.5", "--to", "12", "--rate", "22050");
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        Outcome plan = bench.run("plan", Bench.DEMO_SHEET, "--csv", "--from", "9.5", "--to", "12");
+        assertEquals(plan.out().lines().count() - 1, outcome.out().lines().count(), outcome.out());
+        assertTrue(outcome.err().contains("broke off 2 times"), outcome.err());
+        assertTrue(withDevice.opened.stream().allMatch(FakeSpeakers::isClosed));
+    }
+
+    @Test
+    void theDemoWithoutADeviceWritesAFileAndTellsItsCalls() throws Exception {
+        Outcome outcome = bench.run();
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        Path file = temp.resolve("cuelead-demo.wav");
+        assertTrue(Files.size(file) > 10_000_000);
+        assertTrue(outcome.err().contains("no sound device") && outcome.err().contains(file.toString()));
+        assertTrue(outcome.out().lines().count() > 100);
+    }
+
+    @Test
+    void aDemoThatIsNotThereIsSaid() throws Exception {
+        Path elsewhere = Files.createDirectories(temp.resolve("elsewhere"));
+        Outcome outcome = Bench.workingIn(elsewhere).run();
+        assertEquals(1, outcome.exitCode());
+        assertEquals(1, outcome.err().lines().count(), outcome.err());
+    }
+
+    private static List<String> names(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.map(file -> file.getFileName().toString()).sorted().toList();
+        }
+    }
+}

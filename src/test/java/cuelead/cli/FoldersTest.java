@@ -1,0 +1,40 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.nio.file.Path;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+
+/**
+ * Linux: XDG Base Directory Specification 0.8, "all paths must be absolute ... relative should be ignored"; macOS:
+ * Apple's "File system programming guide"; Windows: LOCALAPPDATA, KNOWNFOLDERID documentation. From memory.
+ */
+class FoldersTest {
+    private static final Path HOME = Path.of("home", "dancer");
+
+    @Test
+    void linuxKeepsToTheSpecification() {
+        assertEquals(HOME.resolve(".cache/cuelead"), Folders.cache("Linux", Map.of(), HOME));
+        assertEquals(HOME.resolve(".cache/cuelead"), Folders.cache("Linux", Map.of("XDG_CACHE_HOME", "rel"), HOME));
+        assertEquals(HOME.resolve(".cache/cuelead"), Folders.cache("Linux", Map.of("XDG_CACHE_HOME", ""), HOME));
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
+    void linuxLetsTheUserChoose() {
+        assertEquals(
+                Path.of("/var/tmp/c/cuelead"), Folders.cache("Linux", Map.of("XDG_CACHE_HOME", "/var/tmp/c"), HOME));
+    }
+
+    @Test
+    void theOthersHaveTheirOwn() {
+        assertEquals(HOME.resolve("Library/Caches/Cuelead"), Folders.cache("Mac OS X", Map.of(), HOME));
+        assertEquals(
+                Path.of("local").resolve("Cuelead").resolve("Cache"),
+                Folders.cache("Windows 11", Map.of("LOCALAPPDATA", "local"), HOME));
+        assertEquals(HOME.resolve("AppData/Local/Cuelead/Cache"), Folders.cache("Windows 10", Map.of(), HOME));
+    }
+}
