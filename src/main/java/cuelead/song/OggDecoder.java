@@ -19,7 +19,7 @@ import org.lwjgl.stb.STBVorbisInfo;
 import org.lwjgl.system.MemoryStack;
 import org.lwjgl.system.MemoryUtil;
 
-/** OGG Vorbis, by the native stb_vorbis; the file's bytes lie outside the Java heap. */
+/** OGG Vorbis of one or two channels, by the native stb_vorbis (which garbles more); the file's bytes lie outside the Java heap. */
 final class OggDecoder implements Decoder {
     private static final int BLOCK_FRAMES = 4_096;
 
@@ -40,7 +40,7 @@ final class OggDecoder implements Decoder {
         this.handle = handle;
         this.rate = rate;
         this.lengthFrames = lengthFrames;
-        this.foldDown = new FoldDown(channels, FoldDown.Order.VORBIS);
+        this.foldDown = new FoldDown(channels);
         this.block = MemoryUtil.memAllocFloat(BLOCK_FRAMES * channels);
         this.samples = new float[BLOCK_FRAMES * channels];
         this.findings = findings;

@@ -27,6 +27,7 @@ class DamagedFlacTest {
     private static final float[] SOUND = decode(WHOLE).stereo();
     /** The end of the first metadata block, which tells rate and length (RFC 9639, section 8.2). */
     private static final int INFO_END = 42;
+
     private static final int PLACE = WHOLE.length / 2;
 
     @SuppressWarnings("ArrayRecordComponent") // nobody writes to it
