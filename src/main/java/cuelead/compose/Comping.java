@@ -81,7 +81,8 @@ final class Comping {
     private void pick(Slot slot, List<Integer> tones) {
         for (int half = 0; half < 2 * decimal(slot); half++) {
             int velocity = half == 0 ? 84 : half % 2 == 0 ? 74 : 64;
-            note(slot, half / 2.0, 1.4, tones.get(PICKED[half % PICKED.length]), velocity);
+            double untilNextChord = decimal(slot) - half / 2.0;
+            note(slot, half / 2.0, Math.min(1.4, untilNextChord), tones.get(PICKED[half % PICKED.length]), velocity);
         }
     }
 

@@ -153,12 +153,14 @@ public final class Compose implements Callable<Integer> {
     }
 
     private static void writeText(Path target, String text) throws Refused {
+        Path part = target.resolveSibling("." + target.getFileName() + ".part");
         try {
-            Path part = Files.createTempFile(target.toAbsolutePath().getParent(), ".beats", ".part");
             Files.writeString(part, text);
             Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
         } catch (IOException e) {
             throw new Refused("The beat file " + target + " cannot be written: " + e.getMessage(), e);
+        } finally {
+            part.toFile().delete();
         }
     }
 }

@@ -1,7 +1,6 @@
 package cuelead.song;
 
 import cuelead.time.SampleRate;
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -15,31 +14,28 @@ final class AiffHeader {
     /**
      * Reads up to the first sample.
      *
-     * @return empty when samples are stored in a way that is not plain, or when there are none
+     * @return empty when samples are stored in a way that is not plain
+     * @throws java.io.EOFException when the file ends before its first sample
      */
     static Optional<RawLayout> read(InputStream in) throws IOException {
         ChunkReader chunks = new ChunkReader(in, ByteOrder.BIG_ENDIAN);
         chunks.skip(8);
         boolean isAifc = chunks.name().equals("AIFC");
         Optional<RawLayout> format = Optional.empty();
-        try {
-            while (true) {
-                String name = chunks.name();
-                long size = chunks.int32();
-                long end = chunks.offset() + size + size % 2;
-                if (name.equals("COMM")) {
-                    format = format(chunks, isAifc);
-                } else if (name.equals("SSND") && format.isPresent()) {
-                    long gap = chunks.int32();
-                    chunks.skip(4 + gap);
-                    long promised = Math.min(format.get().dataBytes(), Math.max(0, size - 8 - gap));
-                    return format.map(f ->
-                            new RawLayout(f.rate(), f.channels(), f.format(), f.order(), chunks.offset(), promised));
-                }
-                chunks.skip(end - chunks.offset());
+        while (true) {
+            String name = chunks.name();
+            long size = chunks.int32();
+            long end = chunks.offset() + size + size % 2;
+            if (name.equals("COMM")) {
+                format = format(chunks, isAifc);
+            } else if (name.equals("SSND") && format.isPresent()) {
+                long gap = chunks.int32();
+                chunks.skip(4 + gap);
+                long promised = Math.min(format.get().dataBytes(), Math.max(0, size - 8 - gap));
+                return format.map(
+                        f -> new RawLayout(f.rate(), f.channels(), f.format(), f.order(), chunks.offset(), promised));
             }
-        } catch (EOFException ended) {
-            return Optional.empty();
+            chunks.skip(end - chunks.offset());
         }
     }
 

@@ -34,6 +34,15 @@ final class BeatReader {
     }
 
     BeatFile.Reading read(String text) {
+        if (text.indexOf('\0') >= 0) {
+            error(
+                    "not_text",
+                    0,
+                    0,
+                    "This is no text file, and beat files are text.",
+                    "If you wrote it yourself, save it again as plain text (UTF-8).");
+            return new BeatFile.Reading(Optional.empty(), comments, problems);
+        }
         String[] lines = text.split("\\R", -1);
         for (int i = 0; i < lines.length && problems.size() < MOST_PROBLEMS; i++) {
             String line = i == 0 && lines[0].startsWith("\ufeff") ? lines[0].substring(1) : lines[i];

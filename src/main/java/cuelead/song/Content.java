@@ -39,6 +39,9 @@ record Content(Kind kind, String says) {
     /** So many bytes decide. */
     static final int HEAD_BYTES = 4_096;
 
+    /** The first packet of a Vorbis stream; version and channels follow (Vorbis I specification, section 4.2.2). */
+    private static final String VORBIS = "\u0001vorbis";
+
     private record Mark(int at, String bytes, Kind kind, String says) {}
 
     private static final List<Mark> MARKS = List.of(
@@ -88,10 +91,7 @@ record Content(Kind kind, String says) {
             return new Content(Kind.AIFF, "AIFF sound");
         }
         if (text.startsWith("OggS")) {
-            return text.contains("\u0001vorbis")
-                    ? new Content(Kind.OGG_VORBIS, "OGG Vorbis sound")
-                    : new Content(
-                            Kind.OGG_OTHER, text.contains("OpusHead") ? "Opus sound" : "OGG sound of another kind");
+            return ogg(text);
         }
         return mpegOrText(head);
     }
@@ -100,6 +100,18 @@ record Content(Kind kind, String says) {
     static Kind byName(String name) {
         String ending = name.substring(name.lastIndexOf('.') + 1).toLowerCase(Locale.ROOT);
         return ENDINGS.getOrDefault(ending, Kind.UNKNOWN);
+    }
+
+    private static Content ogg(String text) {
+        int vorbis = text.indexOf(VORBIS);
+        int channelsAt = vorbis + VORBIS.length() + Integer.BYTES;
+        if (vorbis < 0 || channelsAt >= text.length()) {
+            return new Content(Kind.OGG_OTHER, text.contains("OpusHead") ? "Opus sound" : "OGG sound of another kind");
+        }
+        int channels = text.charAt(channelsAt);
+        return channels <= 2
+                ? new Content(Kind.OGG_VORBIS, "OGG Vorbis sound")
+                : new Content(Kind.OGG_OTHER, "OGG Vorbis sound of " + channels + " channels");
     }
 
     private static Content riff(String text) {

@@ -4,6 +4,7 @@ import cuelead.report.Refused;
 import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 import java.io.BufferedInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -87,6 +88,8 @@ final class DecoderChoice {
         Optional<RawLayout> layout;
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             layout = content.kind() == Content.Kind.WAV ? WavHeader.read(in) : AiffHeader.read(in);
+        } catch (EOFException cutShort) {
+            return Optional.empty();
         }
         if (layout.isEmpty()) {
             return ffmpeg(new Content(content.kind(), content.says() + " of an unusual coding"));
@@ -104,7 +107,7 @@ final class DecoderChoice {
     }
 
     private Optional<Decoder> ffmpeg(Content content) throws Refused, IOException {
-        return new Ffmpeg(FFMPEG).open(file, content.says(), limits.mostSeconds() + 1);
+        return new Ffmpeg(FFMPEG).open(file, content.says(), limits.mostSeconds());
     }
 
     private Optional<Decoder> mp3(Content content) throws Refused, IOException {
@@ -115,6 +118,9 @@ final class DecoderChoice {
         int end = Mp3Edges.end(bytes);
         int start = Mp3Edges.start(bytes, end);
         Mp3Scan scan = Mp3Scan.of(bytes, start, end, SEARCH_BYTES);
+        if (scan.first().isEmpty() && Mp3Header.isFree(bytes, start, end)) {
+            throw Refusals.freeBitRate(file);
+        }
         if (scan.first().isEmpty() && content.kind() == Content.Kind.UNKNOWN) {
             throw Refusals.notSound(file, content);
         }

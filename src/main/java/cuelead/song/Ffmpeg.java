@@ -2,6 +2,7 @@ package cuelead.song;
 
 import cuelead.report.Refused;
 import java.io.BufferedInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.lang.ProcessBuilder.Redirect;
@@ -27,18 +28,11 @@ final class Ffmpeg {
     /**
      * Counts the frames and begins to decode; empty when there is no sound that can be read.
      *
-     * @param says       what the file holds, for the sentence when the program is missing
-     * @param mostSeconds it is not decoded beyond this
+     * @param says        what the file holds, for the sentence when the program is missing
+     * @param mostSeconds a longer one is refused
      */
-    Optional<Decoder> open(Path file, String says, long mostSeconds) throws Refused, IOException {
-        long frames;
-        try (Run counting = start(file, says, mostSeconds)) {
-            Optional<RawLayout> layout = WavHeader.read(counting.in);
-            if (layout.isEmpty()) {
-                return Optional.empty();
-            }
-            frames = count(counting.in) / layout.get().frameBytes();
-        }
+    Optional<Decoder> open(Path file, String says, int mostSeconds) throws Refused, IOException {
+        long frames = frames(file, says, mostSeconds);
         if (frames == 0) {
             return Optional.empty();
         }
@@ -47,7 +41,23 @@ final class Ffmpeg {
         return Optional.of(new RawDecoder(decoding, layout, frames));
     }
 
-    private Run start(Path file, String says, long mostSeconds) throws Refused {
+    private long frames(Path file, String says, int mostSeconds) throws Refused, IOException {
+        try (Run counting = start(file, says, mostSeconds)) {
+            Optional<RawLayout> layout = WavHeader.read(counting.in);
+            if (layout.isEmpty()) {
+                return 0;
+            }
+            long frames = count(counting.in) / layout.get().frameBytes();
+            if (layout.get().rate().secondsAt(frames) > mostSeconds) {
+                throw Refusals.tooLong(file, "more than " + Clock.minutesSeconds(mostSeconds), mostSeconds);
+            }
+            return frames;
+        } catch (EOFException nothing) {
+            return 0;
+        }
+    }
+
+    private Run start(Path file, String says, int mostSeconds) throws Refused {
         List<String> arguments = List.of(
                 command,
                 "-v",
@@ -60,7 +70,7 @@ final class Ffmpeg {
                 "-map",
                 "0:a:0",
                 "-t",
-                Long.toString(mostSeconds),
+                Integer.toString(mostSeconds + 1),
                 "-f",
                 "wav",
                 "-c:a",

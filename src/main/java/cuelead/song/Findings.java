@@ -34,6 +34,15 @@ final class Findings {
                 "Copy or download it again.");
     }
 
+    /** The file ends where no file should, and does not say how long it was. */
+    void mayHaveBeenLonger(SampleRate rate, long framesThere) {
+        warn(
+                "truncated",
+                "The file is cut short at " + Clock.minutesSeconds(rate.secondsAt(framesThere))
+                        + "; it may have been longer.",
+                "Copy or download it again.");
+    }
+
     /** Sound is missing in the middle; {@code fromFrame} may lie in front of the song. */
     void hole(SampleRate rate, long fromFrame, long frames) {
         damage.add(rate, fromFrame, frames);

@@ -33,7 +33,7 @@ final class FlacDecoder implements Decoder {
         this.decoder = new FLACDecoder(in);
         this.rate = new SampleRate(info.rateHz());
         this.lengthFrames = lengthFrames;
-        this.foldDown = new FoldDown(info.channels(), FoldDown.Order.WAVE);
+        this.foldDown = new FoldDown(info.channels());
         this.scale = (float) Math.scalb(1.0, 1 - info.bits());
         this.findings = findings;
         this.one = new float[info.channels()];

@@ -8,14 +8,6 @@ import cuelead.sound.Sound;
  * that full scale cannot be exceeded.
  */
 final class FoldDown {
-    /** In which order a format stores its channels. */
-    enum Order {
-        /** WAV, FLAC: left, right, centre, low, back left, back right. */
-        WAVE,
-        /** OGG Vorbis: left, centre, right, back left, back right, low. */
-        VORBIS
-    }
-
     private static final float HALF_POWER = (float) Math.sqrt(0.5);
     private static final float[] LEFT = {1, 0};
     private static final float[] RIGHT = {0, 1};
@@ -28,8 +20,8 @@ final class FoldDown {
     private final float[] toLeft;
     private final float[] toRight;
 
-    FoldDown(int channels, Order order) {
-        float[][] places = places(channels, order);
+    FoldDown(int channels) {
+        float[][] places = places(channels);
         this.channels = channels;
         this.toLeft = new float[channels];
         this.toRight = new float[channels];
@@ -66,21 +58,15 @@ final class FoldDown {
         }
     }
 
-    private static float[][] places(int channels, Order order) {
-        boolean isVorbis = order == Order.VORBIS;
+    /** In the order of WAV and FLAC: left, right, centre, low, back left, back right. */
+    private static float[][] places(int channels) {
         return switch (channels) {
             case 1 -> new float[][] {{1, 1}};
             case 2 -> new float[][] {LEFT, RIGHT};
-            case 3 -> isVorbis ? new float[][] {LEFT, CENTRE, RIGHT} : new float[][] {LEFT, RIGHT, CENTRE};
+            case 3 -> new float[][] {LEFT, RIGHT, CENTRE};
             case 4 -> new float[][] {LEFT, RIGHT, BACK_LEFT, BACK_RIGHT};
-            case 5 ->
-                isVorbis
-                        ? new float[][] {LEFT, CENTRE, RIGHT, BACK_LEFT, BACK_RIGHT}
-                        : new float[][] {LEFT, RIGHT, CENTRE, BACK_LEFT, BACK_RIGHT};
-            case 6 ->
-                isVorbis
-                        ? new float[][] {LEFT, CENTRE, RIGHT, BACK_LEFT, BACK_RIGHT, LOW}
-                        : new float[][] {LEFT, RIGHT, CENTRE, LOW, BACK_LEFT, BACK_RIGHT};
+            case 5 -> new float[][] {LEFT, RIGHT, CENTRE, BACK_LEFT, BACK_RIGHT};
+            case 6 -> new float[][] {LEFT, RIGHT, CENTRE, LOW, BACK_LEFT, BACK_RIGHT};
             default -> alternating(channels);
         };
     }

@@ -89,7 +89,7 @@ final class Mp3Decoder implements Decoder {
         if (!isRunning) {
             startRun(current);
         }
-        if (!decodeNext(current)) {
+        if (!decodeNext(current) || frame.isTooLoud()) {
             Arrays.fill(frame.stereo, 0f);
             isRunning = false;
             findings.hole(rate(), timeline.songFrame(current), timeline.samplesPerFrame());
@@ -150,6 +150,8 @@ final class Mp3Decoder implements Decoder {
     private static final class Frame extends Obuffer {
         /** The library's full scale. */
         private static final float FULL_SCALE = 32_700f;
+        /** No encoder overshoots full scale by 12 dB; a damaged frame can by far more, and would hurt. */
+        private static final float LOUDEST = 4;
 
         private final float[] stereo;
         private final boolean isMono;
@@ -174,6 +176,14 @@ final class Mp3Decoder implements Decoder {
                 to += Sound.CHANNELS;
             }
             at[channel] = to;
+        }
+
+        boolean isTooLoud() {
+            boolean isTooLoud = false;
+            for (float sample : stereo) {
+                isTooLoud |= !(Math.abs(sample) <= LOUDEST);
+            }
+            return isTooLoud;
         }
 
         @Override

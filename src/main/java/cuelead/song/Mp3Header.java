@@ -48,6 +48,16 @@ record Mp3Header(int version, int layer, int rateHz, boolean isMono, int byteCou
         return Optional.of(new Mp3Header(version, layer, rateHz, isMono, byteCount));
     }
 
+    /** Whether a frame of layer III begins here whose length is not told, since its bit rate is none of the table's. */
+    static boolean isFree(byte[] bytes, int at, int end) {
+        return at + BYTES <= end
+                && bytes[at] == (byte) 0xff
+                && (bytes[at + 1] & 0xe6) == 0xe2
+                && (bytes[at + 1] >> 3 & 3) != 1
+                && (bytes[at + 2] & 0xf0) == 0
+                && (bytes[at + 2] >> 2 & 3) != 3;
+    }
+
     /** PCM frames that one MPEG frame decodes to. */
     int samplesPerFrame() {
         return samplesPerFrame(version, layer);

@@ -124,11 +124,7 @@ final class Mp3Timeline {
         if (slots.length > there) {
             findings.endsEarly(rate(), songFrame(there), lengthFrames);
         } else if (isCutShort) {
-            findings.warn(
-                    "truncated",
-                    "The file ends in the middle of a frame, at " + Clock.minutesSeconds(rate().secondsAt(lengthFrames))
-                            + "; it may have been longer.",
-                    "Copy or download it again.");
+            findings.mayHaveBeenLonger(rate(), lengthFrames);
         }
     }
 

@@ -1,80 +1,113 @@
 package cuelead.song;
 
-import static org.lwjgl.stb.STBVorbis.stb_vorbis_close;
-import static org.lwjgl.stb.STBVorbis.stb_vorbis_get_info;
-import static org.lwjgl.stb.STBVorbis.stb_vorbis_get_samples_float_interleaved;
-import static org.lwjgl.stb.STBVorbis.stb_vorbis_open_memory;
-import static org.lwjgl.stb.STBVorbis.stb_vorbis_stream_length_in_samples;
-
 import cuelead.time.SampleRate;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.FloatBuffer;
-import java.nio.IntBuffer;
-import java.nio.channels.FileChannel;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
-import org.lwjgl.stb.STBVorbisInfo;
-import org.lwjgl.system.MemoryStack;
-import org.lwjgl.system.MemoryUtil;
 
-/** OGG Vorbis, by the native stb_vorbis; the file's bytes lie outside the Java heap. */
+/**
+ * OGG Vorbis of one or two channels, by the native stb_vorbis (which garbles more). Where pages are damaged, each
+ * run of good ones between them is decoded by itself and put in its place by where its last page says that it ends.
+ */
 final class OggDecoder implements Decoder {
-    private static final int BLOCK_FRAMES = 4_096;
+    /** A piece of the sound: where it begins and ends on the timeline. */
+    private record Piece(OggStream stream, long fromFrame, long toFrame) {}
 
-    private final ByteBuffer file;
-    private final long handle;
+    private final List<Piece> pieces;
     private final SampleRate rate;
     private final long lengthFrames;
     private final FoldDown foldDown;
-    private final FloatBuffer block;
     private final float[] samples;
     private final Findings findings;
+    private int piece;
     private long framesDone;
     private boolean isCutShort;
 
-    private OggDecoder(
-            ByteBuffer file, long handle, SampleRate rate, int channels, long lengthFrames, Findings findings) {
-        this.file = file;
-        this.handle = handle;
-        this.rate = rate;
+    private OggDecoder(List<Piece> pieces, long lengthFrames, Findings findings) {
+        OggStream first = pieces.get(0).stream();
+        this.pieces = List.copyOf(pieces);
+        this.rate = new SampleRate(first.rateHz());
         this.lengthFrames = lengthFrames;
-        this.foldDown = new FoldDown(channels, FoldDown.Order.VORBIS);
-        this.block = MemoryUtil.memAllocFloat(BLOCK_FRAMES * channels);
-        this.samples = new float[BLOCK_FRAMES * channels];
+        this.foldDown = new FoldDown(first.channels());
+        this.samples = new float[OggStream.BLOCK_FRAMES * first.channels()];
         this.findings = findings;
     }
 
     /** Opens a file; empty when there is no sound that can be read */
     static Optional<Decoder> open(Path path, Findings findings) throws IOException {
-        ByteBuffer file = readAll(path);
-        try (MemoryStack stack = MemoryStack.stackPush()) {
-            IntBuffer error = stack.mallocInt(1);
-            long handle = stb_vorbis_open_memory(file, error, null);
-            if (handle == MemoryUtil.NULL) {
-                MemoryUtil.memFree(file);
-                return Optional.empty();
+        byte[] file = Files.readAllBytes(path);
+        OggPages pages = OggPages.of(file);
+        List<Piece> pieces = pages.isDamaged() ? pieces(pages) : whole(file);
+        if (pieces.isEmpty()) {
+            return Optional.empty();
+        }
+        long piecesEnd = pieces.get(pieces.size() - 1).toFrame();
+        long lengthFrames = pages.isDamaged() ? Math.max(piecesEnd, pages.lastFrame()) : piecesEnd;
+        OggDecoder decoder = new OggDecoder(pieces, lengthFrames, findings);
+        if (pages.isCutShort()) {
+            findings.mayHaveBeenLonger(decoder.rate, lengthFrames);
+        }
+        decoder.reportHoles();
+        return Optional.of(decoder);
+    }
+
+    private static List<Piece> whole(byte[] file) {
+        Optional<OggStream> stream = OggStream.open(file);
+        int frames = stream.map(OggStream::toldFrames).orElse(0);
+        boolean isSound =
+                stream.isPresent() && frames > 0 && isRate(stream.get().rateHz());
+        if (!isSound) {
+            stream.ifPresent(OggStream::close);
+            return List.of();
+        }
+        return List.of(new Piece(stream.get(), 0, frames));
+    }
+
+    private static List<Piece> pieces(OggPages pages) {
+        List<Piece> pieces = new ArrayList<>();
+        long end = 0;
+        for (OggPages.Run run : pages.runs()) {
+            long frames = frames(run);
+            Optional<OggStream> stream = frames == 0 ? Optional.empty() : OggStream.open(run.bytes());
+            long from = run.lastFrame() - frames;
+            if (stream.isPresent() && from >= end) {
+                pieces.add(new Piece(stream.get(), from, run.lastFrame()));
+                end = run.lastFrame();
+            } else {
+                stream.ifPresent(OggStream::close);
             }
-            STBVorbisInfo info = stb_vorbis_get_info(handle, STBVorbisInfo.malloc(stack));
-            int frames = stb_vorbis_stream_length_in_samples(handle);
-            if (frames <= 0 || info.sample_rate() < 4_000 || info.sample_rate() > 384_000) {
-                stb_vorbis_close(handle);
-                MemoryUtil.memFree(file);
-                return Optional.empty();
-            }
-            SampleRate rate = new SampleRate(info.sample_rate());
-            return Optional.of(new OggDecoder(file, handle, rate, info.channels(), frames, findings));
+        }
+        return pieces;
+    }
+
+    private static long frames(OggPages.Run run) {
+        Optional<OggStream> counting = OggStream.open(run.bytes()).filter(stream -> isRate(stream.rateHz()));
+        if (counting.isEmpty()) {
+            return 0;
+        }
+        try (OggStream stream = counting.get()) {
+            return stream.countFrames();
         }
     }
 
-    private static ByteBuffer readAll(Path path) throws IOException {
-        try (FileChannel channel = FileChannel.open(path)) {
-            ByteBuffer bytes = MemoryUtil.memAlloc(Math.toIntExact(channel.size()));
-            while (bytes.hasRemaining() && channel.read(bytes) >= 0) {
-                // reads on until the buffer is full or the file ends
+    private static boolean isRate(int hz) {
+        return hz >= 4_000 && hz <= 384_000;
+    }
+
+    private void reportHoles() {
+        long end = 0;
+        for (Piece next : pieces) {
+            if (next.fromFrame() > end) {
+                findings.hole(rate, end, next.fromFrame() - end);
             }
-            return bytes.flip();
+            end = next.toFrame();
+        }
+        if (lengthFrames > end) {
+            findings.hole(rate, end, lengthFrames - end);
         }
     }
 
@@ -93,7 +126,7 @@ final class OggDecoder implements Decoder {
         int wanted = (int) Math.min(frames, lengthFrames - framesDone);
         int done = 0;
         while (done < wanted) {
-            int run = Math.min(wanted - done, BLOCK_FRAMES);
+            int run = (int) Math.min(Math.min(wanted - done, OggStream.BLOCK_FRAMES), framesInReach());
             fillBlock(run);
             foldDown.fold(samples, stereo, done, run);
             done += run;
@@ -102,13 +135,25 @@ final class OggDecoder implements Decoder {
         return done;
     }
 
+    /** Frames from here to the end of a piece, or of the hole in front of it; at least 1. */
+    private long framesInReach() {
+        if (piece < pieces.size() && framesDone == pieces.get(piece).toFrame()) {
+            piece++;
+        }
+        if (piece == pieces.size()) {
+            return lengthFrames - framesDone;
+        }
+        Piece current = pieces.get(piece);
+        return (framesDone < current.fromFrame() ? current.fromFrame() : current.toFrame()) - framesDone;
+    }
+
     private void fillBlock(int frames) {
         int channels = foldDown.channels();
         int got = 0;
-        while (got < frames && !isCutShort) {
-            block.position(0).limit((frames - got) * channels);
-            int run = stb_vorbis_get_samples_float_interleaved(handle, channels, block);
-            block.get(0, samples, got * channels, run * channels);
+        boolean isSound =
+                piece < pieces.size() && framesDone >= pieces.get(piece).fromFrame();
+        while (isSound && got < frames && !isCutShort) {
+            int run = pieces.get(piece).stream().read(samples, got * channels, frames - got);
             got += run;
             if (run == 0) {
                 isCutShort = true;
@@ -120,8 +165,6 @@ final class OggDecoder implements Decoder {
 
     @Override
     public void close() {
-        stb_vorbis_close(handle);
-        MemoryUtil.memFree(block);
-        MemoryUtil.memFree(file);
+        pieces.forEach(each -> each.stream().close());
     }
 }

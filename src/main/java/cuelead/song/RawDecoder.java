@@ -29,7 +29,7 @@ final class RawDecoder implements Decoder {
         this.in = in;
         this.layout = layout;
         this.lengthFrames = lengthFrames;
-        this.foldDown = new FoldDown(layout.channels(), FoldDown.Order.WAVE);
+        this.foldDown = new FoldDown(layout.channels());
         this.bytes = ByteBuffer.allocate(BLOCK_FRAMES * layout.frameBytes()).order(layout.order());
         this.samples = new float[BLOCK_FRAMES * layout.channels()];
     }

@@ -38,6 +38,11 @@ final class Refusals {
                 + " but holds nothing that can be played: copy or download it again, or " + CHOOSE);
     }
 
+    static Refused freeBitRate(Path file) {
+        return new Refused(file + " is MP3 sound of a free bit rate, which few programs can read: "
+                + "convert it to an MP3 of a usual bit rate, or to FLAC or WAV.");
+    }
+
     static Refused tooLong(Path file, String length, int mostSeconds) {
         return new Refused(file + " is " + length + " long, and the most is " + Clock.minutesSeconds(mostSeconds)
                 + ": cut the wanted piece out of the recording with a sound editor and open that.");

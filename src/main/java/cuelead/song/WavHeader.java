@@ -1,7 +1,6 @@
 package cuelead.song;
 
 import cuelead.time.SampleRate;
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteOrder;
@@ -25,29 +24,26 @@ final class WavHeader {
     /**
      * Reads up to the first sample.
      *
-     * @return empty when samples are stored in a way that is not plain (such as ADPCM), or when there are none
+     * @return empty when samples are stored in a way that is not plain (such as ADPCM)
+     * @throws java.io.EOFException when the file ends before its first sample
      */
     static Optional<RawLayout> read(InputStream in) throws IOException {
         ChunkReader chunks = new ChunkReader(in, ByteOrder.LITTLE_ENDIAN);
         chunks.skip(12);
         Optional<RawLayout> format = Optional.empty();
-        try {
-            while (true) {
-                String name = chunks.name();
-                long size = chunks.int32();
-                if (name.equals("data")) {
-                    long promised = size == 0 || size >= UNKNOWN_SIZE ? RawLayout.TO_THE_END : size;
-                    return format.map(f ->
-                            new RawLayout(f.rate(), f.channels(), f.format(), f.order(), chunks.offset(), promised));
-                }
-                long end = chunks.offset() + size + size % 2;
-                if (name.equals("fmt ") && size >= 16) {
-                    format = format(chunks, size);
-                }
-                chunks.skip(end - chunks.offset());
+        while (true) {
+            String name = chunks.name();
+            long size = chunks.int32();
+            if (name.equals("data")) {
+                long promised = size == 0 || size >= UNKNOWN_SIZE ? RawLayout.TO_THE_END : size;
+                return format.map(
+                        f -> new RawLayout(f.rate(), f.channels(), f.format(), f.order(), chunks.offset(), promised));
             }
-        } catch (EOFException ended) {
-            return Optional.empty();
+            long end = chunks.offset() + size + size % 2;
+            if (name.equals("fmt ") && size >= 16) {
+                format = format(chunks, size);
+            }
+            chunks.skip(end - chunks.offset());
         }
     }
 

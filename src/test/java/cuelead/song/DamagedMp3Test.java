@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -50,6 +51,30 @@ class DamagedMp3Test {
             damaged[PLACE + i] = (byte) (i * 151 + 17);
         }
         assertOnlyAPieceIsMissing(damaged, 0.03, "0:01");
+    }
+
+    /** Bytes overwritten at random can decode to anything; it must not hurt, and the rest must stay in its place. */
+    @Test
+    void noDamageShiftsTheEndOrHurtsTheEars() throws Exception {
+        float[] whole = decode(WHOLE).stereo();
+        for (int seed = 0; seed < 40; seed++) {
+            Random random = new Random(seed);
+            byte[] damaged = WHOLE.clone();
+            for (int i = 0; i < 40; i++) {
+                damaged[PLACE / 2 + random.nextInt(PLACE / 2)] = (byte) random.nextInt();
+            }
+            Decoded decoded = decode(damaged);
+            assertEquals(whole.length, decoded.stereo().length);
+            for (float sample : decoded.stereo()) {
+                assertTrue(Math.abs(sample) <= 4, "seed " + seed + ": a sample of " + sample);
+            }
+            int end = whole.length * 3 / 4;
+            assertArrayEquals(
+                    Arrays.copyOfRange(whole, end, whole.length),
+                    Arrays.copyOfRange(decoded.stereo(), end, whole.length),
+                    1e-5f,
+                    "seed " + seed);
+        }
     }
 
     @Test

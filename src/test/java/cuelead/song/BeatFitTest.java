@@ -1,0 +1,58 @@
+package cuelead.song;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cuelead.report.Problem;
+import cuelead.time.BeatGrid;
+import cuelead.time.Tempo;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class BeatFitTest {
+    /** 120 beats, one every half second from 1 s to 60.5 s. */
+    private static final BeatGrid MINUTE = BeatGrid.steady(new Tempo(120), 1, 120, 4);
+
+    private static List<String> check(BeatGrid beats, double songSeconds) {
+        return BeatFit.check("song.beats", beats, songSeconds).stream()
+                .map(Problem::message)
+                .toList();
+    }
+
+    @Test
+    void beatsOfTheWholeSongFit() {
+        assertEquals(List.of(), check(MINUTE, 63));
+    }
+
+    @Test
+    void anotherSongsBeatsAreAnError() {
+        assertEquals(
+                List.of("song.beats: error: 79 of 120 beats lie outside the song, which is 0:21 long. "
+                        + "This looks like the beat file of another song; rename it or take it away."),
+                check(MINUTE, 21.25));
+    }
+
+    @Test
+    void someBeatsBeyondTheEndAreAWarning() {
+        assertEquals(
+                List.of("song.beats: warning: 1 beat lies outside the song, which is 1:00 long. "
+                        + "See that the beat file was made from this recording."),
+                check(MINUTE, 60.4));
+        assertEquals(
+                List.of("song.beats: warning: 3 beats lie outside the song, which is 0:59 long. "
+                        + "See that the beat file was made from this recording."),
+                check(MINUTE, 59.4));
+    }
+
+    @Test
+    void aLongStretchWithoutBeatsIsAWarning() {
+        assertEquals(
+                List.of("song.beats: warning: 0:59 of the song's 2:00 lie after the last beat; there the tempo of the "
+                        + "nearest beats goes on. See that the beat file was made from this recording, to its end."),
+                check(MINUTE, 120));
+        assertEquals(
+                List.of(
+                        "song.beats: warning: 0:30 of the song's 1:31 lie before the first beat; there the tempo of "
+                                + "the nearest beats goes on. See that the beat file was made from this recording, to its end."),
+                check(BeatGrid.steady(new Tempo(120), 30, 120, 4), 91));
+    }
+}
