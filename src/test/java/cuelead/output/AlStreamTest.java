@@ -5,13 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.sun.management.ThreadMXBean;
+import cuelead.Allocations;
 import cuelead.report.Refused;
 import cuelead.sound.Band;
 import cuelead.sound.Mix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
-import java.lang.management.ManagementFactory;
 import java.nio.FloatBuffer;
 import java.util.Arrays;
 import org.junit.jupiter.api.AfterEach;
@@ -22,7 +21,6 @@ import org.lwjgl.system.MemoryUtil;
 /** Through OpenAL and out of its loopback device, which needs no hardware and no clock. */
 class AlStreamTest {
     private static final int RENDER_FRAMES = 441;
-    private static final int PASSES = 5;
     private static final MixPlan PLAN = Band.plan(6, 0.8);
     private static final float[] MIX = Band.pull(new Mix(PLAN), 4_096);
 
@@ -167,25 +165,14 @@ class AlStreamTest {
         };
     }
 
-    /**
-     * The least of some equal passes counts. Code that allocates does so in each of them; the virtual machine itself
-     * does now and then: when compiled code goes back to the interpreter, a native method (StrictMath.exp asks
-     * Double.doubleToRawLongBits) may be called for the first time and is linked by its name, a new string.
-     */
     @Test
     void feedingAllocatesNothing() {
-        ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
         MixPlan plan = Band.plan(12, 0.8);
-        long thread = Thread.currentThread().getId();
-        long least = Long.MAX_VALUE;
-        for (int pass = 0; pass < PASSES && least > 0; pass++) {
+        Runnable begin = () -> {
             stream.begin(new Track(new Mix(plan), 0));
             hearWithoutKeeping(50);
-            long before = threads.getThreadAllocatedBytes(thread);
-            hearWithoutKeeping(1_000);
-            least = Math.min(least, threads.getThreadAllocatedBytes(thread) - before);
-        }
-        assertEquals(0, least);
+        };
+        assertEquals(0, Allocations.leastBytes(begin, () -> hearWithoutKeeping(1_000)));
     }
 
     private void hearWithoutKeeping(int renderings) {
