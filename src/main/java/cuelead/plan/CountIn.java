@@ -3,6 +3,7 @@ package cuelead.plan;
 import cuelead.dance.Count;
 import cuelead.dance.Counts;
 import cuelead.dance.Metre;
+import cuelead.english.NumberWords;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
@@ -71,7 +72,7 @@ final class CountIn {
                 airtime.take(call.get().startsSeconds(), call.get().endsSeconds());
                 calls.add(call.get());
             } else {
-                leftOut.add(new LeftOut(NumberWords.of(count), 0, "", Integer.toString(count), reason(before)));
+                leftOut.add(new LeftOut(NumberWords.cardinal(count), 0, "", Integer.toString(count), reason(before)));
             }
         }
         return calls;
@@ -88,7 +89,7 @@ final class CountIn {
     }
 
     private Optional<Call> call(int count, int countsBefore) {
-        String word = NumberWords.of(count);
+        String word = NumberWords.cardinal(count);
         double centre = timeline.grid().secondsAt(position(countsBefore));
         return words.of(word)
                 .filter(length -> centre - length.beforeSeconds() >= Offer.EARLIEST_SECONDS)

@@ -1,6 +1,7 @@
 package cuelead.plan;
 
 import cuelead.dance.Metre;
+import cuelead.english.NumberWords;
 import cuelead.plan.Call.Kind;
 import cuelead.plan.Cue.Need;
 import cuelead.time.Beats;
@@ -93,7 +94,7 @@ final class Cues {
     }
 
     private static List<Phrase> wallPhrases(Run run) {
-        String wall = "wall " + NumberWords.of(run.wall());
+        String wall = "wall " + NumberWords.cardinal(run.wall());
         String facing = TurnWords.wall(run.startFacing());
         return facing.isEmpty() || run.wall() == 1
                 ? Phrase.needed(List.of(wall))
@@ -108,7 +109,7 @@ final class Cues {
         }
         DancedCount target = firstWhole(after);
         if (run.restart().isPresent()) {
-            String early = "restart after " + NumberWords.of(run.counts());
+            String early = "restart after " + NumberWords.cardinal(run.counts());
             announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(next));
         }
         if (next.isTag() && !run.isTag()) {

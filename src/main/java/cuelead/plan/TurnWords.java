@@ -17,12 +17,12 @@ final class TurnWords {
      */
     static List<String> of(Turn turn, Facing facing) {
         List<String> phrases = new ArrayList<>();
-        String short_ = amount(turn) + " " + side(turn);
+        String amountAndSide = amount(turn) + " " + side(turn);
         String wall = wall(facing);
         if (!wall.isEmpty() && turn.degrees() % 360 != 0) {
-            phrases.add(short_ + " to " + wall);
+            phrases.add(amountAndSide + " to " + wall);
         }
-        phrases.add(short_);
+        phrases.add(amountAndSide);
         phrases.add(amount(turn));
         return phrases;
     }

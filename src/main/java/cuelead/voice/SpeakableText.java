@@ -1,5 +1,6 @@
 package cuelead.voice;
 
+import cuelead.english.NumberWords;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Map;

@@ -10,6 +10,7 @@ import cuelead.dance.OwnCall;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Tag;
+import cuelead.english.NumberWords;
 import cuelead.plan.Call.Kind;
 import cuelead.time.BeatGrid;
 import cuelead.time.Beats;
@@ -53,7 +54,7 @@ class CallPlanTest {
         Timeline timeline = PlanFixtures.timeline(everything(), beatsPerMinute, 16 * 60 / beatsPerMinute + 150);
         CallPlan plan = CallPlan.make(timeline, WORDS, PlanFixtures.BY_LETTERS);
         for (Run run : timeline.runs()) {
-            String name = run.isTag() ? "tag" : "wall " + NumberWords.of(run.wall());
+            String name = run.isTag() ? "tag" : "wall " + NumberWords.cardinal(run.wall());
             assertTrue(
                     plan.calls().stream()
                             .anyMatch(c -> c.kind() == Kind.CHANGE && c.words().startsWith(name)),

@@ -1,9 +1,9 @@
-package cuelead.voice;
+package cuelead.english;
 
 import java.util.List;
 
 /** Numbers as a caller says them. */
-final class NumberWords {
+public final class NumberWords {
     private static final List<String> SMALL = List.of(
             "zero",
             "one",
@@ -45,7 +45,7 @@ final class NumberWords {
     private NumberWords() {}
 
     /** "32" is "thirty two"; numbers of more than four digits are said digit by digit. */
-    static String cardinal(String digits) {
+    public static String cardinal(String digits) {
         if (digits.length() <= LONGEST_NUMBER) {
             return cardinal(Integer.parseInt(digits));
         }
@@ -56,8 +56,15 @@ final class NumberWords {
         return spelled.toString().strip();
     }
 
-    /** @param number 0 to 9999 */
-    static String cardinal(int number) {
+    /**
+     * "120" is "one hundred twenty".
+     *
+     * @param number 0 to 9999
+     */
+    public static String cardinal(int number) {
+        if (number < 0 || number > 9999) {
+            throw new IllegalArgumentException("outside 0 to 9999: " + number);
+        }
         if (number < SMALL.size()) {
             return SMALL.get(number);
         }
@@ -71,21 +78,21 @@ final class NumberWords {
     }
 
     /** "2" is "second"; beyond "twelfth" the plain number is clearer when called. */
-    static String ordinal(String digits) {
+    public static String ordinal(String digits) {
         int number = digits.length() <= LONGEST_NUMBER ? Integer.parseInt(digits) : 0;
         return number >= 1 && number <= ORDINALS.size() ? ORDINALS.get(number - 1) : cardinal(digits);
     }
 
     /** "3:00" is "three o'clock", "10:30" is "ten thirty". */
-    static String clock(int hour, int minute) {
+    public static String clock(int hour, int minute) {
         if (minute == 0) {
             return cardinal(hour) + " o'clock";
         }
         return cardinal(hour) + (minute < 10 ? " oh " : " ") + cardinal(minute);
     }
 
-    /** Part of a turn: "quarter", "three quarter", "three eighths". */
-    static String fraction(String over, String under) {
+    /** A part of a turn: "quarter", "three quarter", "three eighths". */
+    public static String fraction(String over, String under) {
         String part =
                 switch (under) {
                     case "2" -> "half";
