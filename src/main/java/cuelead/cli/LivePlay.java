@@ -40,6 +40,8 @@ final class LivePlay {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         speakers.play(practice.mix(), practice.fromFrame());
+        Thread clearAtExit = new Thread(screen::clear, "cuelead-clear-line");
+        Runtime.getRuntime().addShutdownHook(clearAtExit);
         try (Keys keys = Keys.of(surroundings)) {
             keys.usage().ifPresent(surroundings.err()::println);
             while (!speakers.awaitEnd(POLL_MILLIS)) {
@@ -49,11 +51,20 @@ final class LivePlay {
             }
         } finally {
             screen.clear();
+            forget(clearAtExit);
         }
         if (!isQuit) {
             tellCallsTo(practice.rate().secondsAt(practice.toFrame()));
         }
         tellDropOuts();
+    }
+
+    private static void forget(Thread clearAtExit) {
+        try {
+            Runtime.getRuntime().removeShutdownHook(clearAtExit);
+        } catch (IllegalStateException e) {
+            // the program is ending already, and the hook with it
+        }
     }
 
     private void obey(Keys keys) {
