@@ -3,6 +3,7 @@ package cuelead.song;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
 /** The one sentence that each unusable sound file gets: what, where, and what to try. */
@@ -20,6 +21,9 @@ final class Refusals {
     }
 
     static Refused unreadable(Path file, IOException cause) {
+        if (cause instanceof NoSuchFileException) {
+            return missing(file);
+        }
         return cause instanceof AccessDeniedException
                 ? new Refused(file + " may not be read by you: change its permissions, or copy it elsewhere.", cause)
                 : new Refused(file + " cannot be read: check the disk or the network that it lies on.", cause);

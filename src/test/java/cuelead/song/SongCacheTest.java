@@ -117,7 +117,10 @@ class SongCacheTest {
                 SongHash.of(one).hex());
         assertEquals(SongHash.of(one), SongHash.of(two));
         assertNotEquals(SongHash.of(one), SongHash.of(other));
-        assertThrows(Refused.class, () -> SongHash.of(folder.resolve("gone.mp3")));
+        Path gone = folder.resolve("gone.mp3");
+        assertEquals(
+                gone + " is not there: look for a slip in its name, or give its whole path.",
+                assertThrows(Refused.class, () -> SongHash.of(gone)).getMessage());
     }
 
     private Path onlyFile() throws Exception {
