@@ -18,12 +18,16 @@ final class Cues {
     private static final Beats BETWEEN_CHANGES = Beats.of(2);
 
     private final Timeline timeline;
+    private final Extent extent;
+    private final Optional<DancedCount> first;
     private final CallSettings settings;
     private final List<Cue> cues = new ArrayList<>();
     private final List<LeftOut> silenced = new ArrayList<>();
 
-    Cues(Timeline timeline, CallSettings settings) {
+    Cues(Timeline timeline, Extent extent, CallSettings settings) {
         this.timeline = timeline;
+        this.extent = extent;
+        first = extent.first(timeline);
         this.settings = settings;
         List<Run> runs = timeline.runs();
         for (int i = 0; i < runs.size(); i++) {
@@ -43,17 +47,19 @@ final class Cues {
     private void addRun(Run run, Optional<Run> next) {
         CallLevel level = settings.levelOf(run.wall());
         List<DancedCount> counts = timeline.countsOf(run);
-        if (level == CallLevel.NONE || counts.isEmpty()) {
+        List<DancedCount> called = counts.stream().filter(extent::contains).toList();
+        if (level == CallLevel.NONE || called.isEmpty()) {
             return;
         }
-        if (!run.isTag()) {
-            cues.add(new Cue(Kind.CHANGE, Need.WALL, firstWhole(counts), wallPhrases(run), wallLead(run)));
+        DancedCount start = firstWhole(counts);
+        if (!run.isTag() && extent.contains(start)) {
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
         if (level == CallLevel.CHANGES) {
             return;
         }
-        for (DancedCount count : counts) {
+        for (DancedCount count : called) {
             if (count.isFirstOfSection()) {
                 addSection(count);
             }
@@ -78,13 +84,13 @@ final class Cues {
         return counts.stream().filter(c -> c.count().isWhole()).findFirst().orElse(counts.get(0));
     }
 
-    private Beats wallLead(Run run) {
-        return sectionLead(run).plus(BETWEEN_CHANGES);
+    private Beats wallLead(DancedCount start) {
+        return sectionLead(start).plus(BETWEEN_CHANGES);
     }
 
     /** Sections are called their lead ahead; the very first is called before the count-in. */
-    private Beats sectionLead(Run run) {
-        if (!run.equals(timeline.runs().get(0))) {
+    private Beats sectionLead(DancedCount count) {
+        if (first.isEmpty() || !count.at().equals(first.get().at())) {
             return settings.sectionLead();
         }
         Metre metre = timeline.dance().header().metre();
@@ -108,9 +114,12 @@ final class Cues {
             return;
         }
         DancedCount target = firstWhole(after);
+        if (!extent.contains(target)) {
+            return;
+        }
         if (run.restart().isPresent()) {
             String early = "restart after " + NumberWords.cardinal(run.counts());
-            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(next));
+            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(target));
         }
         if (next.isTag() && !run.isTag()) {
             announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", settings.sectionLead());
@@ -125,9 +134,7 @@ final class Cues {
 
     /** A new section by its first figure, in the last counts of the one before. */
     private void addSection(DancedCount count) {
-        boolean isFirstOfRun =
-                count.section().equals(count.run().part().sections().get(0));
-        Beats lead = isFirstOfRun ? sectionLead(count.run()) : settings.sectionLead();
+        Beats lead = sectionLead(count);
         CountCues.headsOf(count)
                 .ifPresent(heads -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(heads), lead)));
     }

@@ -24,6 +24,7 @@ final class Placing {
 
     private static final double LONG_WORDS_COST = 1.5;
     private final Timeline timeline;
+    private final Extent extent;
     private final WordTimes words;
     /** Cues that are said in their shortest words, to make room for one that found none. */
     private final Set<Cue> terse;
@@ -33,7 +34,8 @@ final class Placing {
     private final List<LeftOut> leftOut = new ArrayList<>();
     private final List<Cue> crowdedOut = new ArrayList<>();
 
-    private Placing(Timeline timeline, WordTimes words, Airtime taken, Set<Cue> terse) {
+    private Placing(Timeline timeline, Extent extent, WordTimes words, Airtime taken, Set<Cue> terse) {
+        this.extent = extent;
         airtime = new Airtime(taken);
         this.timeline = timeline;
         this.words = words;
@@ -54,14 +56,14 @@ final class Placing {
      *
      * @param taken when nothing can be said; is left as it is
      */
-    static Placed place(Timeline timeline, WordTimes words, List<Cue> cues, Airtime taken) {
+    static Placed place(Timeline timeline, Extent extent, WordTimes words, List<Cue> cues, Airtime taken) {
         List<Cue> needed = cues.stream()
                 .filter(cue -> cue.need() != Cue.Need.WISH)
                 .sorted(Comparator.comparing(Cue::need))
                 .toList();
         Set<Cue> terse = Collections.newSetFromMap(new IdentityHashMap<>());
         while (true) {
-            Placing placing = new Placing(timeline, words, taken, terse);
+            Placing placing = new Placing(timeline, extent, words, taken, terse);
             needed.forEach(placing::place);
             if (!terse.addAll(placing.aroundCrowdedOut(needed))) {
                 return new Placed(placing.placed, placing.leftOut);
@@ -85,7 +87,7 @@ final class Placing {
     private void place(Cue cue) {
         List<Offer> offers = cue.need() == Cue.Need.EARLY_WARNING ? earlyOffers(cue) : offers(cue);
         Optional<Offer> best = offers.stream()
-                .filter(Offer::startsInMusic)
+                .filter(extent::allows)
                 .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
                 .min(Comparator.comparingDouble(this::costOf));
         if (best.isPresent()) {
@@ -155,8 +157,6 @@ final class Placing {
         if (!speakable) {
             return LeftOut.Reason.NOT_SPEAKABLE;
         }
-        return offers.stream().noneMatch(Offer::startsInMusic)
-                ? LeftOut.Reason.BEFORE_THE_MUSIC
-                : LeftOut.Reason.NO_ROOM;
+        return offers.stream().noneMatch(extent::allows) ? LeftOut.Reason.BEFORE_THE_MUSIC : LeftOut.Reason.NO_ROOM;
     }
 }
