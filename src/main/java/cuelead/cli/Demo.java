@@ -49,11 +49,8 @@ final class Demo {
     }
 
     private void play(Practice practice, Speakers speakers) throws InterruptedException, Refused {
-        surroundings
-                .err()
-                .println("Demo: " + practice.dance().header().title()
-                        + ". Your own: cuelead play my-sheet.txt my-song.mp3; cuelead --help tells more.");
-        surroundings.err().println(PlayCommand.CAUTION);
+        surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
+        PlayCommand.CAUTION.forEach(surroundings.err()::println);
         new LivePlay(surroundings, practice, speakers).run();
     }
 
@@ -68,6 +65,7 @@ final class Demo {
             surroundings.out().println(CallLine.of(call.call()));
         }
         surroundings.out().println(PlanListing.ending(practice));
+        surroundings.err().println("Listen to them: the practice track is " + file + ".");
     }
 
     private Path write(Practice practice) throws InterruptedException, Refused {

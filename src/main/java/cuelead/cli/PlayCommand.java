@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,8 +28,9 @@ import picocli.CommandLine.Mixin;
         })
 final class PlayCommand implements Callable<Integer> {
     /** The usual cautions of a class. */
-    static final String CAUTION = "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns"
-            + " only as fast as is safe for you.";
+    static final List<String> CAUTION = List.of(
+            "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
+            "take turns only as fast as is safe for you.");
 
     private final Surroundings surroundings;
 
@@ -46,9 +48,10 @@ final class PlayCommand implements Callable<Integer> {
         try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
                 Practice practice = start.prepare()) {
             LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()));
-            surroundings.err().println(CAUTION);
+            CAUTION.forEach(surroundings.err()::println);
             play.run();
             start.tellProblems(practice);
+            start.remindOfErrors(practice);
         }
         return Failures.DONE;
     }
