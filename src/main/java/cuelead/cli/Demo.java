@@ -32,7 +32,7 @@ final class Demo {
                 Practice practice = start.prepare()) {
             Optional<Speakers> speakers = speakers(opening, practice);
             if (speakers.isPresent()) {
-                play(practice, speakers.get());
+                play(practice, speakers.get(), wish);
             } else {
                 writeInstead(practice);
             }
@@ -48,10 +48,10 @@ final class Demo {
         }
     }
 
-    private void play(Practice practice, Speakers speakers) throws InterruptedException, Refused {
+    private void play(Practice practice, Speakers speakers, Wish wish) throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         PlayCommand.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers).run();
+        new LivePlay(surroundings, practice, speakers, wish, 0).run();
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {

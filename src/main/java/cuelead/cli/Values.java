@@ -19,6 +19,7 @@ final class Values {
     private static final double MOST_TEMPO = 400;
     private static final int LEAST_RATE = 8_000;
     private static final int MOST_RATE = 192_000;
+    private static final double MOST_DELAY_MILLIS = 2_000;
     /** A day: longer than any song. */
     private static final double MOST_SECONDS = 86_400;
 
@@ -75,6 +76,14 @@ final class Values {
                 throw notWhatIsWanted(text, WANTED);
             }
             return (hours * 60 + minutes) * 60 + Double.parseDouble(clock.group(3));
+        }
+    }
+
+    /** How much later than the computer a wireless speaker sounds. */
+    static final class DelayMillis implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            return between(text, 0, MOST_DELAY_MILLIS, "a delay in milliseconds, 0 to 2000");
         }
     }
 
