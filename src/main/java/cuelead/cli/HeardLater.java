@@ -59,6 +59,12 @@ final class HeardLater {
 
     private static Heard moved(Heard heard, double songSeconds) {
         return new Heard(
-                heard.version(), songSeconds, heard.timeline(), heard.calls(), heard.settings(), heard.repeating());
+                heard.version(),
+                songSeconds,
+                heard.timeline(),
+                heard.calls(),
+                heard.settings(),
+                heard.repeating(),
+                heard.aim());
     }
 }

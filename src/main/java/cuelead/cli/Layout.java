@@ -15,10 +15,9 @@ import org.jline.utils.AttributedStyle;
  * @param rows    of the terminal
  */
 record Layout(int columns, int rows) {
-    /** What a key's letter and its meaning need. */
-    private static final int LEAST_ROWS = 4;
+    /** A line each for the call now and the call next, and one for the cursor. */
+    private static final int LEAST_ROWS = 3;
 
-    private static final int LEAST_COLUMNS = 30;
     private static final String NOW = "now   ";
     private static final String NEXT = "next  ";
     private static final String THEN = "then  ";
@@ -35,24 +34,27 @@ record Layout(int columns, int rows) {
 
     /** Fewer lines than the terminal has, each shorter than it is wide, so that nothing scrolls or wraps. */
     List<AttributedString> lines(Scene scene, Below below) {
-        if (rows < LEAST_ROWS || columns < LEAST_COLUMNS) {
+        if (rows < LEAST_ROWS) {
             return List.of(bold(OneLine.of(scene, width())));
         }
         List<Ranked> all = new ArrayList<>();
         DancePlace place = scene.place();
         add(all, 9, plain(title(scene)));
-        add(all, 4, plain(place.wall() + (place.facing().isEmpty() ? "" : ", facing " + place.facing())));
+        add(all, 4, plain(wall(scene)));
         add(all, 3, section(place));
         add(all, 11, plain(""));
         add(all, 1, call(NOW, scene.now(), AttributedStyle.BOLD));
         add(all, 2, call(NEXT, scene.next(), AttributedStyle.DEFAULT));
         add(all, 5, plain(place.atWallEnd().isEmpty() ? "" : THEN + place.atWallEnd()));
         add(all, 10, plain(""));
-        add(all, 6, plain(scene.state()));
+        add(all, 6, scene.motion() == PlayState.Motion.PAUSED ? bold(scene.state()) : plain(scene.state()));
         if (below == Below.ALL_KEYS) {
             KeyHelp.lines(width()).forEach(line -> add(all, 8, plain(line)));
         } else {
-            add(all, 7, scene.notice().isEmpty() ? faint(KeyHelp.hint(width())) : plain(scene.notice()));
+            add(
+                    all,
+                    7,
+                    scene.notice().isEmpty() ? faint(KeyHelp.hint(scene.motion(), width())) : plain(scene.notice()));
         }
         return kept(all);
     }
@@ -84,6 +86,12 @@ record Layout(int columns, int rows) {
         return title + " ".repeat(Math.max(BETWEEN.length(), width() - title.length() - time.length())) + time;
     }
 
+    private static String wall(Scene scene) {
+        DancePlace place = scene.place();
+        String facing = place.facing().isEmpty() ? "" : ", facing " + place.facing();
+        return place.wall() + facing + (scene.goal().isEmpty() ? "" : BETWEEN + "run-up to " + scene.goal());
+    }
+
     /** {@code S3  1  2 [3] 4 ...  HEADING}: each count keeps its place whichever is danced. */
     private AttributedString section(DancePlace place) {
         AttributedStringBuilder line = new AttributedStringBuilder();
@@ -97,7 +105,8 @@ record Layout(int columns, int rows) {
             }
         }
         if (!place.heading().isEmpty()) {
-            line.append(BETWEEN).append(place.heading());
+            int room = width() - line.columnLength() - BETWEEN.length();
+            line.append(room < 1 ? "" : BETWEEN + OneLine.cut(place.heading(), room));
         }
         return cut(line.toAttributedString());
     }
@@ -112,7 +121,7 @@ record Layout(int columns, int rows) {
     }
 
     private AttributedString bold(String text) {
-        return new AttributedString(text, AttributedStyle.BOLD);
+        return new AttributedString(OneLine.cut(text, width()), AttributedStyle.BOLD);
     }
 
     private AttributedString faint(String text) {

@@ -44,7 +44,7 @@ final class LivePlay {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         LivePractice live = practice.live(speakers);
-        Steersman steersman = new Steersman(live, wish.click());
+        Steersman steersman = new Steersman(live, wish);
         try (View view = View.of(surroundings, practice)) {
             for (int look = 0; !isQuit && !speakers.awaitEnd(POLL_MILLIS); look++) {
                 boolean isObeyed = obey(view, steersman);
@@ -105,7 +105,7 @@ final class LivePlay {
             surroundings
                     .err()
                     .println("The sound broke off " + Told.number(dropOuts, "time")
-                            + " because this computer was too busy; close other programs.");
+                            + ": this computer is too busy. Close other programs.");
         }
     }
 }

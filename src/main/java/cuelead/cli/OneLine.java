@@ -20,7 +20,13 @@ final class OneLine {
                 return form;
             }
         }
-        return cut(calls(scene), columns);
+        return bothCalls(scene, columns);
+    }
+
+    /** Both calls with the end of each cut off, where not even they fit. */
+    private static String bothCalls(Scene scene, int columns) {
+        String now = cut("[" + scene.now() + "]", scene.next().isEmpty() ? columns : columns * 3 / 5);
+        return cut(now + " " + scene.next(), columns);
     }
 
     /** From the fullest that a terminal of this width shows, so that the place does not jump with each call. */

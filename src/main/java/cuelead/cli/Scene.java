@@ -17,6 +17,8 @@ import java.util.Locale;
  * @param place       where in the dance
  * @param now         the call that sounds or waits for its beat; empty when none does
  * @param next        the call after it; empty after the last
+ * @param goal        the section whose run-up is heard, after a jump; else empty
+ * @param motion      whether it goes on
  * @param state       how it plays, in short
  * @param notice      what was just done; may be empty
  */
@@ -27,6 +29,8 @@ record Scene(
         DancePlace place,
         String now,
         String next,
+        String goal,
+        PlayState.Motion motion,
         String state,
         String notice) {
     private static final String BETWEEN = "  ";
@@ -41,6 +45,8 @@ record Scene(
                 DancePlace.at(heard.timeline(), seconds),
                 follower.nowAt(seconds).map(Call::words).orElse(""),
                 follower.nextAfter(seconds).map(Call::words).orElse(""),
+                goal(heard),
+                moment.state().motion(),
                 state(heard, moment.state()),
                 moment.notice());
     }
@@ -50,11 +56,11 @@ record Scene(
         List<String> parts = new ArrayList<>();
         parts.add(play.motion() == PlayState.Motion.PAUSED ? "PAUSED" : "Playing");
         if (heard.repeating() == Heard.Repeating.A_SECTION) {
-            parts.add("repeating");
+            parts.add("repeating"
+                    + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
         }
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
-        parts.add("calls: " + settings.level().word()
-                + (settings.fading() == CallSettings.Fading.WALL_BY_WALL ? " fading" : ""));
+        parts.add("calls: " + calls(heard));
         parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
         if (play.voiceDb() != 0) {
             parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
@@ -63,5 +69,25 @@ record Scene(
             parts.add("click");
         }
         return String.join(BETWEEN, parts);
+    }
+
+    private static String goal(Heard heard) {
+        return heard.repeating() == Heard.Repeating.A_SECTION
+                ? ""
+                : heard.aim()
+                        .map(aim ->
+                                aim.section().name() + " of wall " + aim.run().wall())
+                        .orElse("");
+    }
+
+    /** With a fade what this wall has of it. */
+    private static String calls(Heard heard) {
+        CallSettings settings = heard.settings();
+        int wall = heard.timeline()
+                .at(heard.songSeconds())
+                .map(count -> count.run().wall())
+                .orElse(1);
+        return settings.levelOf(wall).word()
+                + (settings.fading() == CallSettings.Fading.WALL_BY_WALL ? ", fading" : "");
     }
 }

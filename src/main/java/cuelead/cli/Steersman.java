@@ -25,10 +25,13 @@ final class Steersman {
     private double dipDb = Levels.EVEN.dipDb();
     private double voiceDb;
     private Wish.Click click;
+    private CallSettings.Fading fading;
 
-    Steersman(LivePractice practice, Wish.Click click) {
+    /** @param wish what the practice was made for */
+    Steersman(LivePractice practice, Wish wish) {
         this.practice = practice;
-        this.click = click;
+        click = wish.click();
+        fading = wish.fading();
     }
 
     PlayState state() {
@@ -51,7 +54,7 @@ final class Steersman {
             case LONGER_LEAD -> lead(Beats.HALF);
             case FEWER_CALLS -> level(1);
             case MORE_CALLS -> level(-1);
-            case ALL_CALLS_BACK -> done("All calls are back.", practice::allCallsBack);
+            case ALL_CALLS_BACK -> allCallsBack();
             case FADE -> fade();
             case CLICK -> click();
             case LESS_DIP -> dip(-DIP_STEP_DB);
@@ -136,14 +139,17 @@ final class Steersman {
     }
 
     private String fade() {
-        change(now -> new CallSettings(
-                now.lead(),
-                now.sectionLead(),
-                now.level(),
-                now.fading() == CallSettings.Fading.STEADY
-                        ? CallSettings.Fading.WALL_BY_WALL
-                        : CallSettings.Fading.STEADY));
-        return "Fade on or off.";
+        boolean isSteady = fading == CallSettings.Fading.STEADY;
+        fading = isSteady ? CallSettings.Fading.WALL_BY_WALL : CallSettings.Fading.STEADY;
+        CallSettings.Fading wanted = fading;
+        change(now -> new CallSettings(now.lead(), now.sectionLead(), now.level(), wanted));
+        return isSteady ? "Calls grow fewer from wall to wall." : "Calls do not fade any more.";
+    }
+
+    private String allCallsBack() {
+        fading = CallSettings.Fading.STEADY;
+        practice.allCallsBack();
+        return "All calls are back.";
     }
 
     private void change(UnaryOperator<CallSettings> change) {

@@ -51,7 +51,13 @@ final class Calls {
 
     static Moment moment(Timeline timeline, double songSeconds, String notice) {
         Heard heard = new Heard(
-                1, songSeconds, timeline, List.of(), CallSettings.withLead(Beats.of(2)), Heard.Repeating.NOTHING);
+                1,
+                songSeconds,
+                timeline,
+                List.of(),
+                CallSettings.withLead(Beats.of(2)),
+                Heard.Repeating.NOTHING,
+                Optional.empty());
         return new Moment(heard, new PlayState(PlayState.Motion.PLAYING, 10, 0, Wish.Click.SILENT), notice);
     }
 
