@@ -1,183 +1,205 @@
 package cuelead.output;
 
-import static org.lwjgl.openal.AL10.AL_BUFFER;
-import static org.lwjgl.openal.AL10.AL_SOURCE_STATE;
-import static org.lwjgl.openal.AL10.AL_STOPPED;
-import static org.lwjgl.openal.AL10.AL_TRUE;
-import static org.lwjgl.openal.AL10.alSourcePause;
-import static org.lwjgl.openal.AL10.alSourcePlay;
-import static org.lwjgl.openal.AL10.alSourceStop;
-import static org.lwjgl.openal.AL10.alSourcei;
-
 import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
-import java.nio.FloatBuffer;
-import java.util.Arrays;
-import org.lwjgl.openal.AL10;
-import org.lwjgl.openal.EXTFloat32;
-import org.lwjgl.openal.SOFTDirectChannels;
-import org.lwjgl.openal.SOFTSourceLatency;
-import org.lwjgl.system.MemoryUtil;
+import java.util.function.LongSupplier;
 
 /**
- * One OpenAL source that is fed from a {@link Track} through a queue of a few long buffers. All is known ahead,
- * so a deep queue costs nothing; on a new track it is thrown away and filled again at once. After the end of the
- * track silence follows until its last frame has been heard. A second source plays silence always, so that no
- * device falls asleep.
+ * Feeds a {@link Track} to a device through a short queue and says what of it is heard. What a device swallows is
+ * played again when it is back. After the end of the track silence follows until its last frame has been heard.
  *
- * <p>Belongs to one thread, whose OpenAL context it uses. {@link #pump} is realtime-safe: values go to and from
- * the library through native memory that is reserved once.
+ * <p>Belongs to one thread, whose OpenAL context it uses. Realtime-safe but for making and closing.
  */
 final class AlStream implements AutoCloseable {
-    private static final int BUFFERS = 4;
-    private static final int BUFFER_FRAMES = 4_800;
-    private static final long UNKNOWN = Long.MAX_VALUE;
+    /** More than a queue and the slowest wireless device hold. */
+    private static final double MEMORY_SECONDS = 2;
 
+    private final AlDevice device;
     private final SampleRate rate;
-    private final int source = AL10.alGenSources();
-    private final int[] buffers = new int[BUFFERS];
-    private final int silentSource = AL10.alGenSources();
-    private final int silentBuffer = AL10.alGenBuffers();
-    private final float[] block = new float[BUFFER_FRAMES * Sound.CHANNELS];
-    private final FloatBuffer nativeBlock = MemoryUtil.memCallocFloat(block.length);
-    private final long nativeInt = MemoryUtil.nmemCalloc(1, Integer.BYTES);
-    private final long nativeOffsets = MemoryUtil.nmemCalloc(2, Double.BYTES);
+    private final LongSupplier nanoClock;
+    private final int bufferFrames;
+    private final float[] block;
+    private final Feed feed;
+    private final FadeIn fadeIn;
+    private final AlSource source;
+    private final SilentSource silence;
+    private final HeardClock heard;
+    private final DeviceWatch watch;
 
     private Track track = new Track((interleaved, frames) -> 0, 0);
     private boolean isRunning;
     private boolean isPaused;
-    private long filledFrames;
-    private long unqueuedFrames;
-    private long lengthFrames;
+    /** The frame at the front of the queue. */
+    private long frontFrame;
+
     private int dropOuts;
 
-    AlStream(SampleRate rate) {
+    /**
+     * @param device    is in use on this thread
+     * @param nanoClock as {@link System#nanoTime}
+     */
+    AlStream(AlDevice device, SampleRate rate, QueueDepth depth, LongSupplier nanoClock) {
+        this.device = device;
         this.rate = rate;
-        AL10.alGenBuffers(buffers);
-        alSourcei(source, SOFTDirectChannels.AL_DIRECT_CHANNELS_SOFT, AL_TRUE);
-        putBlockInto(silentBuffer);
-        alSourcei(silentSource, AL_BUFFER, silentBuffer);
-        alSourcei(silentSource, AL10.AL_LOOPING, AL_TRUE);
-        alSourcePlay(silentSource);
+        this.nanoClock = nanoClock;
+        bufferFrames = depth.bufferFrames(rate);
+        block = new float[bufferFrames * Sound.CHANNELS];
+        feed = new Feed(bufferFrames, rate.framesIn(MEMORY_SECONDS));
+        fadeIn = new FadeIn(rate);
+        source = new AlSource(rate, depth.buffers(), bufferFrames);
+        silence = new SilentSource(rate);
+        heard = new HeardClock(rate);
+        watch = new DeviceWatch(rate);
     }
 
-    /** Stops what sounds and begins another track. */
+    /** Stops what sounds and begins another track, at once or after {@link #resume}. */
     void begin(Track next) {
-        stop();
         track = next;
-        filledFrames = 0;
-        unqueuedFrames = 0;
-        lengthFrames = UNKNOWN;
-        for (int buffer : buffers) {
-            fillAndQueue(buffer);
-        }
+        feed.begin(next);
         isRunning = true;
-        if (!isPaused) {
-            alSourcePlay(source);
-        }
+        beginAt(0);
     }
 
     /** Silence at once; the rest of the track is forgotten. */
     void stop() {
         isRunning = false;
-        alSourceStop(source);
-        alSourcei(source, AL_BUFFER, 0);
+        source.clear();
+        track.end();
     }
 
+    /** Holds the sound; what the device has is still heard. */
     void pause() {
+        hold();
         isPaused = true;
-        if (isRunning) {
-            alSourcePause(source);
-        }
     }
 
+    /** Goes on after {@link #pause}, where it was held. */
     void resume() {
+        if (isRunning && isPaused) {
+            watch.begin();
+            unqueuePlayed();
+            fillQueue();
+            source.play();
+        }
         isPaused = false;
-        if (isRunning) {
-            alSourcePlay(source);
-        }
     }
 
-    /** Goes on after the device came back: what was queued when it went sounds again. */
-    void restart() {
-        alSourcePlay(silentSource);
+    /** Stops the sound until {@link #goOnAfterHold}; what the device has is still heard, for {@link #latencySeconds}. */
+    void hold() {
         if (isRunning && !isPaused) {
-            alSourcePlay(source);
+            source.pause();
+            readClock();
         }
     }
 
-    /** Feeds the queue and says what is heard. To be called several times a buffer. Realtime-safe. */
-    void pump() {
-        if (!isRunning) {
-            return;
+    void goOnAfterHold() {
+        silence.play();
+        if (isRunning) {
+            beginAt(heard.handedFrame());
         }
-        for (int processed = get(AL10.AL_BUFFERS_PROCESSED); processed > 0; processed--) {
-            AL10.nalSourceUnqueueBuffers(source, 1, nativeInt);
-            unqueuedFrames += BUFFER_FRAMES;
-            fillAndQueue(MemoryUtil.memGetInt(nativeInt));
+    }
+
+    /** Goes on after the device was lost and is back, with what was swallowed. */
+    void goOnAfterLoss() {
+        silence.play();
+        if (isRunning) {
+            beginAt(heard.heardFrame());
         }
-        tellWhatIsHeard();
-        if (isRunning && !isPaused && get(AL_SOURCE_STATE) == AL_STOPPED) {
+    }
+
+    private void beginAt(long frame) {
+        source.clear();
+        feed.rewindTo(frame);
+        frontFrame = feed.nextFrame();
+        heard.beginAt(frontFrame);
+        watch.begin();
+        feed.next(block);
+        if (track.isInMiddle(frontFrame)) {
+            fadeIn.shape(block);
+        }
+        source.queue(block);
+        fillQueue();
+        if (!isPaused) {
+            source.play();
+        }
+    }
+
+    /**
+     * Feeds the queue and says what is heard; to be called several times a buffer.
+     *
+     * @return false when the device is gone; then nothing was done
+     */
+    boolean pump() {
+        boolean isThere = (isRunning && !isPaused) ? feed() : device.isConnected();
+        if (isThere && isRunning) {
+            tellWhatIsHeard();
+        }
+        return isThere;
+    }
+
+    private boolean feed() {
+        boolean isEmpty = source.isStopped();
+        unqueuePlayed();
+        if (!readClock()) {
+            return false;
+        }
+        DeviceWatch.Seen seen = watch.look(heard.handedFrame(), heard.latencySeconds(), heard.readNanos());
+        if (isEmpty || seen != DeviceWatch.Seen.FED) {
             dropOuts++;
-            alSourcePlay(source);
+        }
+        if (seen == DeviceWatch.Seen.RACED) {
+            beginAt(watch.handedFrame());
+            return true;
+        }
+        fillQueue();
+        if (isEmpty) {
+            source.play();
+        }
+        return true;
+    }
+
+    private void unqueuePlayed() {
+        frontFrame += (long) source.unqueuePlayed() * bufferFrames;
+    }
+
+    private void fillQueue() {
+        while (source.freeBuffers() > 0) {
+            feed.next(block);
+            source.queue(block);
         }
     }
 
-    /** How often the queue ran dry since the beginning. */
+    private boolean readClock() {
+        source.readClock();
+        if (!device.isConnected()) {
+            return false; // then the clock shows nothing, and a stopped queue was not played to its end
+        }
+        long handed = frontFrame + rate.frameAt(source.offsetSeconds());
+        heard.read(handed, source.latencySeconds(), nanoClock.getAsLong());
+        return true;
+    }
+
+    private void tellWhatIsHeard() {
+        long nowNanos = nanoClock.getAsLong();
+        track.heard(heard.heardAt(nowNanos, feed.lengthFrames()), nowNanos);
+        if (heard.heardFrame() >= feed.lengthFrames()) {
+            stop();
+        }
+    }
+
+    /** How long what is handed to the device now will take until it is heard. */
+    double latencySeconds() {
+        return heard.latencySeconds();
+    }
+
+    /** How often the sound broke off since the beginning, as far as that can be known. */
     int dropOuts() {
         return dropOuts;
     }
 
-    private void fillAndQueue(int buffer) {
-        int got = lengthFrames == UNKNOWN ? track.read(block, BUFFER_FRAMES) : 0;
-        if (got < BUFFER_FRAMES) {
-            Arrays.fill(block, got * Sound.CHANNELS, block.length, 0);
-            lengthFrames = Math.min(lengthFrames, filledFrames + got);
-        }
-        filledFrames += BUFFER_FRAMES;
-        putBlockInto(buffer);
-        MemoryUtil.memPutInt(nativeInt, buffer);
-        AL10.nalSourceQueueBuffers(source, 1, nativeInt);
-    }
-
-    private void putBlockInto(int buffer) {
-        nativeBlock.put(0, block);
-        AL10.nalBufferData(
-                buffer,
-                EXTFloat32.AL_FORMAT_STEREO_FLOAT32,
-                MemoryUtil.memAddress(nativeBlock),
-                block.length * Float.BYTES,
-                rate.hz());
-    }
-
-    /** The offset counts from the front of the queue; the latency is what the device still holds. */
-    private void tellWhatIsHeard() {
-        SOFTSourceLatency.nalGetSourcedvSOFT(source, SOFTSourceLatency.AL_SEC_OFFSET_LATENCY_SOFT, nativeOffsets);
-        double offsetSeconds = MemoryUtil.memGetDouble(nativeOffsets);
-        double latencySeconds = MemoryUtil.memGetDouble(nativeOffsets + Double.BYTES);
-        long heard = unqueuedFrames + Math.round((offsetSeconds - latencySeconds) * rate.hz());
-        track.heard(Math.max(0, Math.min(heard, lengthFrames)));
-        if (heard >= lengthFrames) {
-            stop();
-            track.end();
-        }
-    }
-
-    private int get(int what) {
-        AL10.nalGetSourcei(source, what, nativeInt);
-        return MemoryUtil.memGetInt(nativeInt);
-    }
-
     @Override
     public void close() {
-        stop();
-        alSourceStop(silentSource);
-        AL10.alDeleteSources(source);
-        AL10.alDeleteSources(silentSource);
-        AL10.alDeleteBuffers(buffers);
-        AL10.alDeleteBuffers(silentBuffer);
-        MemoryUtil.memFree(nativeBlock);
-        MemoryUtil.nmemFree(nativeInt);
-        MemoryUtil.nmemFree(nativeOffsets);
+        source.close();
+        silence.close();
     }
 }

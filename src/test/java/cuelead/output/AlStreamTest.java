@@ -21,18 +21,20 @@ import org.lwjgl.system.MemoryUtil;
 /** Through OpenAL and out of its loopback device, which needs no hardware and no clock. */
 class AlStreamTest {
     private static final int RENDER_FRAMES = 441;
+    private static final QueueDepth DEPTH = QueueDepth.SHIPPED;
     private static final MixPlan PLAN = Band.plan(6, 0.8);
     private static final float[] MIX = Band.pull(new Mix(PLAN), 4_096);
 
     private final FloatBuffer rendered = MemoryUtil.memAllocFloat(2 * RENDER_FRAMES);
     private AlDevice device;
+    private long nanos;
     private AlStream stream;
 
     @BeforeEach
     void open() throws Refused {
         device = AlDevice.openLoopback(Band.RATE);
         device.useOnThisThread();
-        stream = new AlStream(Band.RATE);
+        stream = new AlStream(device, Band.RATE, DEPTH, () -> nanos);
     }
 
     @AfterEach
@@ -48,10 +50,16 @@ class AlStreamTest {
         float[] heard = new float[2 * frames];
         for (int at = 0; at < frames; at += RENDER_FRAMES) {
             stream.pump();
-            device.render(rendered, RENDER_FRAMES);
+            render();
             rendered.get(0, heard, 2 * at, Math.min(2 * RENDER_FRAMES, heard.length - 2 * at));
         }
         return heard;
+    }
+
+    /** The device plays on, and the clock with it. */
+    private void render() {
+        device.render(rendered, RENDER_FRAMES);
+        nanos += 10_000_000;
     }
 
     @Test
@@ -129,9 +137,9 @@ class AlStreamTest {
         Track track = new Track(new Mix(PLAN), 0);
         stream.begin(track);
         stream.pump();
-        int queuedFrames = 4 * 4_800;
+        int queuedFrames = DEPTH.buffers() * DEPTH.bufferFrames(Band.RATE);
         for (int frames = 0; frames < queuedFrames + RENDER_FRAMES; frames += RENDER_FRAMES) {
-            device.render(rendered, RENDER_FRAMES);
+            render();
         }
         stream.pump();
         assertEquals(1, stream.dropOuts());
@@ -144,22 +152,29 @@ class AlStreamTest {
         Track track = new Track(shortSound(100), 0);
         stream.begin(track);
         float[] heard = hear(RENDER_FRAMES);
-        assertEquals(0.5f, heard[2 * 99]);
+        assertEquals(tone(99), heard[2 * 99]);
         assertEquals(0, heard[2 * 100]);
         stream.pump();
         assertTrue(track.hasEnded());
         assertEquals(100, track.heardFrame());
     }
 
+    /** A tone that begins in silence. */
+    private static float tone(int frame) {
+        return (float) (0.5 * Math.sin(0.1 * frame));
+    }
+
     private static Sound shortSound(int length) {
         return new Sound() {
-            private int left = length;
+            private int next;
 
             @Override
             public int read(float[] interleaved, int frames) {
-                int got = Math.min(left, frames);
-                Arrays.fill(interleaved, 0, 2 * got, 0.5f);
-                left -= got;
+                int got = Math.min(length - next, frames);
+                for (int i = 0; i < got; i++, next++) {
+                    interleaved[2 * i] = tone(next);
+                    interleaved[2 * i + 1] = tone(next);
+                }
                 return got;
             }
         };
@@ -179,7 +194,7 @@ class AlStreamTest {
         for (int i = 0; i < renderings; i++) {
             stream.pump();
             device.isConnected();
-            device.render(rendered, RENDER_FRAMES);
+            render();
         }
     }
 }

@@ -1,0 +1,83 @@
+package cuelead.output;
+
+import cuelead.time.SampleRate;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Tells from how far the sound has been handed to the device, looked at again and again, whether the device was fed
+ * in time. Two things are seen here that OpenAL does not say: that the device had nothing left to play, and that
+ * after a standstill of the computer, the program or the sound server it raced through more sound than time had
+ * passed, which nobody heard. Realtime-safe.
+ */
+final class DeviceWatch {
+    /** Devices take sound by the buffer: so much more than the time that passed is still usual. */
+    private static final double USUAL_BURST_SECONDS = 0.1;
+    /** A thread that was not run for so long did not wait for the processor: all stood still. */
+    private static final long STANDSTILL_NANOS = TimeUnit.SECONDS.toNanos(1);
+
+    /** What a look showed. */
+    enum Seen {
+        FED,
+        /** The device has nothing to play; said once a gap. */
+        DRY,
+        /** What was handed over since the last look was not heard. */
+        RACED
+    }
+
+    private final SampleRate rate;
+    private boolean isFresh;
+    private boolean isDry;
+    private long handedFrame;
+    private long lookNanos;
+    private long dryNanos;
+
+    DeviceWatch(SampleRate rate) {
+        this.rate = rate;
+    }
+
+    /** Forgets: the sound is begun, held or moved, and the next look is the first. */
+    void begin() {
+        isFresh = false;
+        isDry = false;
+    }
+
+    /** The frame that had been handed over at the last look. */
+    long handedFrame() {
+        return handedFrame;
+    }
+
+    /**
+     * Looks.
+     *
+     * @param handed         the frame that is handed to the device next
+     * @param latencySeconds when that frame would be heard, from now
+     * @param nanos          now
+     */
+    Seen look(long handed, double latencySeconds, long nanos) {
+        Seen seen = isFresh ? compare(handed, nanos) : Seen.FED;
+        if (!isFresh || handed != handedFrame) {
+            isDry = false;
+            dryNanos = nanos + (long) (latencySeconds * TimeUnit.SECONDS.toNanos(1));
+        }
+        isFresh = true;
+        lookNanos = nanos;
+        if (seen != Seen.RACED) {
+            handedFrame = handed;
+        }
+        return seen;
+    }
+
+    private Seen compare(long handed, long nanos) {
+        double passedSeconds = (double) (nanos - lookNanos) / TimeUnit.SECONDS.toNanos(1);
+        double takenSeconds = rate.secondsAt(handed - handedFrame);
+        if (takenSeconds - passedSeconds > USUAL_BURST_SECONDS
+                || (nanos - lookNanos > STANDSTILL_NANOS && handed != handedFrame)) {
+            return Seen.RACED;
+        }
+        if (handed == handedFrame && !isDry && nanos - dryNanos > 0) {
+            isDry = true;
+            return Seen.DRY;
+        }
+        return Seen.FED;
+    }
+}
