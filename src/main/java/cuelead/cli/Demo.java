@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.output.Speakers;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.sound.Speakers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

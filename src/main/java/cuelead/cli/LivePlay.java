@@ -1,10 +1,10 @@
 package cuelead.cli;
 
-import cuelead.output.Speakers;
 import cuelead.plan.Call;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.report.Refused;
+import cuelead.sound.Speakers;
 
 /**
  * Plays a practice to its end while the terminal follows what is heard: one line drawn again and again on a terminal,

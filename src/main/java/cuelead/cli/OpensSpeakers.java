@@ -1,7 +1,7 @@
 package cuelead.cli;
 
-import cuelead.output.Speakers;
 import cuelead.report.Refused;
+import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 
 /** Opens the speakers. */

@@ -33,19 +33,33 @@ final class PlanListing {
     void print() {
         List<Call> calls = practice.spokenCalls().stream().map(SpokenCall::call).toList();
         out.println(practice.dance().header().title());
-        int wall = 0;
-        for (Call call : calls) {
-            // the first calls of a wall come in the one before, and count-in words belong to none
-            if (call.wall() > wall) {
-                wall = call.wall();
-                printWall(wall);
+        int[] walls = headings(calls);
+        for (int i = 0; i < walls.length; i++) {
+            if (i == 0 || walls[i] != walls[i - 1]) {
+                printWall(walls[i]);
             }
-            out.println(line(call));
+            out.println(line(calls.get(i), walls[i]));
         }
         printTight(calls);
         printLeftOut();
         out.println();
         out.println(ending(practice));
+    }
+
+    /**
+     * The wall under which each call stands: the lowest that is still called for, so that what is announced early for
+     * the next wall stands among the calls that are heard with it, and the count-in with the first wall.
+     */
+    private static int[] headings(List<Call> calls) {
+        int[] walls = new int[calls.size()];
+        int lowest = Integer.MAX_VALUE;
+        for (int i = walls.length - 1; i >= 0; i--) {
+            lowest = calls.get(i).kind() == Call.Kind.COUNT_IN
+                    ? lowest
+                    : Math.min(lowest, calls.get(i).wall());
+            walls[i] = lowest == Integer.MAX_VALUE ? 1 : lowest;
+        }
+        return walls;
     }
 
     private void printWall(int wall) {
@@ -67,7 +81,7 @@ final class PlanListing {
         return ", facing " + Told.facing(run.startFacing()) + restart;
     }
 
-    private static String line(Call call) {
+    private static String line(Call call, int heading) {
         boolean isTight = call.roomSeconds().orElse(CallPlan.EASY_ROOM_SECONDS) < CallPlan.EASY_ROOM_SECONDS;
         String room = call.roomSeconds().isPresent()
                 ? String.format(Locale.ROOT, "%.2f", call.roomSeconds().getAsDouble())
@@ -81,7 +95,8 @@ final class PlanListing {
                 Told.decimal(call.lead().toDecimal()),
                 room,
                 call.words(),
-                isTight ? "   (little room to move)" : "");
+                (call.wall() > heading ? "   (for wall " + call.wall() + ")" : "")
+                        + (isTight ? "   (little room to move)" : ""));
     }
 
     private void printTight(List<Call> calls) {

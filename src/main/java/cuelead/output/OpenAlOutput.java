@@ -2,6 +2,7 @@ package cuelead.output;
 
 import cuelead.report.Refused;
 import cuelead.sound.Sound;
+import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.concurrent.TimeUnit;
 

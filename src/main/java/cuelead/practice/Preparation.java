@@ -26,7 +26,8 @@ final class Preparation {
     private static final Tempo USUAL_TEMPO = new Tempo(104);
 
     /** Kinds of mistake after which calls would come at wrong counts; others are told, and practice goes on. */
-    private static final Set<String> COUNTS_DO_NOT_ADD_UP = Set.of("missing_counts", "extra_count", "count_total");
+    private static final Set<String> COUNTS_DO_NOT_ADD_UP =
+            Set.of("missing_counts", "extra_count", "count_total", "count_order");
 
     private final Wish wish;
     private final Places places;

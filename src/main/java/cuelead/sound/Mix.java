@@ -12,7 +12,7 @@ import java.util.EnumSet;
  */
 public final class Mix implements Sound {
     /** EBU R 128 allows -1 dBTP; meters differ by a few tenths between the samples, and dither adds its share. */
-    private static final double CEILING_DBTP = -1.3;
+    static final double CEILING_DBTP = -1.3;
 
     private final Sound limited;
     private final long startFrame;

@@ -56,6 +56,11 @@ public final class StemMix implements Sound {
                 .toList();
     }
 
+    /** Reads from another frame of the song next. Realtime-safe. */
+    void seek(long frame) {
+        nextFrame = frame;
+    }
+
     @Override
     public int read(float[] interleaved, int frames) {
         int wanted = (int) Math.max(0, Math.min(frames, plan.toFrame() - nextFrame));

@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import cuelead.output.Speakers;
 import cuelead.practice.Places;
 import cuelead.report.Refused;
+import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;

@@ -1,7 +1,7 @@
 package cuelead.cli;
 
-import cuelead.output.Speakers;
 import cuelead.sound.Sound;
+import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 
 /** Speakers without a device or a clock: each look at them is 40 ms later. */

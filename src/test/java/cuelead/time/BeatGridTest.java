@@ -13,7 +13,7 @@ import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
 class BeatGridTest {
-    @Property
+    @Property(seed = "20261125")
     void positionsRoundTripThroughSeconds(
             @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0.2, max = 1.5) Double> gaps,
             @ForAll @LongRange(min = -9600, max = 48000) long ticks) {
@@ -22,7 +22,7 @@ class BeatGridTest {
         assertTrue(Math.abs(ticks - grid.positionAt(grid.secondsAt(position)).ticks()) <= 1);
     }
 
-    @Property
+    @Property(seed = "20261125")
     void timeRunsForward(
             @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0.2, max = 1.5) Double> gaps,
             @ForAll @LongRange(min = -9600, max = 48000) long ticks) {

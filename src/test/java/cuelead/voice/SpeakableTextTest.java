@@ -49,7 +49,7 @@ class SpeakableTextTest {
         assertEquals(Optional.empty(), SpeakableText.of(written));
     }
 
-    @Property(tries = 300)
+    @Property(tries = 300, seed = "20261125")
     void givesLettersOnlyAndReadsItsOwnResultUnchanged(@ForAll String written) {
         SpeakableText.of(written).ifPresent(spoken -> {
             assertEquals("", spoken.replaceAll("[a-z' ]", ""));

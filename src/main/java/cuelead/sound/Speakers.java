@@ -1,6 +1,4 @@
-package cuelead.output;
-
-import cuelead.sound.Sound;
+package cuelead.sound;
 
 /**
  * Something that plays one sound at a time and says what is heard. Orders may come from one thread at a time; all
