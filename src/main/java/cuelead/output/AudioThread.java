@@ -1,7 +1,9 @@
 package cuelead.output;
 
+import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 
@@ -12,8 +14,9 @@ final class AudioThread {
 
     private static final long REOPEN_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
 
-    private final AlDevice device;
+    private final OpensDevice opens;
     private final SampleRate rate;
+    private final CompletableFuture<Optional<Refused>> opened = new CompletableFuture<>();
     private final DefaultDevice defaultDevice = new DefaultDevice();
     private final Orders orders = new Orders();
     private final Thread thread = new Thread(this::run, "cuelead-audio");
@@ -24,15 +27,26 @@ final class AudioThread {
     private volatile Optional<Throwable> mistake = Optional.empty();
 
     @SuppressWarnings("ThreadPriorityCheck") // a hint: the queue is deep enough without
-    AudioThread(AlDevice device, SampleRate rate) {
-        this.device = device;
+    private AudioThread(OpensDevice opens, SampleRate rate) {
+        this.opens = opens;
         this.rate = rate;
         thread.setDaemon(true);
         thread.setPriority(Thread.MAX_PRIORITY);
     }
 
-    void start() {
-        thread.start();
+    /**
+     * Opens a device on a new thread, which then feeds it.
+     *
+     * @throws Refused as opening does
+     */
+    static AudioThread start(OpensDevice opens, SampleRate rate) throws Refused {
+        AudioThread audio = new AudioThread(opens, rate);
+        audio.thread.start();
+        Optional<Refused> refusal = audio.opened.join();
+        if (refusal.isPresent()) {
+            throw refusal.get();
+        }
+        return audio;
     }
 
     void give(Order order) {
@@ -55,45 +69,54 @@ final class AudioThread {
         }
     }
 
-    /** Ends it and waits until it has ended; false when the wait was interrupted. */
-    boolean end() {
+    /** Ends it, and gives the device back. */
+    void end() {
         isEnding = true;
         LockSupport.unpark(thread);
         try {
             thread.join();
-            return true;
         } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return false; // the thread ends on its own and the device with the program
+            Thread.currentThread().interrupt(); // the thread ends on its own
         }
     }
 
     private void run() {
+        RealTimePriority.askForThisThread();
+        try (AlDevice device = opens.at(rate)) {
+            opened.complete(Optional.empty());
+            feed(device);
+        } catch (Refused none) {
+            opened.complete(Optional.of(none));
+        } catch (RuntimeException | Error bug) {
+            mistake = Optional.of(bug); // told to whoever looks next
+            opened.completeExceptionally(bug);
+        }
+    }
+
+    private void feed(AlDevice device) {
         device.useOnThisThread();
         try (AlStream stream = new AlStream(device, rate, QueueDepth.SHIPPED, System::nanoTime)) {
             while (!isEnding) {
-                turn(stream);
+                turn(device, stream);
             }
-        } catch (RuntimeException | Error bug) {
-            mistake = Optional.of(bug); // told to whoever looks next
         } finally {
             device.leaveThisThread();
         }
     }
 
-    private void turn(AlStream stream) {
+    private void turn(AlDevice device, AlStream stream) {
         orders.obey(stream);
         if (!stream.pump()) {
-            waitForDevice(stream);
+            waitFor(device, stream);
         } else if (device.followsDefault() && defaultDevice.hasChanged()) {
-            move(stream);
+            move(device, stream);
         } else {
             dropOuts = stream.dropOuts();
             LockSupport.parkNanos(PUMP_NANOS);
         }
     }
 
-    private void waitForDevice(AlStream stream) {
+    private void waitFor(AlDevice device, AlStream stream) {
         isDeviceLost = true;
         LockSupport.parkNanos(REOPEN_NANOS);
         if (!isEnding && device.reopen()) {
@@ -103,7 +126,7 @@ final class AudioThread {
     }
 
     /** What the old device still has is heard there first. */
-    private void move(AlStream stream) {
+    private void move(AlDevice device, AlStream stream) {
         stream.hold();
         long until = System.nanoTime() + (long) (stream.latencySeconds() * TimeUnit.SECONDS.toNanos(1));
         while (System.nanoTime() - until < 0) {

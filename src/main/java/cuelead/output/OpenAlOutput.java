@@ -1,6 +1,7 @@
 package cuelead.output;
 
 import cuelead.report.Refused;
+import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
@@ -16,14 +17,11 @@ import java.util.concurrent.TimeUnit;
 public final class OpenAlOutput implements Speakers {
     private static final long POLL_MILLIS = 10;
 
-    private final AlDevice device;
     private final AudioThread thread;
     private volatile Track track = new Track((interleaved, frames) -> 0, 0);
 
-    private OpenAlOutput(AlDevice device, SampleRate rate) {
-        this.device = device;
-        thread = new AudioThread(device, rate);
-        thread.start();
+    private OpenAlOutput(AudioThread thread) {
+        this.thread = thread;
     }
 
     /**
@@ -33,7 +31,7 @@ public final class OpenAlOutput implements Speakers {
      * @throws Refused when there is none, naming the way without one
      */
     public static OpenAlOutput open(SampleRate rate) throws Refused {
-        return new OpenAlOutput(AlDevice.openDefault(rate), rate);
+        return new OpenAlOutput(AudioThread.start(AlDevice::openDefault, rate));
     }
 
     /**
@@ -42,7 +40,7 @@ public final class OpenAlOutput implements Speakers {
      * @throws Refused when it is not there, naming those that are
      */
     public static OpenAlOutput open(SampleRate rate, DeviceName name) throws Refused {
-        return new OpenAlOutput(AlDevice.openNamed(rate, name), rate);
+        return new OpenAlOutput(AudioThread.start(wanted -> AlDevice.openNamed(wanted, name), rate));
     }
 
     @Override
@@ -104,8 +102,6 @@ public final class OpenAlOutput implements Speakers {
 
     @Override
     public void close() {
-        if (thread.end()) {
-            device.close();
-        }
+        thread.end();
     }
 }

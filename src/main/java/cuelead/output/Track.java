@@ -1,5 +1,6 @@
 package cuelead.output;
 
+import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import java.util.concurrent.atomic.AtomicInteger;
 

@@ -1,4 +1,4 @@
-package cuelead.output;
+package cuelead.sound;
 
 /**
  * A reading of what is heard.
