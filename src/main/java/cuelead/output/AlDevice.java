@@ -31,16 +31,22 @@ final class AlDevice implements AutoCloseable {
     private static final String NO_DEVICE =
             "No sound device could be opened; connect one, or write a file instead with cuelead render.";
 
+    /** The library asks devices for three times 20 ms; on the average half of one is played. */
+    private static final double USUAL_LATENCY_SECONDS = 0.05;
+
     private final long device;
     private final Optional<DeviceName> name;
+    private final double usualLatencySeconds;
     private final long context;
     private final ALCCapabilities capabilities;
     private final int[] attributes;
     private final long connectedAddress = MemoryUtil.nmemCalloc(1, Integer.BYTES);
 
-    private AlDevice(long device, Optional<DeviceName> name, int[] attributes) throws Refused {
+    private AlDevice(long device, Optional<DeviceName> name, double usualLatencySeconds, int[] attributes)
+            throws Refused {
         this.device = device;
         this.name = name;
+        this.usualLatencySeconds = usualLatencySeconds;
         this.attributes = attributes;
         capabilities = ALC.createCapabilities(device);
         context = alcCreateContext(device, attributes);
@@ -67,7 +73,7 @@ final class AlDevice implements AutoCloseable {
             if (device == 0) {
                 return Optional.empty();
             }
-            AlDevice opened = new AlDevice(device, name, attributes(rate));
+            AlDevice opened = new AlDevice(device, name, USUAL_LATENCY_SECONDS, attributes(rate));
             DefaultDevice.watch(opened.capabilities);
             return Optional.of(opened);
         } catch (LinkageError noLibrary) {
@@ -81,6 +87,7 @@ final class AlDevice implements AutoCloseable {
         return new AlDevice(
                 device,
                 Optional.empty(),
+                0,
                 attributes(
                         rate,
                         SOFTLoopback.ALC_FORMAT_CHANNELS_SOFT,
@@ -102,6 +109,11 @@ final class AlDevice implements AutoCloseable {
         System.arraycopy(common, 0, all, 0, common.length);
         System.arraycopy(more, 0, all, common.length, more.length);
         return all;
+    }
+
+    /** How long it may take until a frame is heard, for as long as the device itself does not know. */
+    double usualLatencySeconds() {
+        return usualLatencySeconds;
     }
 
     /** Whether it is the default one, whichever that may become. */

@@ -48,7 +48,7 @@ final class AlStream implements AutoCloseable {
         fadeIn = new FadeIn(rate);
         source = new AlSource(rate, depth.buffers(), bufferFrames);
         silence = new SilentSource(rate);
-        heard = new HeardClock(rate);
+        heard = new HeardClock(rate, device.usualLatencySeconds());
         watch = new DeviceWatch(rate);
     }
 
@@ -143,7 +143,7 @@ final class AlStream implements AutoCloseable {
         if (!readClock()) {
             return false;
         }
-        DeviceWatch.Seen seen = watch.look(heard.handedFrame(), heard.latencySeconds(), heard.readNanos());
+        DeviceWatch.Seen seen = watch.look(heard.handedFrame(), source.latencySeconds(), heard.readNanos());
         if (isEmpty || seen != DeviceWatch.Seen.FED) {
             dropOuts++;
         }

@@ -13,7 +13,9 @@ final class DeviceWatch {
     /** Devices take sound by the buffer: so much more than the time that passed is still usual. */
     private static final double USUAL_BURST_SECONDS = 0.1;
     /** A thread that was not run for so long did not wait for the processor: all stood still. */
-    private static final long STANDSTILL_NANOS = TimeUnit.SECONDS.toNanos(1);
+    private static final double STANDSTILL_SECONDS = 1;
+
+    private static final double NANOS_A_SECOND = TimeUnit.SECONDS.toNanos(1);
 
     /** What a look showed. */
     enum Seen {
@@ -26,6 +28,7 @@ final class DeviceWatch {
 
     private final SampleRate rate;
     private boolean isFresh;
+    private boolean isLatencyKnown;
     private boolean isDry;
     private long handedFrame;
     private long lookNanos;
@@ -39,6 +42,7 @@ final class DeviceWatch {
     void begin() {
         isFresh = false;
         isDry = false;
+        isLatencyKnown = false;
     }
 
     /** The frame that had been handed over at the last look. */
@@ -50,14 +54,18 @@ final class DeviceWatch {
      * Looks.
      *
      * @param handed         the frame that is handed to the device next
-     * @param latencySeconds when that frame would be heard, from now
+     * @param latencySeconds when that frame would be heard, from now; 0 when the device does not know yet, and when
+     *     it has nothing to play
      * @param nanos          now
      */
     Seen look(long handed, double latencySeconds, long nanos) {
-        Seen seen = isFresh ? compare(handed, nanos) : Seen.FED;
-        if (!isFresh || handed != handedFrame) {
+        Seen seen = isFresh ? compare(handed, latencySeconds, nanos) : Seen.FED;
+        if (latencySeconds > 0) {
+            isLatencyKnown = true;
+        }
+        if (latencySeconds > 0 && (!isFresh || handed != handedFrame)) {
             isDry = false;
-            dryNanos = nanos + (long) (latencySeconds * TimeUnit.SECONDS.toNanos(1));
+            dryNanos = nanos + (long) (latencySeconds * NANOS_A_SECOND);
         }
         isFresh = true;
         lookNanos = nanos;
@@ -67,14 +75,15 @@ final class DeviceWatch {
         return seen;
     }
 
-    private Seen compare(long handed, long nanos) {
-        double passedSeconds = (double) (nanos - lookNanos) / TimeUnit.SECONDS.toNanos(1);
+    private Seen compare(long handed, double latencySeconds, long nanos) {
+        double passedSeconds = (nanos - lookNanos) / NANOS_A_SECOND;
         double takenSeconds = rate.secondsAt(handed - handedFrame);
         if (takenSeconds - passedSeconds > USUAL_BURST_SECONDS
-                || (nanos - lookNanos > STANDSTILL_NANOS && handed != handedFrame)) {
+                || (passedSeconds > STANDSTILL_SECONDS && handed != handedFrame)) {
             return Seen.RACED;
         }
-        if (handed == handedFrame && !isDry && nanos - dryNanos > 0) {
+        boolean hasNothing = latencySeconds <= 0 || (handed == handedFrame && nanos - dryNanos > 0);
+        if (isLatencyKnown && hasNothing && !isDry) {
             isDry = true;
             return Seen.DRY;
         }

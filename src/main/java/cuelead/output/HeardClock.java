@@ -12,20 +12,23 @@ final class HeardClock {
     private static final double NANOS_A_SECOND = TimeUnit.SECONDS.toNanos(1);
 
     private final SampleRate rate;
+    private double lastKnownSeconds;
     private long handedFrame;
     private double latencySeconds;
     private long readNanos;
     private long heardFrame;
 
-    HeardClock(SampleRate rate) {
+    /** @param usualLatencySeconds is taken until the first is known */
+    HeardClock(SampleRate rate, double usualLatencySeconds) {
         this.rate = rate;
+        lastKnownSeconds = usualLatencySeconds;
     }
 
     /** Sets it: nothing of what comes is heard yet. */
     void beginAt(long frame) {
         handedFrame = frame;
         heardFrame = frame;
-        latencySeconds = 0;
+        latencySeconds = lastKnownSeconds;
     }
 
     /**
@@ -33,12 +36,15 @@ final class HeardClock {
      * than the last counts as the last.
      *
      * @param handed the frame that is handed to the device next
-     * @param latencySeconds how long after now that frame will be heard
+     * @param latencySeconds how long after now that frame will be heard; 0 when that is not known
      * @param nanos now
      */
     void read(long handed, double latencySeconds, long nanos) {
         handedFrame = Math.max(handedFrame, handed);
-        this.latencySeconds = latencySeconds;
+        if (latencySeconds > 0) {
+            lastKnownSeconds = latencySeconds;
+        }
+        this.latencySeconds = lastKnownSeconds;
         readNanos = nanos;
     }
 
