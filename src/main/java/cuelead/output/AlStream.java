@@ -50,6 +50,7 @@ final class AlStream implements AutoCloseable {
         silence = new SilentSource(rate);
         heard = new HeardClock(rate, device.usualLatencySeconds());
         watch = new DeviceWatch(rate);
+        watch.opened(nanoClock.getAsLong());
     }
 
     /** Stops what sounds and begins another track, at once or after {@link #resume}. */
@@ -93,7 +94,7 @@ final class AlStream implements AutoCloseable {
     }
 
     void goOnAfterHold() {
-        silence.play();
+        useNewDevice();
         if (isRunning) {
             beginAt(heard.handedFrame());
         }
@@ -101,10 +102,16 @@ final class AlStream implements AutoCloseable {
 
     /** Goes on after the device was lost and is back, with what was swallowed. */
     void goOnAfterLoss() {
-        silence.play();
+        useNewDevice();
         if (isRunning) {
+            dropOuts++;
             beginAt(heard.heardFrame());
         }
+    }
+
+    private void useNewDevice() {
+        silence.play();
+        watch.opened(nanoClock.getAsLong());
     }
 
     private void beginAt(long frame) {

@@ -12,7 +12,7 @@ final class AudioThread {
     /** A fifth of a buffer: no buffer waits long to be filled. */
     private static final long PUMP_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
-    private static final long REOPEN_NANOS = TimeUnit.MILLISECONDS.toNanos(250);
+    private static final long REOPEN_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
 
     private final OpensDevice opens;
     private final SampleRate rate;

@@ -15,6 +15,9 @@ final class DeviceWatch {
     /** A thread that was not run for so long did not wait for the processor: all stood still. */
     private static final double STANDSTILL_SECONDS = 1;
 
+    /** What devices say of themselves in their first moments is not to be trusted. */
+    private static final long SETTLING_NANOS = TimeUnit.SECONDS.toNanos(5);
+
     private static final double NANOS_A_SECOND = TimeUnit.SECONDS.toNanos(1);
 
     /** What a look showed. */
@@ -28,7 +31,7 @@ final class DeviceWatch {
 
     private final SampleRate rate;
     private boolean isFresh;
-    private boolean isLatencyKnown;
+    private long settledNanos;
     private boolean isDry;
     private long handedFrame;
     private long lookNanos;
@@ -42,7 +45,12 @@ final class DeviceWatch {
     void begin() {
         isFresh = false;
         isDry = false;
-        isLatencyKnown = false;
+    }
+
+    /** A device was opened: that it has nothing to play is not said in its first moments. */
+    void opened(long nanos) {
+        begin();
+        settledNanos = nanos + SETTLING_NANOS;
     }
 
     /** The frame that had been handed over at the last look. */
@@ -60,9 +68,6 @@ final class DeviceWatch {
      */
     Seen look(long handed, double latencySeconds, long nanos) {
         Seen seen = isFresh ? compare(handed, latencySeconds, nanos) : Seen.FED;
-        if (latencySeconds > 0) {
-            isLatencyKnown = true;
-        }
         if (latencySeconds > 0 && (!isFresh || handed != handedFrame)) {
             isDry = false;
             dryNanos = nanos + (long) (latencySeconds * NANOS_A_SECOND);
@@ -83,7 +88,7 @@ final class DeviceWatch {
             return Seen.RACED;
         }
         boolean hasNothing = latencySeconds <= 0 || (handed == handedFrame && nanos - dryNanos > 0);
-        if (isLatencyKnown && hasNothing && !isDry) {
+        if (hasNothing && !isDry && nanos - settledNanos > 0) {
             isDry = true;
             return Seen.DRY;
         }

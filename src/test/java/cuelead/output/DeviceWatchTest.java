@@ -54,6 +54,7 @@ class DeviceWatchTest {
 
     @Test
     void aLatencyThatIsNotKnownYetIsNoGap() {
+        watch.opened(nanos);
         latencySeconds = 0;
         for (int i = 0; i < 100; i++) {
             assertEquals(Seen.FED, look());
