@@ -151,7 +151,7 @@ final class AlStream implements AutoCloseable {
             return false;
         }
         DeviceWatch.Seen seen = watch.look(heard.handedFrame(), source.latencySeconds(), heard.readNanos());
-        if (isEmpty || seen != DeviceWatch.Seen.FED) {
+        if (isEmpty) {
             dropOuts++;
         }
         if (seen == DeviceWatch.Seen.RACED) {
@@ -201,7 +201,7 @@ final class AlStream implements AutoCloseable {
 
     /** How often the sound broke off since the beginning, as far as that can be known. */
     int dropOuts() {
-        return dropOuts;
+        return dropOuts + watch.gaps();
     }
 
     @Override

@@ -23,7 +23,7 @@ final class DeviceWatch {
     /** What a look showed. */
     enum Seen {
         FED,
-        /** The device has nothing to play; said once a gap. */
+        /** The device has nothing to play. */
         DRY,
         /** What was handed over since the last look was not heard. */
         RACED
@@ -31,7 +31,9 @@ final class DeviceWatch {
 
     private final SampleRate rate;
     private boolean isFresh;
+    private boolean isLatencyKnown;
     private long settledNanos;
+    private int gaps;
     private boolean isDry;
     private long handedFrame;
     private long lookNanos;
@@ -44,13 +46,19 @@ final class DeviceWatch {
     /** Forgets: the sound is begun, held or moved, and the next look is the first. */
     void begin() {
         isFresh = false;
-        isDry = false;
     }
 
     /** A device was opened: that it has nothing to play is not said in its first moments. */
     void opened(long nanos) {
         begin();
+        isDry = false;
+        isLatencyKnown = false;
         settledNanos = nanos + SETTLING_NANOS;
+    }
+
+    /** How many gaps there were; a gap in which several things are seen is one. */
+    int gaps() {
+        return gaps;
     }
 
     /** The frame that had been handed over at the last look. */
@@ -68,10 +76,15 @@ final class DeviceWatch {
      */
     Seen look(long handed, double latencySeconds, long nanos) {
         Seen seen = isFresh ? compare(handed, latencySeconds, nanos) : Seen.FED;
-        if (latencySeconds > 0 && (!isFresh || handed != handedFrame)) {
-            isDry = false;
+        boolean isFed = latencySeconds > 0 && (!isFresh || handed != handedFrame);
+        if (isFed) {
+            isLatencyKnown = true;
             dryNanos = nanos + (long) (latencySeconds * NANOS_A_SECOND);
         }
+        if (seen != Seen.FED && !isDry) {
+            gaps++;
+        }
+        isDry = seen != Seen.FED || (isDry && !isFed);
         isFresh = true;
         lookNanos = nanos;
         if (seen != Seen.RACED) {
@@ -87,11 +100,8 @@ final class DeviceWatch {
                 || (passedSeconds > STANDSTILL_SECONDS && handed != handedFrame)) {
             return Seen.RACED;
         }
+        boolean isSettled = isLatencyKnown && nanos - settledNanos > 0;
         boolean hasNothing = latencySeconds <= 0 || (handed == handedFrame && nanos - dryNanos > 0);
-        if (hasNothing && !isDry && nanos - settledNanos > 0) {
-            isDry = true;
-            return Seen.DRY;
-        }
-        return Seen.FED;
+        return isSettled && hasNothing ? Seen.DRY : Seen.FED;
     }
 }

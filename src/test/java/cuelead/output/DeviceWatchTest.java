@@ -43,13 +43,16 @@ class DeviceWatchTest {
     @Test
     void aDeviceThatTakesNothingForLongerThanItHoldsIsDryOnce() {
         playOnePeriod();
-        int dry = 0;
         for (int i = 0; i < 20; i++) {
             nanos += LOOK_NANOS;
             latencySeconds = Math.max(0.001, latencySeconds - 0.005);
-            dry += look() == Seen.DRY ? 1 : 0;
+            look();
         }
-        assertEquals(1, dry);
+        assertEquals(Seen.DRY, look());
+        assertEquals(1, watch.gaps());
+        handed += PERIOD_FRAMES;
+        latencySeconds = 0.06;
+        assertEquals(Seen.FED, look());
     }
 
     @Test
@@ -86,6 +89,7 @@ class DeviceWatchTest {
         handed += RATE.framesIn(0.15);
         assertEquals(Seen.RACED, look());
         assertEquals(before, watch.handedFrame());
+        assertEquals(1, watch.gaps());
     }
 
     @Test
