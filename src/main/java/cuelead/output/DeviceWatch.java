@@ -18,6 +18,9 @@ final class DeviceWatch {
     /** What devices say of themselves in their first moments is not to be trusted. */
     private static final long SETTLING_NANOS = TimeUnit.SECONDS.toNanos(5);
 
+    /** What is seen sooner after the last trouble belongs to it. */
+    private static final long SAME_GAP_NANOS = TimeUnit.MILLISECONDS.toNanos(500);
+
     private static final double NANOS_A_SECOND = TimeUnit.SECONDS.toNanos(1);
 
     /** What a look showed. */
@@ -33,8 +36,8 @@ final class DeviceWatch {
     private boolean isFresh;
     private boolean isLatencyKnown;
     private long settledNanos;
+    private long troubleNanos;
     private int gaps;
-    private boolean isDry;
     private long handedFrame;
     private long lookNanos;
     private long dryNanos;
@@ -51,9 +54,9 @@ final class DeviceWatch {
     /** A device was opened: that it has nothing to play is not said in its first moments. */
     void opened(long nanos) {
         begin();
-        isDry = false;
         isLatencyKnown = false;
         settledNanos = nanos + SETTLING_NANOS;
+        troubleNanos = nanos - SAME_GAP_NANOS - 1;
     }
 
     /** How many gaps there were; a gap in which several things are seen is one. */
@@ -76,15 +79,14 @@ final class DeviceWatch {
      */
     Seen look(long handed, double latencySeconds, long nanos) {
         Seen seen = isFresh ? compare(handed, latencySeconds, nanos) : Seen.FED;
-        boolean isFed = latencySeconds > 0 && (!isFresh || handed != handedFrame);
-        if (isFed) {
+        if (latencySeconds > 0 && (!isFresh || handed != handedFrame)) {
             isLatencyKnown = true;
             dryNanos = nanos + (long) (latencySeconds * NANOS_A_SECOND);
         }
-        if (seen != Seen.FED && !isDry) {
-            gaps++;
+        if (seen != Seen.FED) {
+            gaps += nanos - troubleNanos > SAME_GAP_NANOS ? 1 : 0;
+            troubleNanos = nanos;
         }
-        isDry = seen != Seen.FED || (isDry && !isFed);
         isFresh = true;
         lookNanos = nanos;
         if (seen != Seen.RACED) {

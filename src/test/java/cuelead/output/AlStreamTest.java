@@ -13,6 +13,7 @@ import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
 import java.nio.FloatBuffer;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -181,19 +182,109 @@ class AlStreamTest {
     }
 
     @Test
+    void aTrackFromTheMiddleFadesIn() {
+        int seekFrame = 100_000;
+        stream.begin(new Track(new Mix(PLAN, seekFrame, Mix.BegunCalls.CUT_IN), seekFrame));
+        float[] heard = hear(RENDER_FRAMES);
+        float[] expected = Arrays.copyOfRange(MIX, 2 * seekFrame, 2 * seekFrame + heard.length);
+        int faded = 2 * Band.RATE.framesIn(0.005);
+        assertTrue(Math.abs(expected[0]) > 0.01);
+        assertEquals(0, heard[0]);
+        assertEquals(expected[faded / 2] / 2, heard[faded / 2], 0.001);
+        assertArrayEquals(
+                Arrays.copyOfRange(expected, faded, expected.length),
+                Arrays.copyOfRange(heard, faded, heard.length),
+                0);
+    }
+
+    @Test
+    void noOrderMakesAStepAboveTheMusicsOwn() {
+        Sound tone = new Sound() {
+            private int next;
+
+            @Override
+            public int read(float[] interleaved, int frames) {
+                for (int i = 0; i < frames; i++, next++) {
+                    interleaved[2 * i] = tone(next);
+                    interleaved[2 * i + 1] = tone(next);
+                }
+                return frames;
+            }
+        };
+        stream.begin(new Track(tone, 48_000));
+        List<Runnable> orders = List.of(
+                stream::pause,
+                stream::resume,
+                () -> stream.begin(new Track(tone, 7)),
+                stream::stop,
+                () -> stream.begin(new Track(tone, 9)),
+                stream::pause);
+        float last = 0;
+        for (Runnable order : orders) {
+            float[] heard = hear(5 * RENDER_FRAMES);
+            order.run();
+            for (int i = 0; i < heard.length; i += 2) {
+                assertEquals(last, heard[i], 0.05, "a step before " + order + " at frame " + i / 2);
+                last = heard[i];
+            }
+        }
+    }
+
+    @Test
+    void afterALossWhatWasNotHeardIsHeard() {
+        Track track = new Track(new Mix(PLAN), 0);
+        stream.begin(track);
+        hear(100 * RENDER_FRAMES);
+        stream.pump();
+        int heardFrame = (int) track.heardFrame();
+        stream.goOnAfterLoss();
+        render();
+        float[] heard = hear(50 * RENDER_FRAMES);
+        int from = 2 * (heardFrame + RENDER_FRAMES);
+        assertArrayEquals(Arrays.copyOfRange(MIX, from, from + heard.length), heard, 0);
+        assertEquals(1, stream.dropOuts());
+    }
+
+    @Test
+    void movingToAnotherDeviceLosesNothing() {
+        Track track = new Track(new Mix(PLAN), 0);
+        stream.begin(track);
+        hear(100 * RENDER_FRAMES);
+        stream.hold();
+        render();
+        stream.goOnAfterHold();
+        render();
+        float[] heard = hear(50 * RENDER_FRAMES);
+        int from = 2 * 101 * RENDER_FRAMES;
+        assertArrayEquals(Arrays.copyOfRange(MIX, from, from + heard.length), heard, 0);
+        assertEquals(0, stream.dropOuts());
+    }
+
+    @Test
     void feedingAllocatesNothing() {
         MixPlan plan = Band.plan(12, 0.8);
+        Orders orders = new Orders();
         Runnable begin = () -> {
-            stream.begin(new Track(new Mix(plan), 0));
+            for (int i = 0; i < 20; i++) {
+                orders.give(new Order.Begin(new Track(new Mix(plan), i)));
+                orders.give(new Order.Pause());
+                orders.give(new Order.Resume());
+                orders.give(new Order.Stop());
+                orders.give(new Order.Begin(new Track(new Mix(plan), 0)));
+            }
             hearWithoutKeeping(50);
         };
-        assertEquals(0, Allocations.leastBytes(begin, () -> hearWithoutKeeping(1_000)));
+        assertEquals(0, Allocations.leastBytes(begin, () -> {
+            orders.obey(stream);
+            hearWithoutKeeping(1_000);
+            stream.goOnAfterLoss();
+            hearWithoutKeeping(50);
+        }));
     }
 
     private void hearWithoutKeeping(int renderings) {
         for (int i = 0; i < renderings; i++) {
             stream.pump();
-            device.isConnected();
             render();
         }
     }
