@@ -25,7 +25,12 @@ public record CallPlan(Timeline timeline, CallSettings settings, List<Call> call
 
     /** Decides the calls of a timeline. */
     public static CallPlan make(Timeline timeline, CallSettings settings, WordTimes words) {
-        return new CallPlanner(timeline, settings, words).plan();
+        return make(timeline, Extent.whole(timeline), settings, words);
+    }
+
+    /** Decides the calls of a piece of a timeline. */
+    public static CallPlan make(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
+        return new CallPlanner(timeline, extent, settings, words).plan();
     }
 
     /** Words that were wanted and that the voice cannot say. */

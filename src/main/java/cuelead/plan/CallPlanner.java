@@ -12,29 +12,31 @@ import java.util.OptionalDouble;
  */
 final class CallPlanner {
     private final Timeline timeline;
+    private final Extent extent;
     private final CallSettings settings;
     private final WordTimes words;
     private final Airtime airtime = new Airtime();
     private final List<LeftOut> leftOut = new ArrayList<>();
 
-    CallPlanner(Timeline timeline, CallSettings settings, WordTimes words) {
+    CallPlanner(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
         this.timeline = timeline;
+        this.extent = extent;
         this.settings = settings;
         this.words = words;
     }
 
     CallPlan plan() {
-        Cues cues = new Cues(timeline, settings);
+        Cues cues = new Cues(timeline, extent, settings);
         leftOut.addAll(cues.silenced());
-        boolean isCalled =
-                settings.levelOf(1) != CallLevel.NONE && !timeline.counts().isEmpty();
-        CountIn countIn = new CountIn(timeline, settings, words, airtime);
-        List<Call> calls = new ArrayList<>(isCalled ? countIn.firstWords() : List.of());
-        Placing.Placed needed = Placing.place(timeline, words, cues.all(), airtime);
+        Optional<CountIn> countIn = extent.first(timeline)
+                .filter(first -> settings.levelOf(first.run().wall()) != CallLevel.NONE)
+                .map(first -> new CountIn(timeline, first, extent.earliestSeconds(), settings, words, airtime));
+        List<Call> calls = new ArrayList<>(countIn.map(CountIn::firstWords).orElse(List.of()));
+        Placing.Placed needed = Placing.place(timeline, extent, words, cues.all(), airtime);
         leftOut.addAll(needed.leftOut());
         needed.offers().forEach(offer -> calls.add(take(offer)));
         fitWishes(cues.all()).forEach(offer -> calls.add(take(offer)));
-        calls.addAll(isCalled ? countIn.lastWords(leftOut) : List.of());
+        calls.addAll(countIn.map(opening -> opening.lastWords(leftOut)).orElse(List.of()));
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);
     }
@@ -66,7 +68,7 @@ final class CallPlanner {
             Offer.of(cue, phrase, cue.lead(), timeline.grid(), words).ifPresent(possible::add);
         }
         List<Offer> free = possible.stream()
-                .filter(Offer::startsInMusic)
+                .filter(extent::allows)
                 .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
                 .toList();
         if (free.isEmpty()) {
@@ -76,7 +78,7 @@ final class CallPlanner {
     }
 
     private LeftOut.Reason whyNone(Cue cue, List<Offer> possible) {
-        if (possible.stream().anyMatch(Offer::startsInMusic)) {
+        if (possible.stream().anyMatch(extent::allows)) {
             return LeftOut.Reason.GIVES_WAY;
         }
         if (!possible.isEmpty()) {

@@ -20,15 +20,31 @@ final class CountIn {
     private static final int FEWEST_WORDS = 2;
 
     private final Timeline timeline;
+    private final DancedCount first;
+    private final double earliestSeconds;
     private final CallLevel level;
     private final WordTimes words;
     private final Airtime airtime;
     private final double leadCounts;
     private final int reserved;
 
-    CountIn(Timeline timeline, CallSettings settings, WordTimes words, Airtime airtime) {
+    /**
+     * Counts in a piece of a dance.
+     *
+     * @param first           its first count
+     * @param earliestSeconds nothing is said before
+     */
+    CountIn(
+            Timeline timeline,
+            DancedCount first,
+            double earliestSeconds,
+            CallSettings settings,
+            WordTimes words,
+            Airtime airtime) {
         this.timeline = timeline;
-        this.level = settings.levelOf(1);
+        this.first = first;
+        this.earliestSeconds = earliestSeconds;
+        level = settings.levelOf(first.run().wall());
         this.words = words;
         this.airtime = airtime;
         leadCounts = timeline.countsOf(settings.lead());
@@ -46,15 +62,15 @@ final class CountIn {
 
     /** The words that no first call can meet, in order of time; takes their airtime. To be asked before all calls. */
     List<Call> firstWords() {
-        return fit(first(), sureWords(), new ArrayList<>());
+        return fit(firstWord(), sureWords(), new ArrayList<>());
     }
 
     /** The later words, where nothing else is said; takes their airtime. */
     List<Call> lastWords(List<LeftOut> leftOut) {
-        return fit(first() + sureWords(), reserved - sureWords(), leftOut);
+        return fit(firstWord() + sureWords(), reserved - sureWords(), leftOut);
     }
 
-    private int first() {
+    private int firstWord() {
         return timeline.dance().header().metre().countsInSection() - reserved + 1;
     }
 
@@ -79,11 +95,11 @@ final class CountIn {
     }
 
     private BeatPosition position(int countsBefore) {
-        return timeline.countOne().minus(timeline.beatsOf(Counts.of(countsBefore)));
+        return first.at().minus(timeline.beatsOf(Counts.of(countsBefore)));
     }
 
     private LeftOut.Reason reason(int countsBefore) {
-        return timeline.grid().secondsAt(position(countsBefore)) < 0
+        return timeline.grid().secondsAt(position(countsBefore)) < earliestSeconds
                 ? LeftOut.Reason.BEFORE_THE_MUSIC
                 : LeftOut.Reason.GIVES_WAY;
     }
@@ -92,7 +108,7 @@ final class CountIn {
         String word = NumberWords.cardinal(count);
         double centre = timeline.grid().secondsAt(position(countsBefore));
         return words.of(word)
-                .filter(length -> centre - length.beforeSeconds() >= Offer.EARLIEST_SECONDS)
+                .filter(length -> centre - length.beforeSeconds() >= earliestSeconds)
                 .filter(length -> airtime.isFree(centre - length.beforeSeconds(), centre + length.afterSeconds()))
                 .map(length -> new Call(
                         word,
@@ -106,6 +122,6 @@ final class CountIn {
                         0,
                         "",
                         Optional.of(Count.on(count)),
-                        timeline.runs().get(0).startFacing()));
+                        first.facingBefore()));
     }
 }

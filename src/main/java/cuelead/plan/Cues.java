@@ -14,16 +14,20 @@ import java.util.Optional;
  * {@link CountCues} finds for each count. Which of it fits is decided elsewhere.
  */
 final class Cues {
-    /** The wall is called this much before its first section, a restart or tag this much before the wall. */
+    /** A wall, a restart or a tag is called this much before its first section. */
     private static final Beats BETWEEN_CHANGES = Beats.of(2);
 
     private final Timeline timeline;
+    private final Extent extent;
+    private final Optional<DancedCount> first;
     private final CallSettings settings;
     private final List<Cue> cues = new ArrayList<>();
     private final List<LeftOut> silenced = new ArrayList<>();
 
-    Cues(Timeline timeline, CallSettings settings) {
+    Cues(Timeline timeline, Extent extent, CallSettings settings) {
         this.timeline = timeline;
+        this.extent = extent;
+        first = extent.first(timeline);
         this.settings = settings;
         List<Run> runs = timeline.runs();
         for (int i = 0; i < runs.size(); i++) {
@@ -43,21 +47,24 @@ final class Cues {
     private void addRun(Run run, Optional<Run> next) {
         CallLevel level = settings.levelOf(run.wall());
         List<DancedCount> counts = timeline.countsOf(run);
-        if (level == CallLevel.NONE || counts.isEmpty()) {
+        List<DancedCount> called = counts.stream().filter(extent::contains).toList();
+        if (level == CallLevel.NONE || called.isEmpty()) {
             return;
         }
-        if (!run.isTag()) {
-            cues.add(new Cue(Kind.CHANGE, Need.WALL, firstWhole(counts), wallPhrases(run), wallLead(run)));
+        DancedCount start = firstWhole(counts);
+        if (!run.isTag() && extent.contains(start)) {
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
         if (level == CallLevel.CHANGES) {
             return;
         }
-        for (DancedCount count : counts) {
+        for (DancedCount count : called) {
             if (count.isFirstOfSection()) {
                 addSection(count);
             }
-            if (level != CallLevel.SECTIONS) {
+            boolean isSaidWithSection = count.isFirstOfSection() && CountCues.hasOwnWords(count);
+            if (level != CallLevel.SECTIONS && !isSaidWithSection) {
                 CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }
         }
@@ -78,14 +85,14 @@ final class Cues {
         return counts.stream().filter(c -> c.count().isWhole()).findFirst().orElse(counts.get(0));
     }
 
-    private Beats wallLead(Run run) {
-        return sectionLead(run).plus(BETWEEN_CHANGES);
+    private Beats wallLead(DancedCount start) {
+        return sectionLead(start).plus(BETWEEN_CHANGES);
     }
 
     /** Sections are called their lead ahead; the very first is called before the count-in. */
-    private Beats sectionLead(Run run) {
-        if (!run.equals(timeline.runs().get(0))) {
-            return settings.sectionLead();
+    private Beats sectionLead(DancedCount count) {
+        if (!isOpening(count)) {
+            return leadInFlow(count);
         }
         Metre metre = timeline.dance().header().metre();
         Beats beforeCountIn = timeline.beatsOf(CountIn.reserved(metre, timeline.countsOf(settings.lead())))
@@ -93,10 +100,23 @@ final class Cues {
         return beforeCountIn.compareTo(settings.sectionLead()) > 0 ? beforeCountIn : settings.sectionLead();
     }
 
-    private static List<Phrase> wallPhrases(Run run) {
+    /**
+     * Where every word is called, a section is named in place of its first count's word, before that count's turn; else
+     * there is time to name it earlier.
+     */
+    private Beats leadInFlow(DancedCount count) {
+        if (settings.levelOf(count.run().wall()) != CallLevel.WORDS) {
+            return settings.sectionLead();
+        }
+        boolean isTurnToldToo = !count.turn().isNone() && !CountCues.hasOwnWords(count);
+        return isTurnToldToo ? settings.lead().plus(BETWEEN_CHANGES) : settings.lead();
+    }
+
+    /** With the way faced, where that does not take the time of the words. */
+    private static List<Phrase> wallPhrases(Run run, CallLevel level) {
         String wall = "wall " + NumberWords.cardinal(run.wall());
         String facing = TurnWords.wall(run.startFacing());
-        return facing.isEmpty() || run.wall() == 1
+        return facing.isEmpty() || run.wall() == 1 || level == CallLevel.WORDS
                 ? Phrase.needed(List.of(wall))
                 : Phrase.needed(List.of(wall + " " + facing, wall));
     }
@@ -108,27 +128,33 @@ final class Cues {
             return;
         }
         DancedCount target = firstWhole(after);
+        if (!extent.contains(target)) {
+            return;
+        }
         if (run.restart().isPresent()) {
             String early = "restart after " + NumberWords.cardinal(run.counts());
-            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(next));
+            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(target));
         }
         if (next.isTag() && !run.isTag()) {
-            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", settings.sectionLead());
+            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", wallLead(target));
         }
     }
 
-    private void announce(DancedCount target, List<String> early, String again, Beats leadOfNext) {
-        Beats lead = leadOfNext.plus(BETWEEN_CHANGES);
+    private void announce(DancedCount target, List<String> early, String again, Beats lead) {
         cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
         cues.add(new Cue(Kind.CHANGE, Need.ANNOUNCEMENT, target, Phrase.needed(List.of(again)), lead));
     }
 
     /** A new section by its first figure, in the last counts of the one before. */
     private void addSection(DancedCount count) {
-        boolean isFirstOfRun =
-                count.section().equals(count.run().part().sections().get(0));
-        Beats lead = isFirstOfRun ? sectionLead(count.run()) : settings.sectionLead();
-        CountCues.headsOf(count)
-                .ifPresent(heads -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(heads), lead)));
+        boolean isAmongWords = settings.levelOf(count.run().wall()) == CallLevel.WORDS && !isOpening(count);
+        Optional<List<String>> heads =
+                isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
+        Beats lead = sectionLead(count);
+        heads.ifPresent(words -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(words), lead)));
+    }
+
+    private boolean isOpening(DancedCount count) {
+        return first.isPresent() && count.at().equals(first.get().at());
     }
 }

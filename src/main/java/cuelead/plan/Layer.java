@@ -36,7 +36,7 @@ final class Layer {
         this.dance = dance;
         this.grid = grid;
         this.laying = laying;
-        this.next = positionOf(laying.countOne());
+        this.next = positionOf(laying.countOne()).plus(laying.moved());
     }
 
     Timeline lay() {

@@ -2,6 +2,7 @@ package cuelead.plan;
 
 import cuelead.dance.CountOne;
 import cuelead.dance.CountRate;
+import cuelead.time.Beats;
 
 /**
  * How a dance is laid over a grid.
@@ -10,10 +11,16 @@ import cuelead.dance.CountRate;
  * @param countRate  counts a beat of the grid
  * @param endSeconds the end of the music; no count falls after it
  * @param mostWalls  the most walls that are danced
+ * @param moved      how much later than {@code countOne} says the whole dance is danced; below zero = earlier
  */
-public record Laying(CountOne countOne, CountRate countRate, double endSeconds, int mostWalls) {
+public record Laying(CountOne countOne, CountRate countRate, double endSeconds, int mostWalls, Beats moved) {
     /** More walls than any song has. */
     public static final int UNTIL_THE_MUSIC_ENDS = 100_000;
+
+    /** A dance that begins where {@code countOne} says. */
+    public Laying(CountOne countOne, CountRate countRate, double endSeconds, int mostWalls) {
+        this(countOne, countRate, endSeconds, mostWalls, Beats.ZERO);
+    }
 
     public Laying {
         if (!(endSeconds >= 0)) {
@@ -22,5 +29,15 @@ public record Laying(CountOne countOne, CountRate countRate, double endSeconds, 
         if (mostWalls < 1) {
             throw new IllegalArgumentException("fewer walls than one: " + mostWalls);
         }
+    }
+
+    /** The same, so much later again. */
+    public Laying movedBy(Beats more) {
+        return new Laying(countOne, countRate, endSeconds, mostWalls, moved.plus(more));
+    }
+
+    /** The same, from another first count. */
+    public Laying from(CountOne other) {
+        return new Laying(other, countRate, endSeconds, mostWalls);
     }
 }

@@ -13,8 +13,6 @@ import java.util.Optional;
  */
 record Offer(Cue cue, Phrase phrase, Beats lead, double startSeconds, double centreSeconds, double endSeconds) {
     private static final Beats MOST_LEAD = Beats.of(32);
-    /** Nothing is said in the first moments of the music: a clip begins a little before it is heard. */
-    static final double EARLIEST_SECONDS = 0.05;
 
     /**
      * The offer with at least this lead that leaves the dancers {@link CallPlan#LEAST_ROOM_SECONDS}: where the lead
@@ -40,10 +38,6 @@ record Offer(Cue cue, Phrase phrase, Beats lead, double startSeconds, double cen
             }
         }
         return Optional.empty();
-    }
-
-    boolean startsInMusic() {
-        return startSeconds >= EARLIEST_SECONDS;
     }
 
     double lengthSeconds() {

@@ -17,8 +17,13 @@ import cuelead.time.Beats;
 import cuelead.time.Tempo;
 import java.util.stream.IntStream;
 
-/** Lays a dance over a song's beats, or over even beats where there is no music. */
-final class Ground {
+/**
+ * A dance and the beats that it is danced over: those of a song, or even ones where there is no music.
+ *
+ * @param grid   the beats
+ * @param laying how the dance lies on them
+ */
+record Ground(Dance dance, BeatGrid grid, Laying laying) {
     /** Without music, silence before the first beat: room for a call that begins before it. */
     private static final double FIRST_BEAT_SECONDS = 0.5;
 
@@ -26,8 +31,6 @@ final class Ground {
     private static final int MOST_WALLS = 8;
     /** Beats that are clicked after the last count. */
     private static final int BEATS_AFTER = 4;
-
-    private Ground() {}
 
     /** The first count where a sheet says nothing: two eights, or four sixes (common practice). */
     static CountOne.Intro usualIntro(Metre metre) {
@@ -39,23 +42,38 @@ final class Ground {
      *
      * @param songSeconds length of the song
      */
-    static Timeline overSong(Dance dance, BeatGrid grid, double songSeconds) {
+    static Ground overSong(Dance dance, BeatGrid grid, double songSeconds) {
         Header header = dance.header();
         BeatPosition halfAfterLast = BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF);
         double end = Math.min(songSeconds, grid.secondsAt(halfAfterLast));
         CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
-        return Timeline.lay(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
+        return new Ground(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
     }
 
     /** Enough walls to come home and to meet every tag and restart, after a lead-in for the opening calls. */
-    static Timeline overClicks(Dance dance, Tempo tempo, CallSettings settings) {
+    static Ground overClicks(Dance dance, Tempo tempo, CallSettings settings) {
         Metre metre = dance.header().metre();
         CountOne leadIn = new CountOne.Intro(settings.openingCounts(metre));
         Laying laying = new Laying(leadIn, CountRate.ONE, Double.MAX_VALUE, wallsWithoutMusic(dance));
-        Timeline endless = Timeline.lay(dance, beats(tempo, 2, metre), laying);
+        Timeline endless = new Ground(dance, beats(tempo, 2, metre), laying).timeline();
         DancedCount last = endless.ending().last().orElseThrow();
         int beats = Math.toIntExact(last.at().beatIndex() + 1 + BEATS_AFTER);
-        return Timeline.lay(dance, beats(tempo, beats, metre), laying);
+        return new Ground(dance, beats(tempo, beats, metre), laying);
+    }
+
+    /** The dance laid over the beats. */
+    Timeline timeline() {
+        return Timeline.lay(dance, grid, laying);
+    }
+
+    /** The same dance, so much later against the music. */
+    Ground movedBy(Beats more) {
+        return new Ground(dance, grid, laying.movedBy(more));
+    }
+
+    /** The same dance, from another first count. */
+    Ground from(CountOne countOne) {
+        return new Ground(dance, grid, laying.from(countOne));
     }
 
     private static BeatGrid beats(Tempo tempo, int beats, Metre metre) {

@@ -1,8 +1,6 @@
 package cuelead.practice;
 
-import cuelead.plan.Timeline;
 import cuelead.song.Song;
-import cuelead.sound.Balance;
 import cuelead.sound.ClickAt;
 import cuelead.sound.ClickSound;
 import cuelead.sound.Levels;
@@ -15,26 +13,23 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Turns spoken calls, a song and the beats into a balanced mix. */
+/** Turns spoken calls, a song and its beats into the plan of a mix. */
 final class MixMaker {
-    private final Timeline timeline;
     private final SampleRate rate;
-    private final Wish wish;
+    private final Optional<Song> song;
 
-    MixMaker(Timeline timeline, SampleRate rate, Wish wish) {
-        this.timeline = timeline;
+    MixMaker(SampleRate rate, Optional<Song> song) {
         this.rate = rate;
-        this.wish = wish;
+        this.song = song;
     }
 
-    /** @param musicPowers K-weighted powers of the song's 100 ms blocks; empty without a song */
-    MixPlan make(List<SpokenCall> calls, Optional<Song> song, float[] musicPowers) {
+    SampleRate rate() {
+        return rate;
+    }
+
+    MixPlan make(List<SpokenCall> calls, BeatGrid grid, Wish.Click click, Levels levels) {
         List<PlacedClip> clips = calls.stream().map(this::placed).toList();
-        MixPlan even = MixPlan.whole(rate, song.map(Song::pcm), clips, clicks(song.isPresent()), Levels.EVEN);
-        MixPlan balanced = even.withLevels(Balance.of(even, musicPowers));
-        long from = rate.frameAt(wish.fromSeconds());
-        long to = wish.toSeconds().isPresent() ? rate.frameAt(wish.toSeconds().getAsDouble()) : balanced.toFrame();
-        return balanced.between(from, to).withoutClipsBefore(from);
+        return MixPlan.whole(rate, song.map(Song::pcm), clips, clicks(grid, click), levels);
     }
 
     private PlacedClip placed(SpokenCall call) {
@@ -48,12 +43,11 @@ final class MixMaker {
     }
 
     /** A click a beat, accented on the first of the bar; always where there is no music. */
-    private List<ClickAt> clicks(boolean overSong) {
+    private List<ClickAt> clicks(BeatGrid grid, Wish.Click click) {
         List<ClickAt> clicks = new ArrayList<>();
-        if (overSong && wish.click() == Wish.Click.SILENT) {
+        if (song.isPresent() && click == Wish.Click.SILENT) {
             return clicks;
         }
-        BeatGrid grid = timeline.grid();
         for (int beat = 0; beat < grid.size(); beat++) {
             ClickSound sound = grid.beatInBar(beat) == 1 ? ClickSound.ACCENTED : ClickSound.PLAIN;
             clicks.add(new ClickAt(rate.frameAt(grid.beatSeconds(beat)), sound));

@@ -7,6 +7,7 @@ import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.song.Song;
 import cuelead.sound.Sound;
+import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,13 @@ public interface Practice extends AutoCloseable {
 
     /** The music alone with its dips, as it is in the mix. */
     Sound musicStem();
+
+    /**
+     * Plays it, steered by the user.
+     *
+     * @param speakers play nothing else meanwhile
+     */
+    LivePractice live(Speakers speakers);
 
     /** Waits until the mix can be read up to a frame of the song; not on the audio thread. */
     void await(long songFrame) throws InterruptedException, Refused;

@@ -2,14 +2,15 @@ package cuelead.practice;
 
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
-import cuelead.plan.CallPlan;
 import cuelead.plan.CallSettings;
+import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
-import cuelead.sound.MixPlan;
+import cuelead.sound.Balance;
+import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
@@ -53,7 +54,7 @@ final class Preparation {
 
     private Practice prepare(Dance dance, Optional<OpenSong> song) throws Refused {
         song.ifPresent(open -> problems.addAll(open.problems()));
-        Timeline timeline = song.map(open ->
+        Ground ground = song.map(open ->
                         Ground.overSong(dance, open.grid(), open.song().pcm().lengthSeconds()))
                 .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
         if (song.isPresent() && dance.header().countOne().isEmpty()) {
@@ -62,14 +63,26 @@ final class Preparation {
         SampleRate rate =
                 song.map(open -> open.song().pcm().rate()).orElse(wish.rate().orElse(RATE_WITHOUT_MUSIC));
         VoiceTimes words = new VoiceTimes(voice(rate));
-        CallPlan plan = CallPlan.make(timeline, settings(dance), words);
+        Timeline timeline = ground.timeline();
+        problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
+        TakeMaker takes = new TakeMaker(words, new MixMaker(rate, song.map(OpenSong::song)));
+        Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
+        Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
-        List<SpokenCall> spoken = plan.calls().stream()
-                .map(call -> SpokenCall.of(call, words.clip(call.words())))
-                .toList();
         float[] musicPowers = song.isPresent() ? song.get().musicPowers(places, progress) : new float[0];
-        MixPlan mix = new MixMaker(timeline, rate, wish).make(spoken, song.map(OpenSong::song), musicPowers);
-        return new ReadyPractice(dance, problems, song.map(OpenSong::song), plan, spoken, mix);
+        Levels balanced = Balance.of(take.mix(), musicPowers);
+        return new ReadyPractice(
+                problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
+    }
+
+    /** Only what lies between the wish's times. */
+    private Take wished(Take take) {
+        SampleRate rate = take.mix().rate();
+        long from = rate.frameAt(wish.fromSeconds());
+        long to = wish.toSeconds().isPresent()
+                ? rate.frameAt(wish.toSeconds().getAsDouble())
+                : take.mix().toFrame();
+        return take.with(take.mix().between(from, to).withoutClipsBefore(from));
     }
 
     private Dance dance() throws Refused {

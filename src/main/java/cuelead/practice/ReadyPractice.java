@@ -9,6 +9,7 @@ import cuelead.song.Song;
 import cuelead.sound.Mix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
+import cuelead.sound.Speakers;
 import cuelead.sound.StemMix;
 import cuelead.time.SampleRate;
 import java.util.ArrayList;
@@ -18,26 +19,20 @@ import java.util.Optional;
 
 /** A practice whose stages are all done. */
 final class ReadyPractice implements Practice {
-    private final Dance dance;
     private final List<Problem> problems;
     private final Optional<Song> song;
-    private final CallPlan plan;
+    private final TakeMaker takes;
+    private final Manner manner;
+    private final Take take;
     private final List<SpokenCall> calls;
-    private final MixPlan mix;
 
-    ReadyPractice(
-            Dance dance,
-            List<Problem> problems,
-            Optional<Song> song,
-            CallPlan plan,
-            List<SpokenCall> calls,
-            MixPlan mix) {
-        this.dance = dance;
+    ReadyPractice(List<Problem> problems, Optional<Song> song, TakeMaker takes, Manner manner, Take take) {
         this.problems = List.copyOf(problems);
         this.song = song;
-        this.plan = plan;
-        this.calls = calls.stream().filter(call -> isInside(call, mix)).toList();
-        this.mix = mix;
+        this.takes = takes;
+        this.manner = manner;
+        this.take = take;
+        calls = take.calls().stream().filter(call -> isInside(call, take.mix())).toList();
     }
 
     private static boolean isInside(SpokenCall call, MixPlan mix) {
@@ -47,7 +42,7 @@ final class ReadyPractice implements Practice {
 
     @Override
     public Dance dance() {
-        return dance;
+        return manner.ground().dance();
     }
 
     @Override
@@ -64,12 +59,12 @@ final class ReadyPractice implements Practice {
 
     @Override
     public Timeline timeline() {
-        return plan.timeline();
+        return take.timeline();
     }
 
     @Override
     public CallPlan plan() {
-        return plan;
+        return take.plan();
     }
 
     @Override
@@ -79,32 +74,37 @@ final class ReadyPractice implements Practice {
 
     @Override
     public SampleRate rate() {
-        return mix.rate();
+        return take.mix().rate();
     }
 
     @Override
     public long fromFrame() {
-        return mix.fromFrame();
+        return take.mix().fromFrame();
     }
 
     @Override
     public long toFrame() {
-        return mix.toFrame();
+        return take.mix().toFrame();
     }
 
     @Override
     public Sound mix() {
-        return new Mix(mix);
+        return new Mix(take.mix());
     }
 
     @Override
     public Sound voiceStem() {
-        return new StemMix(mix, EnumSet.of(StemMix.Stem.VOICE));
+        return new StemMix(take.mix(), EnumSet.of(StemMix.Stem.VOICE));
     }
 
     @Override
     public Sound musicStem() {
-        return new StemMix(mix, EnumSet.of(StemMix.Stem.MUSIC));
+        return new StemMix(take.mix(), EnumSet.of(StemMix.Stem.MUSIC));
+    }
+
+    @Override
+    public LivePractice live(Speakers speakers) {
+        return new LivePractice(takes, manner, take, speakers);
     }
 
     @Override

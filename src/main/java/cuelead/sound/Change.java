@@ -5,9 +5,7 @@ import java.util.Optional;
 /**
  * An order to a {@link LiveMix}: at a frame of the song go over to another plan, at another or the same frame.
  *
- * @param number   tells it from other changes of the same mix; more than 0
- * @param basedOn  number of the change under which {@code atFrame} is meant, 0 = the beginning; when the mix has gone
- *                 over to something else meanwhile, this change is dropped
+ * @param number   tells it from other changes of the same mix; and is met again in its {@link Route}
  * @param atFrame  frame of the song on the way that is heard before, straight on from what is heard when the change
  *                 is ordered, also where a loop goes back on the way; when the mix has passed it, it goes over at
  *                 once and {@code toFrame} moves as much, so that beats stay where they would be
@@ -15,13 +13,7 @@ import java.util.Optional;
  * @param toFrame  frame of that plan
  * @param loop     what of it is repeated
  */
-public record Change(int number, int basedOn, long atFrame, MixPlan plan, long toFrame, Optional<Loop> loop) {
-    public Change {
-        if (number <= 0 || basedOn < 0 || basedOn == number) {
-            throw new IllegalArgumentException("change " + number + " based on change " + basedOn);
-        }
-    }
-
+public record Change(int number, long atFrame, MixPlan plan, long toFrame, Optional<Loop> loop) {
     /**
      * What is heard again and again.
      *

@@ -17,12 +17,13 @@ public final class LiveMix implements Sound {
     /**
      * A mix that begins inside a plan.
      *
+     * @param number     stands for this beginning in the route, as a change's number does for it
      * @param startFrame frame of the song to begin with
      * @param loop       what is repeated
      * @param stems      which parts are heard
      */
-    public LiveMix(MixPlan plan, long startFrame, Optional<Change.Loop> loop, Set<StemMix.Stem> stems) {
-        steered = new Steered(plan, startFrame, loop, stems);
+    public LiveMix(int number, MixPlan plan, long startFrame, Optional<Change.Loop> loop, Set<StemMix.Stem> stems) {
+        steered = new Steered(number, plan, startFrame, loop, stems);
         limited = new Limited(steered, plan.rate(), Mix.CEILING_DBTP, 0);
     }
 
@@ -34,11 +35,6 @@ public final class LiveMix implements Sound {
     /** Orders a change; one that has been ordered before and not begun is forgotten. */
     public void change(Change change) {
         steered.order(change);
-    }
-
-    /** Number of the last change that was dropped, because it was based on what no longer sounded; 0 when none was. */
-    public int dropped() {
-        return steered.dropped();
     }
 
     /** How the frames given lie on the song. */

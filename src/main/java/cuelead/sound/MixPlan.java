@@ -73,11 +73,15 @@ public record MixPlan(
         return new MixPlan(rate, music, clips, clicks, other, fromFrame, toFrame);
     }
 
+    /** The same with other calls. */
+    public MixPlan withClips(List<PlacedClip> other) {
+        return new MixPlan(rate, music, other, clicks, levels, fromFrame, toFrame);
+    }
+
     /** The same without the calls that begin before a frame of the song. */
     public MixPlan withoutClipsBefore(long frame) {
-        List<PlacedClip> later =
-                clips.stream().filter(clip -> clip.startFrame() >= frame).toList();
-        return new MixPlan(rate, music, later, clicks, levels, fromFrame, toFrame);
+        return withClips(
+                clips.stream().filter(clip -> clip.startFrame() >= frame).toList());
     }
 
     public long lengthFrames() {

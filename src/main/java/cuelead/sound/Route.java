@@ -20,7 +20,7 @@ public final class Route {
      *
      * @param outputFrame its first frame, counted from the first that the mix gave
      * @param songFrame   the frame of the song that this is
-     * @param change      number of the change that led to it, see {@link Change#number}; 0 = the beginning
+     * @param change      number of the change that led to it, see {@link Change#number}, or of the beginning
      */
     public record Piece(long outputFrame, long songFrame, int change) {
         /** The frame of the song at a frame of the output, were there no later piece. */

@@ -31,20 +31,19 @@ final class Steered implements Sound {
     private long givenFrames;
     private long nextFrame;
     private volatile long toldNextFrame;
-    private volatile int dropped;
 
     /** A change, with its leg already made. */
     private record Order(Change change, Leg leg) {}
 
-    Steered(MixPlan plan, long startFrame, Optional<Change.Loop> loop, Set<StemMix.Stem> stems) {
+    Steered(int number, MixPlan plan, long startFrame, Optional<Change.Loop> loop, Set<StemMix.Stem> stems) {
         this.stems = stems;
         fadeFrames = plan.rate().framesIn(FADE_SECONDS);
-        leg = new Leg(0, plan, stems, loop);
+        leg = new Leg(number, plan, stems, loop);
         goingLeg = leg;
         fadedFrames = fadeFrames;
         nextFrame = startFrame;
         toldNextFrame = startFrame;
-        route.add(0, startFrame, 0);
+        route.add(0, startFrame, number);
     }
 
     /** Takes the place of an order that has not been followed yet. */
@@ -58,11 +57,6 @@ final class Steered implements Sound {
 
     long nextFrame() {
         return toldNextFrame;
-    }
-
-    /** Number of the last change that was dropped; 0 when none was. */
-    int dropped() {
-        return dropped;
     }
 
     @Override
@@ -90,10 +84,6 @@ final class Steered implements Sound {
     private void turn() {
         if (fadedFrames < fadeFrames) {
             return;
-        }
-        if (waiting != null && waiting.change.basedOn() != leg.change()) {
-            dropped = waiting.change.number();
-            waiting = null;
         }
         if (waiting != null && nextFrame >= waitingFrame) {
             long late = nextFrame - waitingFrame;

@@ -1,0 +1,29 @@
+package cuelead.practice;
+
+import cuelead.plan.CallSettings;
+import cuelead.plan.Timeline;
+import java.util.List;
+
+/**
+ * What is heard at a moment.
+ *
+ * @param version     tells whether timeline and calls are others than before
+ * @param songSeconds the place in the song
+ * @param timeline    how the dance lies over the music
+ * @param calls       the calls, in order
+ * @param settings    how calls are chosen
+ * @param repeating   whether a section is repeated
+ */
+public record Heard(
+        int version,
+        double songSeconds,
+        Timeline timeline,
+        List<SpokenCall> calls,
+        CallSettings settings,
+        Repeating repeating) {
+    /** Whether a section is repeated. */
+    public enum Repeating {
+        NOTHING,
+        A_SECTION
+    }
+}

@@ -1,0 +1,31 @@
+package cuelead.practice;
+
+import cuelead.plan.CallPlan;
+import cuelead.plan.Extent;
+import cuelead.plan.Timeline;
+import cuelead.time.SampleRate;
+import java.util.List;
+
+/** Makes takes: calls decided, spoken and mixed. Used on one thread. */
+final class TakeMaker {
+    private final VoiceTimes words;
+    private final MixMaker mixes;
+
+    TakeMaker(VoiceTimes words, MixMaker mixes) {
+        this.words = words;
+        this.mixes = mixes;
+    }
+
+    SampleRate rate() {
+        return mixes.rate();
+    }
+
+    /** @param timeline of the manner's ground */
+    Take make(Timeline timeline, Extent extent, Manner manner) {
+        CallPlan plan = CallPlan.make(timeline, extent, manner.calls(), words);
+        List<SpokenCall> calls = plan.calls().stream()
+                .map(call -> SpokenCall.of(call, words.clip(call.words())))
+                .toList();
+        return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner.click(), manner.levels()));
+    }
+}
