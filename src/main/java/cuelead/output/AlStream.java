@@ -1,6 +1,5 @@
 package cuelead.output;
 
-import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 import java.util.function.LongSupplier;
 
@@ -11,17 +10,10 @@ import java.util.function.LongSupplier;
  * <p>Belongs to one thread, whose OpenAL context it uses. Realtime-safe but for making and closing.
  */
 final class AlStream implements AutoCloseable {
-    /** More than a queue and the slowest wireless device hold. */
-    private static final double MEMORY_SECONDS = 2;
-
     private final AlDevice device;
-    private final SampleRate rate;
     private final LongSupplier nanoClock;
-    private final int bufferFrames;
-    private final float[] block;
-    private final Feed feed;
-    private final FadeIn fadeIn;
     private final AlSource source;
+    private final FedQueue queue;
     private final SilentSource silence;
     private final HeardClock heard;
     private final DeviceWatch watch;
@@ -29,9 +21,6 @@ final class AlStream implements AutoCloseable {
     private Track track = new Track((interleaved, frames) -> 0, 0);
     private boolean isRunning;
     private boolean isPaused;
-    /** The frame at the front of the queue. */
-    private long frontFrame;
-
     private int dropOuts;
 
     /**
@@ -40,13 +29,9 @@ final class AlStream implements AutoCloseable {
      */
     AlStream(AlDevice device, SampleRate rate, QueueDepth depth, LongSupplier nanoClock) {
         this.device = device;
-        this.rate = rate;
         this.nanoClock = nanoClock;
-        bufferFrames = depth.bufferFrames(rate);
-        block = new float[bufferFrames * Sound.CHANNELS];
-        feed = new Feed(bufferFrames, rate.framesIn(MEMORY_SECONDS));
-        fadeIn = new FadeIn(rate);
-        source = new AlSource(rate, depth.buffers(), bufferFrames);
+        source = new AlSource(rate, depth.buffers(), depth.bufferFrames(rate));
+        queue = new FedQueue(source, rate, depth);
         silence = new SilentSource(rate);
         heard = new HeardClock(rate, device.usualLatencySeconds());
         watch = new DeviceWatch(rate);
@@ -56,9 +41,9 @@ final class AlStream implements AutoCloseable {
     /** Stops what sounds and begins another track, at once or after {@link #resume}. */
     void begin(Track next) {
         track = next;
-        feed.begin(next);
         isRunning = true;
-        beginAt(0);
+        queue.begin(next);
+        playFrom(0);
     }
 
     /** Silence at once; the rest of the track is forgotten. */
@@ -78,8 +63,8 @@ final class AlStream implements AutoCloseable {
     void resume() {
         if (isRunning && isPaused) {
             watch.begin();
-            unqueuePlayed();
-            fillQueue();
+            queue.unqueuePlayed();
+            queue.fill();
             source.play();
         }
         isPaused = false;
@@ -115,17 +100,12 @@ final class AlStream implements AutoCloseable {
     }
 
     private void beginAt(long frame) {
-        source.clear();
-        feed.rewindTo(frame);
-        frontFrame = feed.nextFrame();
-        heard.beginAt(frontFrame);
+        playFrom(queue.beginAt(frame));
+    }
+
+    private void playFrom(long frame) {
+        heard.beginAt(frame);
         watch.begin();
-        feed.next(block);
-        if (track.isInMiddle(frontFrame)) {
-            fadeIn.shape(block);
-        }
-        source.queue(block);
-        fillQueue();
         if (!isPaused) {
             source.play();
         }
@@ -146,34 +126,21 @@ final class AlStream implements AutoCloseable {
 
     private boolean feed() {
         boolean isEmpty = source.isStopped();
-        unqueuePlayed();
+        queue.unqueuePlayed();
         if (!readClock()) {
             return false;
         }
         DeviceWatch.Seen seen = watch.look(heard.handedFrame(), source.latencySeconds(), heard.readNanos());
-        if (isEmpty) {
-            dropOuts++;
-        }
         if (seen == DeviceWatch.Seen.RACED) {
             beginAt(watch.handedFrame());
             return true;
         }
-        fillQueue();
+        queue.fill();
         if (isEmpty) {
+            dropOuts++;
             source.play();
         }
         return true;
-    }
-
-    private void unqueuePlayed() {
-        frontFrame += (long) source.unqueuePlayed() * bufferFrames;
-    }
-
-    private void fillQueue() {
-        while (source.freeBuffers() > 0) {
-            feed.next(block);
-            source.queue(block);
-        }
     }
 
     private boolean readClock() {
@@ -181,15 +148,14 @@ final class AlStream implements AutoCloseable {
         if (!device.isConnected()) {
             return false; // then the clock shows nothing, and a stopped queue was not played to its end
         }
-        long handed = frontFrame + rate.frameAt(source.offsetSeconds());
-        heard.read(handed, source.latencySeconds(), nanoClock.getAsLong());
+        heard.read(queue.handedFrame(), source.latencySeconds(), nanoClock.getAsLong());
         return true;
     }
 
     private void tellWhatIsHeard() {
         long nowNanos = nanoClock.getAsLong();
-        track.heard(heard.heardAt(nowNanos, feed.lengthFrames()), nowNanos);
-        if (heard.heardFrame() >= feed.lengthFrames()) {
+        track.heard(heard.heardAt(nowNanos, queue.lengthFrames()), nowNanos);
+        if (heard.heardFrame() >= queue.lengthFrames()) {
             stop();
         }
     }
@@ -206,7 +172,7 @@ final class AlStream implements AutoCloseable {
 
     @Override
     public void close() {
-        source.close();
+        queue.close();
         silence.close();
     }
 }

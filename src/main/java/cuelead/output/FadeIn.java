@@ -4,14 +4,14 @@ import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 
 /**
- * The first milliseconds of a sound that begins in its middle: half a cosine, so that nothing jumps. One that begins
- * in silence is left as it is.
+ * The first moment of a sound that may begin in its middle: half a cosine, so that nothing jumps. As short as the fades
+ * of the sound library, so that no beat is moved; a sound that begins in silence is left as it is.
  */
 final class FadeIn {
+    static final double SECONDS = 0.0015;
+
     /** -60 dB of full scale. */
     private static final float QUIET = 0.001f;
-
-    private static final double SECONDS = 0.005;
 
     private final float[] gains;
 
@@ -22,7 +22,7 @@ final class FadeIn {
         }
     }
 
-    /** Fades the beginning of a stereo block that is longer than 5 ms. Realtime-safe. */
+    /** Fades the beginning of a stereo block that is longer than the fade. Realtime-safe. */
     void shape(float[] interleaved) {
         if (Math.abs(interleaved[0]) <= QUIET && Math.abs(interleaved[1]) <= QUIET) {
             return;

@@ -22,11 +22,6 @@ final class Track {
         heardNanos = System.nanoTime();
     }
 
-    /** Whether something of the same music comes before a frame of the sound. */
-    boolean isInMiddle(long frameOfSound) {
-        return startFrame + frameOfSound > 0;
-    }
-
     /** Realtime-safe, as the sound is. */
     int read(float[] interleaved, int frames) {
         return sound.read(interleaved, frames);
