@@ -10,6 +10,7 @@ import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import java.nio.ByteBuffer;
 import java.nio.FloatBuffer;
+import java.util.Optional;
 import org.lwjgl.openal.AL;
 import org.lwjgl.openal.ALC;
 import org.lwjgl.openal.ALC10;
@@ -30,14 +31,22 @@ final class AlDevice implements AutoCloseable {
     private static final String NO_DEVICE =
             "No sound device could be opened; connect one, or write a file instead with cuelead render.";
 
+    /** The library asks devices for three times 20 ms; on the average half of one is played. */
+    private static final double USUAL_LATENCY_SECONDS = 0.05;
+
     private final long device;
+    private final Optional<DeviceName> name;
+    private final double usualLatencySeconds;
     private final long context;
     private final ALCCapabilities capabilities;
     private final int[] attributes;
     private final long connectedAddress = MemoryUtil.nmemCalloc(1, Integer.BYTES);
 
-    private AlDevice(long device, int[] attributes) throws Refused {
+    private AlDevice(long device, Optional<DeviceName> name, double usualLatencySeconds, int[] attributes)
+            throws Refused {
         this.device = device;
+        this.name = name;
+        this.usualLatencySeconds = usualLatencySeconds;
         this.attributes = attributes;
         capabilities = ALC.createCapabilities(device);
         context = alcCreateContext(device, attributes);
@@ -49,12 +58,24 @@ final class AlDevice implements AutoCloseable {
 
     /** @throws Refused when there is none */
     static AlDevice openDefault(SampleRate rate) throws Refused {
+        return open(rate, Optional.empty()).orElseThrow(() -> new Refused(NO_DEVICE));
+    }
+
+    /** @throws Refused when it is not there or in use */
+    static AlDevice openNamed(SampleRate rate, DeviceName name) throws Refused {
+        return open(rate, Optional.of(name)).orElseThrow(() -> name.refusal(DeviceName.all()));
+    }
+
+    private static Optional<AlDevice> open(SampleRate rate, Optional<DeviceName> name) throws Refused {
         try {
-            long device = QuietStandardError.during(() -> alcOpenDevice((ByteBuffer) null));
+            CharSequence wanted = name.map(DeviceName::text).orElse(null); // the library's word for its default
+            long device = QuietStandardError.during(() -> alcOpenDevice(wanted));
             if (device == 0) {
-                throw new Refused(NO_DEVICE);
+                return Optional.empty();
             }
-            return new AlDevice(device, attributes(rate));
+            AlDevice opened = new AlDevice(device, name, USUAL_LATENCY_SECONDS, attributes(rate));
+            DefaultDevice.watch(opened.capabilities);
+            return Optional.of(opened);
         } catch (LinkageError noLibrary) {
             throw new Refused(NO_DEVICE, noLibrary);
         }
@@ -65,6 +86,8 @@ final class AlDevice implements AutoCloseable {
         long device = SOFTLoopback.alcLoopbackOpenDeviceSOFT((ByteBuffer) null);
         return new AlDevice(
                 device,
+                Optional.empty(),
+                0,
                 attributes(
                         rate,
                         SOFTLoopback.ALC_FORMAT_CHANNELS_SOFT,
@@ -88,6 +111,16 @@ final class AlDevice implements AutoCloseable {
         return all;
     }
 
+    /** How long it may take until a frame is heard, for as long as the device itself does not know. */
+    double usualLatencySeconds() {
+        return usualLatencySeconds;
+    }
+
+    /** Whether it is the default one, whichever that may become. */
+    boolean followsDefault() {
+        return name.isEmpty();
+    }
+
     /** Directs the calling thread's OpenAL calls to this device. */
     void useOnThisThread() {
         EXTThreadLocalContext.alcSetThreadContext(context);
@@ -109,10 +142,10 @@ final class AlDevice implements AutoCloseable {
         return MemoryUtil.memGetInt(connectedAddress) != ALC10.ALC_FALSE;
     }
 
-    /** Tries to go on with whatever is the default device now; true when that worked. */
+    /** Tries to go on: with the device of its name, or with whatever is the default device now. True when it worked. */
     boolean reopen() {
-        return capabilities.ALC_SOFT_reopen_device
-                && SOFTReopenDevice.alcReopenDeviceSOFT(device, (ByteBuffer) null, attributes);
+        CharSequence wanted = name.map(DeviceName::text).orElse(null);
+        return capabilities.ALC_SOFT_reopen_device && SOFTReopenDevice.alcReopenDeviceSOFT(device, wanted, attributes);
     }
 
     /** The next frames of a loopback device. */

@@ -1,183 +1,178 @@
 package cuelead.output;
 
-import static org.lwjgl.openal.AL10.AL_BUFFER;
-import static org.lwjgl.openal.AL10.AL_SOURCE_STATE;
-import static org.lwjgl.openal.AL10.AL_STOPPED;
-import static org.lwjgl.openal.AL10.AL_TRUE;
-import static org.lwjgl.openal.AL10.alSourcePause;
-import static org.lwjgl.openal.AL10.alSourcePlay;
-import static org.lwjgl.openal.AL10.alSourceStop;
-import static org.lwjgl.openal.AL10.alSourcei;
-
-import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
-import java.nio.FloatBuffer;
-import java.util.Arrays;
-import org.lwjgl.openal.AL10;
-import org.lwjgl.openal.EXTFloat32;
-import org.lwjgl.openal.SOFTDirectChannels;
-import org.lwjgl.openal.SOFTSourceLatency;
-import org.lwjgl.system.MemoryUtil;
+import java.util.function.LongSupplier;
 
 /**
- * One OpenAL source that is fed from a {@link Track} through a queue of a few long buffers. All is known ahead,
- * so a deep queue costs nothing; on a new track it is thrown away and filled again at once. After the end of the
- * track silence follows until its last frame has been heard. A second source plays silence always, so that no
- * device falls asleep.
+ * Feeds a {@link Track} to a device through a short queue and says what of it is heard. What a device swallows is
+ * played again when it is back. After the end of the track silence follows until its last frame has been heard.
  *
- * <p>Belongs to one thread, whose OpenAL context it uses. {@link #pump} is realtime-safe: values go to and from
- * the library through native memory that is reserved once.
+ * <p>Belongs to one thread, whose OpenAL context it uses. Realtime-safe but for making and closing.
  */
 final class AlStream implements AutoCloseable {
-    private static final int BUFFERS = 4;
-    private static final int BUFFER_FRAMES = 4_800;
-    private static final long UNKNOWN = Long.MAX_VALUE;
-
-    private final SampleRate rate;
-    private final int source = AL10.alGenSources();
-    private final int[] buffers = new int[BUFFERS];
-    private final int silentSource = AL10.alGenSources();
-    private final int silentBuffer = AL10.alGenBuffers();
-    private final float[] block = new float[BUFFER_FRAMES * Sound.CHANNELS];
-    private final FloatBuffer nativeBlock = MemoryUtil.memCallocFloat(block.length);
-    private final long nativeInt = MemoryUtil.nmemCalloc(1, Integer.BYTES);
-    private final long nativeOffsets = MemoryUtil.nmemCalloc(2, Double.BYTES);
+    private final AlDevice device;
+    private final LongSupplier nanoClock;
+    private final AlSource source;
+    private final FedQueue queue;
+    private final SilentSource silence;
+    private final HeardClock heard;
+    private final DeviceWatch watch;
 
     private Track track = new Track((interleaved, frames) -> 0, 0);
     private boolean isRunning;
     private boolean isPaused;
-    private long filledFrames;
-    private long unqueuedFrames;
-    private long lengthFrames;
     private int dropOuts;
 
-    AlStream(SampleRate rate) {
-        this.rate = rate;
-        AL10.alGenBuffers(buffers);
-        alSourcei(source, SOFTDirectChannels.AL_DIRECT_CHANNELS_SOFT, AL_TRUE);
-        putBlockInto(silentBuffer);
-        alSourcei(silentSource, AL_BUFFER, silentBuffer);
-        alSourcei(silentSource, AL10.AL_LOOPING, AL_TRUE);
-        alSourcePlay(silentSource);
+    /**
+     * @param device    is in use on this thread
+     * @param nanoClock as {@link System#nanoTime}
+     */
+    AlStream(AlDevice device, SampleRate rate, QueueDepth depth, LongSupplier nanoClock) {
+        this.device = device;
+        this.nanoClock = nanoClock;
+        source = new AlSource(rate, depth.buffers(), depth.bufferFrames(rate));
+        queue = new FedQueue(source, rate, depth);
+        silence = new SilentSource(rate);
+        heard = new HeardClock(rate, device.usualLatencySeconds());
+        watch = new DeviceWatch(rate);
+        watch.opened(nanoClock.getAsLong());
     }
 
-    /** Stops what sounds and begins another track. */
+    /** Stops what sounds and begins another track, at once or after {@link #resume}. */
     void begin(Track next) {
-        stop();
         track = next;
-        filledFrames = 0;
-        unqueuedFrames = 0;
-        lengthFrames = UNKNOWN;
-        for (int buffer : buffers) {
-            fillAndQueue(buffer);
-        }
         isRunning = true;
-        if (!isPaused) {
-            alSourcePlay(source);
-        }
+        queue.begin(next);
+        playFrom(0);
     }
 
     /** Silence at once; the rest of the track is forgotten. */
     void stop() {
         isRunning = false;
-        alSourceStop(source);
-        alSourcei(source, AL_BUFFER, 0);
+        source.clear();
+        track.end();
     }
 
+    /** Holds the sound; what the device has is still heard. */
     void pause() {
+        hold();
         isPaused = true;
-        if (isRunning) {
-            alSourcePause(source);
-        }
     }
 
+    /** Goes on after {@link #pause}, where it was held. */
     void resume() {
+        if (isRunning && isPaused) {
+            watch.begin();
+            queue.unqueuePlayed();
+            queue.fill();
+            source.play();
+        }
         isPaused = false;
-        if (isRunning) {
-            alSourcePlay(source);
-        }
     }
 
-    /** Goes on after the device came back: what was queued when it went sounds again. */
-    void restart() {
-        alSourcePlay(silentSource);
+    /** Stops the sound until {@link #goOnAfterHold}; what the device has is still heard, for {@link #latencySeconds}. */
+    void hold() {
         if (isRunning && !isPaused) {
-            alSourcePlay(source);
+            source.pause();
+            readClock();
         }
     }
 
-    /** Feeds the queue and says what is heard. To be called several times a buffer. Realtime-safe. */
-    void pump() {
-        if (!isRunning) {
-            return;
+    void goOnAfterHold() {
+        useNewDevice();
+        if (isRunning) {
+            beginAt(heard.handedFrame());
         }
-        for (int processed = get(AL10.AL_BUFFERS_PROCESSED); processed > 0; processed--) {
-            AL10.nalSourceUnqueueBuffers(source, 1, nativeInt);
-            unqueuedFrames += BUFFER_FRAMES;
-            fillAndQueue(MemoryUtil.memGetInt(nativeInt));
-        }
-        tellWhatIsHeard();
-        if (isRunning && !isPaused && get(AL_SOURCE_STATE) == AL_STOPPED) {
+    }
+
+    /** Goes on after the device was lost and is back, with what was swallowed. */
+    void goOnAfterLoss() {
+        useNewDevice();
+        if (isRunning) {
             dropOuts++;
-            alSourcePlay(source);
+            beginAt(heard.heardFrame());
         }
     }
 
-    /** How often the queue ran dry since the beginning. */
-    int dropOuts() {
-        return dropOuts;
+    private void useNewDevice() {
+        silence.play();
+        watch.opened(nanoClock.getAsLong());
     }
 
-    private void fillAndQueue(int buffer) {
-        int got = lengthFrames == UNKNOWN ? track.read(block, BUFFER_FRAMES) : 0;
-        if (got < BUFFER_FRAMES) {
-            Arrays.fill(block, got * Sound.CHANNELS, block.length, 0);
-            lengthFrames = Math.min(lengthFrames, filledFrames + got);
+    private void beginAt(long frame) {
+        playFrom(queue.beginAt(frame));
+    }
+
+    private void playFrom(long frame) {
+        heard.beginAt(frame);
+        watch.begin();
+        if (!isPaused) {
+            source.play();
         }
-        filledFrames += BUFFER_FRAMES;
-        putBlockInto(buffer);
-        MemoryUtil.memPutInt(nativeInt, buffer);
-        AL10.nalSourceQueueBuffers(source, 1, nativeInt);
     }
 
-    private void putBlockInto(int buffer) {
-        nativeBlock.put(0, block);
-        AL10.nalBufferData(
-                buffer,
-                EXTFloat32.AL_FORMAT_STEREO_FLOAT32,
-                MemoryUtil.memAddress(nativeBlock),
-                block.length * Float.BYTES,
-                rate.hz());
+    /**
+     * Feeds the queue and says what is heard; to be called several times a buffer.
+     *
+     * @return false when the device is gone; then nothing was done
+     */
+    boolean pump() {
+        boolean isThere = (isRunning && !isPaused) ? feed() : device.isConnected();
+        if (isThere && isRunning) {
+            tellWhatIsHeard();
+        }
+        return isThere;
     }
 
-    /** The offset counts from the front of the queue; the latency is what the device still holds. */
+    private boolean feed() {
+        boolean isEmpty = source.isStopped();
+        queue.unqueuePlayed();
+        if (!readClock()) {
+            return false;
+        }
+        DeviceWatch.Seen seen = watch.look(heard.handedFrame(), source.latencySeconds(), heard.readNanos());
+        if (seen == DeviceWatch.Seen.RACED) {
+            beginAt(watch.handedFrame());
+            return true;
+        }
+        queue.fill();
+        if (isEmpty) {
+            dropOuts++;
+            source.play();
+        }
+        return true;
+    }
+
+    private boolean readClock() {
+        source.readClock();
+        if (!device.isConnected()) {
+            return false; // then the clock shows nothing, and a stopped queue was not played to its end
+        }
+        heard.read(queue.handedFrame(), source.latencySeconds(), nanoClock.getAsLong());
+        return true;
+    }
+
     private void tellWhatIsHeard() {
-        SOFTSourceLatency.nalGetSourcedvSOFT(source, SOFTSourceLatency.AL_SEC_OFFSET_LATENCY_SOFT, nativeOffsets);
-        double offsetSeconds = MemoryUtil.memGetDouble(nativeOffsets);
-        double latencySeconds = MemoryUtil.memGetDouble(nativeOffsets + Double.BYTES);
-        long heard = unqueuedFrames + Math.round((offsetSeconds - latencySeconds) * rate.hz());
-        track.heard(Math.max(0, Math.min(heard, lengthFrames)));
-        if (heard >= lengthFrames) {
+        long nowNanos = nanoClock.getAsLong();
+        track.heard(heard.heardAt(nowNanos, queue.lengthFrames()), nowNanos);
+        if (heard.heardFrame() >= queue.lengthFrames()) {
             stop();
-            track.end();
         }
     }
 
-    private int get(int what) {
-        AL10.nalGetSourcei(source, what, nativeInt);
-        return MemoryUtil.memGetInt(nativeInt);
+    /** How long what is handed to the device now will take until it is heard. */
+    double latencySeconds() {
+        return heard.latencySeconds();
+    }
+
+    /** How often the sound broke off since the beginning, as far as that can be known. */
+    int dropOuts() {
+        return dropOuts + watch.gaps();
     }
 
     @Override
     public void close() {
-        stop();
-        alSourceStop(silentSource);
-        AL10.alDeleteSources(source);
-        AL10.alDeleteSources(silentSource);
-        AL10.alDeleteBuffers(buffers);
-        AL10.alDeleteBuffers(silentBuffer);
-        MemoryUtil.memFree(nativeBlock);
-        MemoryUtil.nmemFree(nativeInt);
-        MemoryUtil.nmemFree(nativeOffsets);
+        queue.close();
+        silence.close();
     }
 }

@@ -1,89 +1,68 @@
 package cuelead.output;
 
 import cuelead.report.Refused;
+import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.locks.LockSupport;
 
 /**
- * The default sound device. One thread, {@code cuelead-audio}, pulls a {@link Sound} and feeds the device; it
- * never waits for another. Orders come to it through a queue without locks; what is heard comes back as plain
- * volatile values.
+ * A sound device. One thread, {@code cuelead-audio}, pulls a {@link Sound} and feeds the device; it never waits for
+ * another. Orders come to it through a queue without locks; what is heard comes back as plain volatile values.
+ * Several may be open at once.
  *
  * <p>Orders may come from one thread at a time; all other methods are thread-safe.
  */
 public final class OpenAlOutput implements Speakers {
-    private static final long PUMP_NANOS = TimeUnit.MILLISECONDS.toNanos(4);
-    private static final long REOPEN_NANOS = TimeUnit.SECONDS.toNanos(1);
     private static final long POLL_MILLIS = 10;
 
-    private final AlDevice device;
-    private final SampleRate rate;
-    private final ConcurrentLinkedQueue<Order> orders = new ConcurrentLinkedQueue<>();
-    private final Thread audioThread = new Thread(this::run, "cuelead-audio");
-
+    private final AudioThread thread;
     private volatile Track track = new Track((interleaved, frames) -> 0, 0);
-    private volatile int dropOuts;
-    private volatile boolean isDeviceLost;
-    private volatile boolean isClosing;
 
-    /** What the audio thread shall do. */
-    @FunctionalInterface
-    private interface Order {
-        void on(AlStream stream);
-    }
-
-    @SuppressWarnings("ThreadPriorityCheck") // a hint: the queue is deep enough without
-    private OpenAlOutput(AlDevice device, SampleRate rate) {
-        this.device = device;
-        this.rate = rate;
-        audioThread.setDaemon(true);
-        audioThread.setPriority(Thread.MAX_PRIORITY);
+    private OpenAlOutput(AudioThread thread) {
+        this.thread = thread;
     }
 
     /**
-     * Opens the default device, which plays silence until something is played.
+     * Opens the default device, which plays silence until something is played. When another becomes the default, the
+     * sound moves there.
      *
      * @throws Refused when there is none, naming the way without one
      */
     public static OpenAlOutput open(SampleRate rate) throws Refused {
-        OpenAlOutput output = new OpenAlOutput(AlDevice.openDefault(rate), rate);
-        output.audioThread.start();
-        return output;
+        return new OpenAlOutput(AudioThread.start(AlDevice::openDefault, rate));
+    }
+
+    /**
+     * Opens the device of a name, see {@link DeviceName#all}. When it is lost, the sound waits for it.
+     *
+     * @throws Refused when it is not there, naming those that are
+     */
+    public static OpenAlOutput open(SampleRate rate, DeviceName name) throws Refused {
+        return new OpenAlOutput(AudioThread.start(wanted -> AlDevice.openNamed(wanted, name), rate));
     }
 
     @Override
     public void play(Sound sound, long startFrame) {
         Track next = new Track(sound, startFrame);
         track = next;
-        order(stream -> stream.begin(next));
+        thread.give(new Order.Begin(next));
     }
 
     @Override
     public void pause() {
-        order(AlStream::pause);
+        thread.give(new Order.Pause());
     }
 
     @Override
     public void resume() {
-        order(AlStream::resume);
+        thread.give(new Order.Resume());
     }
 
     @Override
     public void stop() {
-        Track stopped = track;
-        order(stream -> {
-            stream.stop();
-            stopped.end();
-        });
-    }
-
-    private void order(Order order) {
-        orders.add(order);
-        LockSupport.unpark(audioThread);
+        thread.give(new Order.Stop());
     }
 
     @Override
@@ -92,7 +71,13 @@ public final class OpenAlOutput implements Speakers {
     }
 
     @Override
+    public HeardAt heardAt() {
+        return track.heardAt();
+    }
+
+    @Override
     public boolean hasEnded() {
+        thread.checkAlive();
         return track.hasEnded();
     }
 
@@ -107,57 +92,16 @@ public final class OpenAlOutput implements Speakers {
 
     @Override
     public int dropOuts() {
-        return dropOuts;
+        return thread.dropOuts();
     }
 
     @Override
     public boolean isDeviceLost() {
-        return isDeviceLost;
-    }
-
-    private void run() {
-        device.useOnThisThread();
-        try (AlStream stream = new AlStream(rate)) {
-            while (!isClosing) {
-                obey(stream);
-                if (device.isConnected()) {
-                    stream.pump();
-                    dropOuts = stream.dropOuts();
-                    LockSupport.parkNanos(PUMP_NANOS);
-                } else {
-                    waitForDevice(stream);
-                }
-            }
-        } finally {
-            device.leaveThisThread();
-        }
-    }
-
-    private void obey(AlStream stream) {
-        for (Order order = orders.poll(); order != null; order = orders.poll()) {
-            order.on(stream);
-        }
-    }
-
-    private void waitForDevice(AlStream stream) {
-        isDeviceLost = true;
-        LockSupport.parkNanos(REOPEN_NANOS);
-        if (!isClosing && device.reopen()) {
-            stream.restart();
-            isDeviceLost = false;
-        }
+        return thread.isDeviceLost();
     }
 
     @Override
     public void close() {
-        isClosing = true;
-        LockSupport.unpark(audioThread);
-        try {
-            audioThread.join();
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            return; // the thread ends on its own and the device with the program
-        }
-        device.close();
+        thread.end();
     }
 }

@@ -1,11 +1,8 @@
 package cuelead.output;
 
 import java.util.function.LongSupplier;
-import org.lwjgl.system.APIUtil;
 import org.lwjgl.system.JNI;
-import org.lwjgl.system.Library;
 import org.lwjgl.system.Platform;
-import org.lwjgl.system.SharedLibrary;
 import org.lwjgl.system.linux.FCNTL;
 
 /**
@@ -47,14 +44,5 @@ final class QuietStandardError {
             JNI.invokeI(kept, STANDARD_ERROR, Libc.DUP2);
             JNI.invokeI(kept, Libc.CLOSE);
         }
-    }
-
-    /** The addresses of three functions of the C library. */
-    private static final class Libc {
-        private static final SharedLibrary LIBRARY =
-                Library.loadNative(QuietStandardError.class, "org.lwjgl", "libc.so.6");
-        static final long DUP = APIUtil.apiGetFunctionAddress(LIBRARY, "dup");
-        static final long DUP2 = APIUtil.apiGetFunctionAddress(LIBRARY, "dup2");
-        static final long CLOSE = APIUtil.apiGetFunctionAddress(LIBRARY, "close");
     }
 }

@@ -9,8 +9,10 @@ import cuelead.plan.Call.Kind;
 import cuelead.plan.Cue.Need;
 import cuelead.time.Beats;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What could be called for one count: the sheet's own words, its turn, its word, or its figure. */
 final class CountCues {
@@ -18,7 +20,6 @@ final class CountCues {
     private static final double TOUCH_WORTH = 7;
     private static final double SPLIT_WORTH = 2;
     private static final double OPTIONAL_WORTH = 1;
-    private static final double OWN_BONUS = 3;
     /** Naming the figure, and its side, is worth more than its first word, but not another count's word. */
     private static final double HEAD_BONUS = 3;
 
@@ -38,8 +39,8 @@ final class CountCues {
         Optional<OwnCall> own = ownCall(count);
         if (own.isPresent()) {
             return own.filter(call -> !call.isSilence()).map(call -> {
-                Phrase phrase = new Phrase(call.words(), WEIGHT_WORTH + OWN_BONUS);
-                return new Cue(Kind.WORD, Need.WISH, count, List.of(phrase), lead);
+                Kind kind = count.turn().isNone() ? Kind.WORD : Kind.FIGURE;
+                return new Cue(kind, Need.OWN_WORD, count, Phrase.needed(List.of(call.words())), lead);
             });
         }
         if (count.steps().isEmpty()) {
@@ -62,8 +63,33 @@ final class CountCues {
                 .findFirst();
     }
 
-    /** What a section that begins with this count, or a figure, is called; empty where nothing is danced. */
-    static Optional<List<String>> headsOf(DancedCount count) {
+    /** What a section that begins with this count is called, fullest first: the sheet's own words, or its figure's name. */
+    static Optional<List<String>> sectionHeadsOf(DancedCount count) {
+        Optional<OwnCall> own = ownCall(count);
+        return own.isEmpty()
+                ? headsOf(count)
+                : own.filter(call -> !call.isSilence()).map(call -> List.of(call.words()));
+    }
+
+    /** The same, and last the first word of the section, for where there is little time among words. */
+    static Optional<List<String>> shortSectionHeadsOf(DancedCount count) {
+        Set<String> heads = new LinkedHashSet<>(sectionHeadsOf(count).orElse(List.of()));
+        if (!heads.isEmpty() && !hasOwnWords(count)) {
+            StepWords.of(count.section(), count.steps().get(0)).stream()
+                    .filter(word -> !word.startsWith("("))
+                    .findFirst()
+                    .ifPresent(heads::add);
+        }
+        return heads.isEmpty() ? Optional.empty() : Optional.of(List.copyOf(heads));
+    }
+
+    /** Whether the sheet has words of its own for this count. */
+    static boolean hasOwnWords(DancedCount count) {
+        return ownCall(count).filter(call -> !call.isSilence()).isPresent();
+    }
+
+    /** What a figure that begins with this count is called; empty where nothing is danced. */
+    private static Optional<List<String>> headsOf(DancedCount count) {
         return count.steps().stream()
                 .findFirst()
                 .map(step -> StepWords.figureOf(count.section(), step)

@@ -14,15 +14,15 @@ import java.util.List;
  */
 record Cue(Call.Kind kind, Need need, DancedCount target, List<Phrase> phrases, Beats lead) {
     /**
-     * How much a call is needed, and in which order they choose their time. The nearest to its beat is first: each
-     * later one can only move earlier, so what is heard is in the order restart, wall, section, turn. Wishes take
-     * the time that is left.
+     * What a call is needed for. Calls for one count are heard in the reverse of this order: wall, restart or tag,
+     * section, turn. A wish takes the time that is left.
      */
     enum Need {
+        OWN_WORD,
         TURN,
         SECTION,
-        WALL,
         ANNOUNCEMENT,
+        WALL,
         EARLY_WARNING,
         WISH
     }

@@ -14,7 +14,7 @@ import java.util.Optional;
  * {@link CountCues} finds for each count. Which of it fits is decided elsewhere.
  */
 final class Cues {
-    /** The wall is called this much before its first section, a restart or tag this much before the wall. */
+    /** A wall, a restart or a tag is called this much before its first section. */
     private static final Beats BETWEEN_CHANGES = Beats.of(2);
 
     private final Timeline timeline;
@@ -53,7 +53,7 @@ final class Cues {
         }
         DancedCount start = firstWhole(counts);
         if (!run.isTag() && extent.contains(start)) {
-            cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run), wallLead(start)));
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
         if (level == CallLevel.CHANGES) {
@@ -63,7 +63,8 @@ final class Cues {
             if (count.isFirstOfSection()) {
                 addSection(count);
             }
-            if (level != CallLevel.SECTIONS) {
+            boolean isSaidWithSection = count.isFirstOfSection() && CountCues.hasOwnWords(count);
+            if (level != CallLevel.SECTIONS && !isSaidWithSection) {
                 CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }
         }
@@ -90,8 +91,8 @@ final class Cues {
 
     /** Sections are called their lead ahead; the very first is called before the count-in. */
     private Beats sectionLead(DancedCount count) {
-        if (first.isEmpty() || !count.at().equals(first.get().at())) {
-            return settings.sectionLead();
+        if (!isOpening(count)) {
+            return leadInFlow(count);
         }
         Metre metre = timeline.dance().header().metre();
         Beats beforeCountIn = timeline.beatsOf(CountIn.reserved(metre, timeline.countsOf(settings.lead())))
@@ -99,10 +100,23 @@ final class Cues {
         return beforeCountIn.compareTo(settings.sectionLead()) > 0 ? beforeCountIn : settings.sectionLead();
     }
 
-    private static List<Phrase> wallPhrases(Run run) {
+    /**
+     * Where every word is called, a section is named in place of its first count's word, before that count's turn; else
+     * there is time to name it earlier.
+     */
+    private Beats leadInFlow(DancedCount count) {
+        if (settings.levelOf(count.run().wall()) != CallLevel.WORDS) {
+            return settings.sectionLead();
+        }
+        boolean isTurnToldToo = !count.turn().isNone() && !CountCues.hasOwnWords(count);
+        return isTurnToldToo ? settings.lead().plus(BETWEEN_CHANGES) : settings.lead();
+    }
+
+    /** With the way faced, where that does not take the time of the words. */
+    private static List<Phrase> wallPhrases(Run run, CallLevel level) {
         String wall = "wall " + NumberWords.cardinal(run.wall());
         String facing = TurnWords.wall(run.startFacing());
-        return facing.isEmpty() || run.wall() == 1
+        return facing.isEmpty() || run.wall() == 1 || level == CallLevel.WORDS
                 ? Phrase.needed(List.of(wall))
                 : Phrase.needed(List.of(wall + " " + facing, wall));
     }
@@ -122,20 +136,25 @@ final class Cues {
             announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(target));
         }
         if (next.isTag() && !run.isTag()) {
-            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", settings.sectionLead());
+            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", wallLead(target));
         }
     }
 
-    private void announce(DancedCount target, List<String> early, String again, Beats leadOfNext) {
-        Beats lead = leadOfNext.plus(BETWEEN_CHANGES);
+    private void announce(DancedCount target, List<String> early, String again, Beats lead) {
         cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
         cues.add(new Cue(Kind.CHANGE, Need.ANNOUNCEMENT, target, Phrase.needed(List.of(again)), lead));
     }
 
     /** A new section by its first figure, in the last counts of the one before. */
     private void addSection(DancedCount count) {
+        boolean isAmongWords = settings.levelOf(count.run().wall()) == CallLevel.WORDS && !isOpening(count);
+        Optional<List<String>> heads =
+                isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
         Beats lead = sectionLead(count);
-        CountCues.headsOf(count)
-                .ifPresent(heads -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(heads), lead)));
+        heads.ifPresent(words -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(words), lead)));
+    }
+
+    private boolean isOpening(DancedCount count) {
+        return first.isPresent() && count.at().equals(first.get().at());
     }
 }

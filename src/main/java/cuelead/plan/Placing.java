@@ -8,21 +8,32 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds the time of the calls that must be made: turns first, then sections, walls, announcements, early warnings
- * (see {@link Cue.Need}). Each takes the cheapest free place: near its lead, in its fullest words that are not too long.
+ * Finds the time of the calls that must be made. The sheet's own words come first; then the last first: each takes the cheapest free place, near its lead and in
+ * its fullest words that are not too long, so that where time is short it is the earlier call that comes earlier, and
+ * calls are heard in the order of their counts. Early warnings take what is left of their wall.
  */
 final class Placing {
     private static final Beats MOST_EXTRA_LEAD = Beats.of(12);
+    /** The sheet's own words are wanted at their count. */
+    private static final Beats MOST_EXTRA_LEAD_OF_OWN_WORDS = Beats.ONE;
     /** A beat earlier than wanted costs 1; saying the next shorter words costs this. */
-    private static final double SHORTER_WORDS_COST = 1.2;
-    /** Words longer than this many beats take the place of others' words; each beat more costs 1.5. */
-    private static final double EASY_BEATS = 1.7;
-
+    private static final double SHORTER_WORDS_COST = 0.8;
+    /** Words longer than a beat take the place of others' words; each beat more costs this. */
     private static final double LONG_WORDS_COST = 1.5;
+    /** The wall that a turn ends at is worth the place of another's word, and so is how far a wall is danced. */
+    private static final Map<Cue.Need, Double> EASY_BEATS = Map.of(Cue.Need.TURN, 1.7, Cue.Need.EARLY_WARNING, 3.0);
+
+    private static final Comparator<Cue> LAST_FIRST = Comparator.<Cue, Boolean>comparing(
+                    cue -> cue.need() != Cue.Need.OWN_WORD)
+            .thenComparing(cue -> cue.need() == Cue.Need.EARLY_WARNING)
+            .thenComparing(cue -> cue.target().at(), Comparator.reverseOrder())
+            .thenComparing(Cue::need);
+
     private final Timeline timeline;
     private final Extent extent;
     private final WordTimes words;
@@ -51,7 +62,7 @@ final class Placing {
     record Placed(List<Offer> offers, List<LeftOut> leftOut) {}
 
     /**
-     * Places every cue that is more than a wish, in order of need, then of time. Where one finds no room, all that is
+     * Places every cue that is more than a wish. Where one finds no room, all that is
      * said in its wall is said in fewer words, and everything is placed anew.
      *
      * @param taken when nothing can be said; is left as it is
@@ -59,7 +70,7 @@ final class Placing {
     static Placed place(Timeline timeline, Extent extent, WordTimes words, List<Cue> cues, Airtime taken) {
         List<Cue> needed = cues.stream()
                 .filter(cue -> cue.need() != Cue.Need.WISH)
-                .sorted(Comparator.comparing(Cue::need))
+                .sorted(LAST_FIRST)
                 .toList();
         Set<Cue> terse = Collections.newSetFromMap(new IdentityHashMap<>());
         while (true) {
@@ -109,8 +120,9 @@ final class Placing {
 
     private List<Offer> offers(Cue cue) {
         List<Offer> offers = new ArrayList<>();
+        Beats most = cue.need() == Cue.Need.OWN_WORD ? MOST_EXTRA_LEAD_OF_OWN_WORDS : MOST_EXTRA_LEAD;
         for (Phrase phrase : phrases(cue)) {
-            for (Beats extra = Beats.ZERO; extra.compareTo(MOST_EXTRA_LEAD) <= 0; extra = extra.plus(Beats.HALF)) {
+            for (Beats extra = Beats.ZERO; extra.compareTo(most) <= 0; extra = extra.plus(Beats.HALF)) {
                 Offer.of(cue, phrase, cue.lead().plus(extra), timeline.grid(), words)
                         .ifPresent(offers::add);
             }
@@ -140,7 +152,8 @@ final class Placing {
             early = -early;
         }
         double shorter = offer.cue().phrases().indexOf(offer.phrase()) * SHORTER_WORDS_COST;
-        double tooLong = Math.max(0, lengthBeats(offer) - EASY_BEATS) * LONG_WORDS_COST;
+        double easyBeats = EASY_BEATS.getOrDefault(offer.cue().need(), 1.0);
+        double tooLong = Math.max(0, lengthBeats(offer) - easyBeats) * LONG_WORDS_COST;
         return early + shorter + tooLong;
     }
 

@@ -63,9 +63,10 @@ final class Preparation {
         SampleRate rate =
                 song.map(open -> open.song().pcm().rate()).orElse(wish.rate().orElse(RATE_WITHOUT_MUSIC));
         VoiceTimes words = new VoiceTimes(voice(rate));
+        Timeline timeline = ground.timeline();
+        problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
         TakeMaker takes = new TakeMaker(words, new MixMaker(rate, song.map(OpenSong::song)));
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
-        Timeline timeline = ground.timeline();
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
         float[] musicPowers = song.isPresent() ? song.get().musicPowers(places, progress) : new float[0];

@@ -12,6 +12,8 @@ public final class BeatFit {
     private static final double LARGE_SHARE = 0.2;
 
     private static final double LARGE_SECONDS = 15;
+    /** Beats that cover less of a song than this cannot be all of its beats. */
+    private static final double LEAST_SHARE = 0.5;
 
     private BeatFit() {}
 
@@ -20,7 +22,7 @@ public final class BeatFit {
      *
      * @param beatFile    its name, as the user is told it
      * @param songSeconds length of the song
-     * @return an error when most beats do not fit; warnings about some beats beyond the song's end and about a
+     * @return an error when most beats do not fit, or when they cover less than half of the song; warnings about some beats beyond the song's end and about a
      *     large part of the song without beats
      */
     public static List<Problem> check(String beatFile, BeatGrid beats, double songSeconds) {
@@ -39,6 +41,18 @@ public final class BeatFit {
                     outside + " of " + beats.size() + " beats lie outside the song, which is "
                             + Clock.minutesSeconds(songSeconds) + " long.",
                     "This looks like the beat file of another song; rename it or take it away."));
+        }
+        double covered = beats.beatSeconds(beats.size() - 1) - beats.beatSeconds(0);
+        if (covered < LEAST_SHARE * songSeconds) {
+            return List.of(new Problem(
+                    Severity.ERROR,
+                    "beats_do_not_fit",
+                    beatFile,
+                    0,
+                    0,
+                    "The beats cover only " + Clock.minutesSeconds(covered) + " of the song, which is "
+                            + Clock.minutesSeconds(songSeconds) + " long.",
+                    "Make the beat file from this recording, from beginning to end."));
         }
         List<Problem> problems = new ArrayList<>();
         if (outside > 0) {
@@ -62,7 +76,7 @@ public final class BeatFit {
                     "beats_missing",
                     beatFile,
                     Clock.minutesSeconds(seconds) + " of the song's " + Clock.minutesSeconds(songSeconds) + " lie "
-                            + where + "; there the tempo of the nearest beats goes on.",
+                            + where + ", where nothing can be called.",
                     "See that the beat file was made from this recording, to its end."));
         }
     }

@@ -36,8 +36,12 @@ public final class Balance {
         double voiceLufs =
                 voiceDb + forecast.voiceLufs().orElse(forecast.musicLufs().orElse(PROGRAMME_LUFS));
         double clickDb = voiceLufs - CLICK_BELOW_VOICE_LU - forecast.clickLufs();
-        Levels levels =
-                new Levels(wishes.musicDb(), voiceDb + wishes.voiceDb(), clickDb + wishes.clickDb(), wishes.dipDb());
+        Levels levels = new Levels(
+                wishes.musicDb(),
+                voiceDb + wishes.voiceDb(),
+                clickDb + wishes.clickDb(),
+                wishes.dipDb(),
+                wishes.sides());
         return toProgrammeLoudness(levels, forecast);
     }
 

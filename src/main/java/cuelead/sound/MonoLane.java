@@ -3,16 +3,18 @@ package cuelead.sound;
 import java.util.List;
 
 /**
- * Mono sounds at their places, all at one gain, added to both sides. Keeps no position, so it answers for any
+ * Mono sounds at their places, all at one gain, added to the sides of the calls. Keeps no position, so it answers for any
  * frames in any order. Immutable; {@link #addTo} is realtime-safe.
  */
 final class MonoLane {
     private final PlacedClip[] clips;
     private final float[] gains;
+    private final Sides sides;
     private final long longestFrames;
 
     /** @param clips in order of their start */
-    MonoLane(List<PlacedClip> clips, double gain) {
+    MonoLane(List<PlacedClip> clips, double gain, Sides sides) {
+        this.sides = sides;
         this.clips = clips.toArray(new PlacedClip[0]);
         gains = new float[this.clips.length];
         long longest = 0;
@@ -35,11 +37,11 @@ final class MonoLane {
             int from = (int) Math.max(0, firstFrame - clip.startFrame());
             int to = (int) Math.min(mono.length, end - clip.startFrame());
             int at = (int) (clip.startFrame() + from - firstFrame) * Sound.CHANNELS;
-            float gain = gains[i];
+            float left = gains[i] * sides.callsLeft();
+            float right = gains[i] * sides.callsRight();
             for (int sample = from; sample < to; sample++) {
-                float heard = mono[sample] * gain;
-                interleaved[at++] += heard;
-                interleaved[at++] += heard;
+                interleaved[at++] += mono[sample] * left;
+                interleaved[at++] += mono[sample] * right;
             }
         }
     }

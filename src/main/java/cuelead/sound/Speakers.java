@@ -12,7 +12,7 @@ public interface Speakers extends AutoCloseable {
      */
     void play(Sound sound, long startFrame);
 
-    /** Holds the sound where it is. */
+    /** Holds the sound where it is; what the device has is still heard, less than 0.1 s with usual devices. */
     void pause();
 
     /** Goes on after {@link #pause}. */
@@ -24,16 +24,21 @@ public interface Speakers extends AutoCloseable {
     /** The frame that leaves the speakers now, at most a few milliseconds old. */
     long heardFrame();
 
+    /** The latest reading of {@link #heardFrame} with its time, for comparing clocks. */
+    default HeardAt heardAt() {
+        return new HeardAt(heardFrame(), System.nanoTime());
+    }
+
     /** Whether the last frame of the sound has been heard, or the sound was stopped. */
     boolean hasEnded();
 
     /** Waits until {@link #hasEnded}, or for so long. Not for a thread that must not wait. */
     boolean awaitEnd(long timeoutMillis) throws InterruptedException;
 
-    /** How often the sound broke off because it was not fed in time. */
+    /** How often the sound broke off because it was not fed in time, as far as that can be known. */
     int dropOuts();
 
-    /** Whether the device is gone. The sound stands still then and goes on when a device is there again. */
+    /** Whether the device is gone. When one is there again the sound goes on with what was not heard. */
     boolean isDeviceLost();
 
     /** Silence, and the device is given back. */

@@ -41,8 +41,10 @@ public final class StemMix implements Sound {
         music = plan.music().orElseGet(() -> new Pcm(plan.rate(), 0));
         dip = plan.dip();
         musicGain = plan.levels().musicGain();
-        voice = new MonoLane(plan.clips(), plan.levels().voiceGain());
-        clicks = new MonoLane(clickClips(plan), plan.levels().clickGain());
+        voice = new MonoLane(
+                plan.clips(), plan.levels().voiceGain(), plan.levels().sides());
+        clicks = new MonoLane(
+                clickClips(plan), plan.levels().clickGain(), plan.levels().sides());
         nextFrame = startFrame;
     }
 
@@ -67,6 +69,7 @@ public final class StemMix implements Sound {
         if (stems.contains(Stem.MUSIC)) {
             music.copy(nextFrame, interleaved, wanted);
             dip.applyTo(interleaved, wanted, nextFrame, musicGain);
+            plan.levels().sides().fold(interleaved, wanted);
         } else {
             Arrays.fill(interleaved, 0, wanted * CHANNELS, 0);
         }

@@ -13,6 +13,7 @@ import cuelead.dance.Tag;
 import cuelead.english.NumberWords;
 import cuelead.plan.Call.Kind;
 import cuelead.time.BeatGrid;
+import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import cuelead.time.Tempo;
 import java.util.ArrayList;
@@ -151,6 +152,76 @@ class CallPlanTest {
                         && c.section().equals("S2")
                         && c.count().equals(Optional.of(Count.on(4)))));
         assertTrue(plan.leftOut().stream().anyMatch(o -> o.reason() == LeftOut.Reason.SILENT_ON_SHEET));
+    }
+
+    /** The sheet's own words are said at their count; the next section's name finds its place around them. */
+    @Property(tries = 30, seed = "20261125")
+    void ownWordsGiveWayToNothing(@ForAll @DoubleRange(min = 60, max = 130) double beatsPerMinute) {
+        List<OwnCall> own = List.of(new OwnCall(Count.on(7), "glide"), new OwnCall(Count.on(8), "drift"));
+        Part part =
+                new Part("A", List.of(PlanFixtures.section("S1", 8, 0, own), PlanFixtures.section("S2", 8, 90, own)));
+        Timeline timeline =
+                PlanFixtures.timeline(PlanFixtures.dance(Metre.EIGHTS, part, List.of(), List.of()), beatsPerMinute, 40);
+        CallPlan plan = CallPlan.make(timeline, WORDS, PlanFixtures.BY_LETTERS);
+        for (DancedCount count : timeline.counts()) {
+            if (count.count().number() >= 7) {
+                String word = count.count().number() == 7 ? "glide" : "drift";
+                Call call = plan.calls().stream()
+                        .filter(c -> c.words().equals(word) && c.beatSeconds().getAsDouble() == count.songSeconds())
+                        .findFirst()
+                        .orElseThrow();
+                assertEquals(2, call.lead().toDecimal(), 1);
+            }
+        }
+        assertEquals(
+                timeline.counts().stream().filter(DancedCount::isFirstOfSection).count(),
+                count(plan, c -> c.kind() == Kind.SECTION));
+    }
+
+    /** Among words a section is named in place of its first word, so that the counts before it keep theirs. */
+    @Test
+    void aSectionsNameTakesNoWordOfTheSectionBefore() {
+        Timeline timeline = PlanFixtures.timeline(PlanFixtures.eights(0), 104, 60);
+        CallPlan plan = CallPlan.make(timeline, WORDS, PlanFixtures.BY_LETTERS);
+        for (DancedCount count : timeline.counts()) {
+            boolean isMet = count.count().number() <= 2 || count.countInRun() >= 31;
+            assertTrue(
+                    isMet
+                            || plan.calls().stream()
+                                    .anyMatch(c -> c.beatSeconds().isPresent()
+                                            && c.beatSeconds().getAsDouble() == count.songSeconds()),
+                    count.section().name() + " " + count.count().label());
+        }
+    }
+
+    /** A restart is called twice: early in its wall, and within the last eight beats. */
+    @Property(tries = 20, seed = "20261125")
+    void aRestartIsCalledJustBeforeItComes(@ForAll @DoubleRange(min = 70, max = 130) double beatsPerMinute) {
+        Timeline timeline = PlanFixtures.timeline(everything(), beatsPerMinute, 150);
+        List<Call> restarts = CallPlan.make(timeline, WORDS, PlanFixtures.BY_LETTERS).calls().stream()
+                .filter(c -> c.words().startsWith("restart"))
+                .toList();
+        assertEquals("restart after sixteen", restarts.get(0).words());
+        assertTrue(restarts.get(0).lead().toDecimal() > 8);
+        assertTrue(restarts.get(1).lead().toDecimal() <= 8, restarts.get(1).toString());
+    }
+
+    @Test
+    void aPieceOfADanceOpensLikeADance() {
+        Timeline timeline = PlanFixtures.timeline(PlanFixtures.eights(90), 104, 120);
+        DancedCount start = timeline.counts().get(32 + 16);
+        BeatPosition end = start.at().plus(Beats.of(8));
+        double earliest = timeline.grid().secondsAt(start.at().minus(Beats.of(8)));
+        CallPlan plan = CallPlan.make(
+                timeline, new Extent(start.at(), Optional.of(end), earliest), WORDS, PlanFixtures.BY_LETTERS);
+        List<String> words = plan.calls().stream().map(Call::words).toList();
+        assertEquals(Kind.SECTION, plan.calls().get(0).kind());
+        assertEquals(List.of("five", "six"), words.subList(1, 3));
+        for (Call call : plan.calls()) {
+            assertTrue(call.startsSeconds() >= earliest, call.toString());
+            assertTrue(call.kind() == Kind.COUNT_IN || call.section().equals("S3"), call.toString());
+        }
+        assertEquals(0, count(plan, c -> c.kind() == Kind.CHANGE));
     }
 
     @Test

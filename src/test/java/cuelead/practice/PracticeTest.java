@@ -6,8 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.output.WavFile;
-import cuelead.output.WavFormat;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sound.Sound;
@@ -16,26 +14,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** From files to a ready practice, and what is said when it cannot be made. */
 class PracticeTest {
-    private static final SampleRate RATE = new SampleRate(22_050);
-    private static final double SONG_SECONDS = 40;
-    private static final String DANCE = """
-            HARBOUR STEPS
-            Count: 8   Wall: 1   Level: Beginner
-            %s
-            [1-8] SIDE TOGETHER, SIDE TOUCH
-            1-2   Step right to right side, step left beside right
-            3-4   Step right to right side, touch left beside right
-            5-6   Step left to left side, step right beside left
-            7-8   Step left to left side, touch right beside left
-            """;
+    private static final SampleRate RATE = HumSong.RATE;
 
     @TempDir
     private static Path shared;
@@ -45,32 +30,7 @@ class PracticeTest {
 
     @BeforeAll
     static void aSongOfEvenBeats() throws Exception {
-        new WavFile().write(new Hum(RATE.framesIn(SONG_SECONDS)), RATE, WavFormat.PCM_16, shared.resolve("hum.wav"));
-        String beats = IntStream.range(0, 78)
-                .mapToObj(beat -> String.format(Locale.ROOT, "%.3f\t%d%n", 0.5 + beat * 0.5, 1 + beat % 4))
-                .reduce("", String::concat);
-        Files.writeString(shared.resolve("hum.beats"), beats);
-    }
-
-    /** A quiet tone. */
-    private static final class Hum implements Sound {
-        private final long length;
-        private long frame;
-
-        Hum(long length) {
-            this.length = length;
-        }
-
-        @Override
-        public int read(float[] interleaved, int frames) {
-            int got = (int) Math.min(frames, length - frame);
-            for (int i = 0; i < got; i++, frame++) {
-                float sample = (float) (0.2 * Math.sin(2 * Math.PI * 220 * frame / RATE.hz()));
-                interleaved[2 * i] = sample;
-                interleaved[2 * i + 1] = sample;
-            }
-            return Math.max(0, got);
-        }
+        HumSong.write(shared);
     }
 
     @Test
@@ -159,7 +119,7 @@ class PracticeTest {
         Files.copy(shared.resolve("hum.wav"), folder.resolve("music/hum.wav"));
         Files.copy(shared.resolve("hum.beats"), folder.resolve("music/hum.beats"));
         Path sheet = folder.resolve("sheets/dance.txt");
-        Files.writeString(sheet, DANCE.formatted("Intro: 16 counts\nSong: music/hum.wav"));
+        Files.writeString(sheet, HumSong.ONE_SECTION.formatted("Intro: 16 counts\nSong: music/hum.wav"));
         try (Practice practice = prepare(Wishes.of(sheet))) {
             assertTrue(practice.song().isPresent());
         }
@@ -216,7 +176,7 @@ class PracticeTest {
     @Test
     void countsThatDoNotAddUpAreRefused() throws Exception {
         Path sheet = folder.resolve("short.txt");
-        Files.writeString(sheet, DANCE.formatted("").replaceAll("(?m)^7-8.*$", ""));
+        Files.writeString(sheet, HumSong.ONE_SECTION.formatted("").replaceAll("(?m)^7-8.*$", ""));
         assertRefused(Wishes.of(sheet), "short.txt:");
     }
 
@@ -247,7 +207,7 @@ class PracticeTest {
     }
 
     private Path sheet(String headerLine) throws Exception {
-        return Files.writeString(folder.resolve("dance.txt"), DANCE.formatted(headerLine));
+        return Files.writeString(folder.resolve("dance.txt"), HumSong.ONE_SECTION.formatted(headerLine));
     }
 
     private static Path song() {

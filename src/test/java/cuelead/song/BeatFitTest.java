@@ -46,13 +46,20 @@ class BeatFitTest {
     @Test
     void aLongStretchWithoutBeatsIsAWarning() {
         assertEquals(
-                List.of("song.beats: warning: 0:59 of the song's 2:00 lie after the last beat; there the tempo of the "
-                        + "nearest beats goes on. See that the beat file was made from this recording, to its end."),
-                check(MINUTE, 120));
+                List.of("song.beats: warning: 0:39 of the song's 1:40 lie after the last beat, where nothing can be "
+                        + "called. See that the beat file was made from this recording, to its end."),
+                check(MINUTE, 100));
         assertEquals(
-                List.of(
-                        "song.beats: warning: 0:30 of the song's 1:31 lie before the first beat; there the tempo of "
-                                + "the nearest beats goes on. See that the beat file was made from this recording, to its end."),
+                List.of("song.beats: warning: 0:30 of the song's 1:31 lie before the first beat, where nothing can "
+                        + "be called. See that the beat file was made from this recording, to its end."),
                 check(BeatGrid.steady(new Tempo(120), 30, 120, 4), 91));
+    }
+
+    @Test
+    void beatsOfATasteOfTheSongAreAnError() {
+        assertEquals(
+                List.of("song.beats: error: The beats cover only 0:59 of the song, which is 2:40 long. "
+                        + "Make the beat file from this recording, from beginning to end."),
+                check(MINUTE, 160));
     }
 }

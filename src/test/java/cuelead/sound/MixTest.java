@@ -146,4 +146,17 @@ class MixTest {
             }
         }));
     }
+
+    @Test
+    void callsGoToOneSideAndMusicToTheOther() {
+        MixPlan plan = Band.plan(6, 0.3).withLevels(Levels.EVEN.with(Sides.CALLS_LEFT));
+        MixPlan both = plan.withLevels(Levels.EVEN);
+        float[] split = Band.pull(new StemMix(plan, EnumSet.allOf(Stem.class)), 4_096);
+        float[] music = Band.pull(new StemMix(both, EnumSet.of(Stem.MUSIC)), 4_096);
+        float[] calls = Band.pull(new StemMix(both, EnumSet.of(Stem.VOICE, Stem.CLICK)), 4_096);
+        for (int i = 0; i < split.length; i += 2) {
+            assertEquals(calls[i], split[i], 1e-6f);
+            assertEquals((music[i] + music[i + 1]) / 2, split[i + 1], 1e-6f);
+        }
+    }
 }

@@ -1,0 +1,327 @@
+package cuelead.practice;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.plan.Call;
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.plan.DancedCount;
+import cuelead.sound.Levels;
+import cuelead.time.Beats;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class LivePracticeTest {
+    /** A listener notices from about 10 ms on; beats are kept far better. */
+    private static final double BEAT_TOLERANCE_SECONDS = 0.002;
+
+    private static final double QUEUE_SECONDS = 0.2;
+    private static final double SOON_SECONDS = 0.3;
+
+    @TempDir
+    private static Path folder;
+
+    private Practice practice;
+    private FakeSpeakers speakers;
+    private LivePractice live;
+
+    @BeforeAll
+    static void aSong() throws Exception {
+        HumSong.write(folder);
+        Files.writeString(folder.resolve("dance.txt"), HumSong.TWO_SECTIONS);
+    }
+
+    @BeforeEach
+    void play() throws Exception {
+        Wish wish = Wishes.withSong(folder.resolve("dance.txt"), folder.resolve("hum.wav"));
+        practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
+        practice.await(practice.toFrame());
+        speakers = new FakeSpeakers();
+        live = practice.live(speakers);
+    }
+
+    @AfterEach
+    void close() {
+        practice.close();
+    }
+
+    private void hear(double seconds) {
+        for (double passed = 0; passed < seconds; passed += 0.02) {
+            speakers.hear(0.02);
+            live.tick();
+        }
+    }
+
+    private double song() {
+        return live.heard().songSeconds();
+    }
+
+    /** Where in its beat the song is, against where it would be had the first beat gone on evenly. */
+    private double outOfBeat() {
+        double offset = (song() - speakers.heardSeconds()) / HumSong.BEAT_SECONDS;
+        return Math.abs(offset - Math.rint(offset)) * HumSong.BEAT_SECONDS;
+    }
+
+    private DancedCount danced() {
+        return live.heard().timeline().at(song()).orElseThrow();
+    }
+
+    @Test
+    void untouchedItIsThePractice() {
+        hear(12);
+        float[] expected = new float[speakers.heard().length];
+        practice.mix().read(expected, expected.length / 2);
+        assertArrayEquals(expected, speakers.heard(), 0f);
+        assertEquals(speakers.heardSeconds(), song(), 1e-9);
+    }
+
+    @Test
+    void aJumpComesOnTheNextBeatOrSoonAndKeepsTheBeat() {
+        for (double start = 6; start < 7; start += 0.06) {
+            speakers = new FakeSpeakers();
+            live = practice.live(speakers);
+            hear(start);
+            double before = song();
+            live.jumpWalls(1);
+            double pressed = speakers.heardSeconds();
+            while (Math.abs(song() - before - (speakers.heardSeconds() - pressed)) < 0.1) {
+                hear(0.02);
+            }
+            double passed = speakers.heardSeconds() - pressed;
+            double nextBeat = HumSong.BEAT_SECONDS - (before - HumSong.FIRST_BEAT_SECONDS) % HumSong.BEAT_SECONDS;
+            assertTrue(passed < Math.max(SOON_SECONDS, nextBeat) + 0.03, passed + " s after " + start);
+            assertTrue(outOfBeat() < BEAT_TOLERANCE_SECONDS, outOfBeat() + " s after " + start);
+        }
+    }
+
+    @Test
+    void aJumpLandsEightCountsBeforeItsSectionAndCountsIn() {
+        hear(6);
+        live.jumpSections(1);
+        hear(1);
+        DancedCount start = live.heard().timeline().counts().get(8);
+        assertEquals("S2", start.section().name());
+        assertTrue(song() > start.songSeconds() - 8 * HumSong.BEAT_SECONDS);
+        assertTrue(song() < start.songSeconds() - 6 * HumSong.BEAT_SECONDS);
+        List<String> words = words(live.heard().calls());
+        assertEquals(List.of("walk", "five", "six"), words.subList(0, 3));
+    }
+
+    @Test
+    void oneJumpAfterAnotherGoesOnFromWhereTheFirstWasMeantToLand() {
+        hear(6);
+        live.jumpSections(1);
+        live.jumpSections(1);
+        hear(3);
+        DancedCount start = live.heard().timeline().counts().get(16);
+        assertTrue(song() > start.songSeconds() - 8 * HumSong.BEAT_SECONDS, "at " + song());
+        assertTrue(song() < start.songSeconds(), "at " + song());
+    }
+
+    @Test
+    void fromTheTopIsTheFirstWall() {
+        hear(20);
+        live.fromTheTop();
+        hear(5.5);
+        assertEquals(1, danced().run().wall());
+        assertEquals("S1", danced().section().name());
+    }
+
+    @Test
+    void aSectionIsRepeatedWithItsRunUpUntilTheLoopIsLeft() {
+        hear(10);
+        String section = danced().section().name();
+        live.loopSection();
+        hear(1);
+        DancedCount start = live.heard().timeline().counts().get(8);
+        for (double passed = 0; passed < 20; passed += 0.1) {
+            hear(0.1);
+            assertTrue(song() >= start.songSeconds() - 8 * HumSong.BEAT_SECONDS - 1e-6, "at " + song());
+            assertTrue(song() < start.songSeconds() + 8 * HumSong.BEAT_SECONDS, "at " + song());
+            assertTrue(outOfBeat() < BEAT_TOLERANCE_SECONDS);
+        }
+        assertEquals("S2", section);
+        assertEquals(Heard.Repeating.A_SECTION, live.heard().repeating());
+        live.leaveLoop();
+        hear(9);
+        assertEquals(Heard.Repeating.NOTHING, live.heard().repeating());
+        assertTrue(song() > start.songSeconds() + 4 * HumSong.BEAT_SECONDS, "at " + song());
+    }
+
+    @Test
+    void aPauseLosesNothing() {
+        hear(7.3);
+        double before = song();
+        live.pause();
+        speakers.hear(1);
+        assertEquals(before, song(), 1e-9);
+        live.resume();
+        assertEquals(7.0, song(), 1e-4, "the beat that was heard last");
+        hear(1);
+        assertEquals(8.0, song(), 0.03);
+    }
+
+    @Test
+    void aJumpWhilePausedIsHeardAfterIt() {
+        hear(7);
+        live.pause();
+        live.jumpWalls(1);
+        live.resume();
+        hear(0.1);
+        assertEquals(live.heard().timeline().counts().get(16).songSeconds() - 8 * HumSong.BEAT_SECONDS, song(), 0.11);
+    }
+
+    @Test
+    void countOneIsNowMovesTheDanceAndNotTheMusic() {
+        hear(11.1);
+        live.countOneIsNow();
+        hear(1);
+        assertEquals(11.0, live.heard().timeline().counts().get(0).songSeconds(), 1e-9);
+        assertEquals(speakers.heardSeconds(), song(), 1e-6);
+        assertEquals(1, danced().run().wall());
+    }
+
+    @Test
+    void theDanceIsMovedByBeatsAndWalls() {
+        hear(20);
+        double before = first();
+        live.moveDance(Beats.ONE);
+        hear(1);
+        assertEquals(before + HumSong.BEAT_SECONDS, first(), 1e-9);
+        int wall = danced().run().wall();
+        live.moveDanceByWall(1);
+        hear(1);
+        assertEquals(wall - 1, danced().run().wall());
+        live.moveDanceByWall(-1);
+        hear(1);
+        assertEquals(before + HumSong.BEAT_SECONDS, first(), 1e-9);
+        assertEquals(speakers.heardSeconds(), song(), 1e-6);
+    }
+
+    private double first() {
+        return live.heard().timeline().counts().get(0).songSeconds();
+    }
+
+    /** After a command calls are those of a practice that was wished so from the beginning. */
+    @Test
+    void callsAfterACommandAreThoseOfAPracticeMadeSo() throws Exception {
+        hear(10);
+        live.calls(now -> new CallSettings(Beats.of(4), Beats.of(4), CallLevel.WORDS, CallSettings.Fading.STEADY));
+        hear(1);
+        Wish wish = Wishes.withSong(folder.resolve("dance.txt"), folder.resolve("hum.wav"));
+        Wish asked = new Wish(
+                wish.sheet(),
+                wish.song(),
+                wish.tempo(),
+                java.util.OptionalDouble.of(4),
+                wish.level(),
+                wish.fading(),
+                wish.click(),
+                wish.ownWords(),
+                wish.rate(),
+                wish.fromSeconds(),
+                wish.toSeconds());
+        try (Practice other =
+                Practice.prepare(asked, new Places(folder.resolve("cache"), folder), (work, done) -> {})) {
+            assertEquals(after(other.spokenCalls(), 16), after(live.heard().calls(), 16));
+        }
+    }
+
+    private static List<Call> after(List<SpokenCall> calls, double seconds) {
+        return calls.stream()
+                .map(SpokenCall::call)
+                .filter(call -> call.startsSeconds() > seconds)
+                .toList();
+    }
+
+    @Test
+    void aCallThatHasBegunIsHeardToItsEnd() {
+        SpokenCall call = practice.spokenCalls().stream()
+                .filter(c -> c.call().startsSeconds() > 10)
+                .findFirst()
+                .orElseThrow();
+        hear(call.call().startsSeconds() - QUEUE_SECONDS - 0.05);
+        live.calls(now -> new CallSettings(now.lead(), now.sectionLead(), CallLevel.NONE, now.fading()));
+        hear(3);
+        float[] expected = new float[speakers.heard().length];
+        practice.mix().read(expected, expected.length / 2);
+        int from = 2 * HumSong.RATE.framesIn(call.call().startsSeconds());
+        int to = 2 * HumSong.RATE.framesIn(call.call().endsSeconds());
+        assertArrayEquals(
+                Arrays.copyOfRange(expected, from, to), Arrays.copyOfRange(speakers.heard(), from, to), 1e-4f);
+        assertTrue(live.heard().calls().isEmpty());
+        live.allCallsBack();
+        hear(1);
+        assertTrue(live.heard().calls().size() > 10);
+    }
+
+    @Test
+    void levelsAreChangedWhileItPlays() {
+        hear(5);
+        live.levels(now -> new Levels(now.musicDb() - 60, now.voiceDb() - 60, now.clickDb(), now.dipDb()));
+        hear(3);
+        float[] last = Arrays.copyOfRange(
+                speakers.heard(), speakers.heard().length - 2 * HumSong.RATE.hz(), speakers.heard().length);
+        float loudest = 0;
+        for (float sample : last) {
+            loudest = Math.max(loudest, Math.abs(sample));
+        }
+        assertTrue(loudest < 0.01, "at " + loudest);
+    }
+
+    @Test
+    void manyCommandsKeepTheBeatAndMakeNoClick() {
+        live.calls(now -> new CallSettings(now.lead(), now.sectionLead(), CallLevel.NONE, now.fading()));
+        hear(1.5);
+        int quiet = speakers.heard().length;
+        float step = largestStep(speakers.heard());
+        Random random = new Random(5);
+        List<Runnable> commands = List.of(
+                () -> live.jumpSections(1),
+                () -> live.jumpSections(-1),
+                () -> live.jumpWalls(1),
+                () -> live.jumpWalls(0),
+                live::loopSection,
+                live::leaveLoop,
+                live::fromTheTop,
+                live::countOneIsNow,
+                () -> live.moveDance(Beats.ONE),
+                () -> live.moveDanceByWall(1),
+                () -> live.click(Wish.Click.SILENT));
+        List<Double> drifts = new ArrayList<>();
+        for (int i = 0; i < 200; i++) {
+            commands.get(random.nextInt(commands.size())).run();
+            hear(0.1 + random.nextInt(40) * 0.02);
+            if (speakers.hasEnded()) {
+                live.fromTheTop();
+            }
+            drifts.add(outOfBeat());
+        }
+        float[] heard = Arrays.copyOfRange(speakers.heard(), quiet, speakers.heard().length);
+        assertTrue(largestStep(heard) <= step * 1.01, largestStep(heard) + " > " + step);
+        assertTrue(drifts.stream().allMatch(drift -> drift < BEAT_TOLERANCE_SECONDS), drifts.toString());
+    }
+
+    private static float largestStep(float[] stereo) {
+        float largest = 0;
+        for (int i = 2; i < stereo.length; i++) {
+            largest = Math.max(largest, Math.abs(stereo[i] - stereo[i - 2]));
+        }
+        return largest;
+    }
+
+    private static List<String> words(List<SpokenCall> calls) {
+        return calls.stream().map(call -> call.call().words()).toList();
+    }
+}
