@@ -20,7 +20,8 @@ import org.jline.utils.InfoCmp.Capability;
  * was when this is closed, and also when the program ends by a signal.
  */
 final class PlayerScreen implements View {
-    private static final Size UNKNOWN = new Size(TerminalWidth.USUAL_COLUMNS, 24);
+    /** Where a terminal does not say its size. */
+    private static final Layout UNKNOWN = new Layout(TerminalWidth.USUAL_COLUMNS, 24);
 
     private final Terminal terminal;
     private final Attributes before;
@@ -34,8 +35,9 @@ final class PlayerScreen implements View {
 
     private volatile boolean isSizeNew = true;
     private volatile boolean isScreenForeign;
-    private Layout layout = new Layout(UNKNOWN.getColumns(), UNKNOWN.getRows());
+    private Layout layout = UNKNOWN;
     private Layout.Below below = Layout.Below.HINT;
+    private boolean isDrawn;
     private boolean isLeft;
 
     private PlayerScreen(Terminal terminal, PrintStream out) {
@@ -113,10 +115,9 @@ final class PlayerScreen implements View {
         }
         isSizeNew = false;
         Size size = terminal.getSize();
-        Layout fitting = size.getColumns() > 0 && size.getRows() > 0
-                ? new Layout(size.getColumns(), size.getRows())
-                : new Layout(UNKNOWN.getColumns(), UNKNOWN.getRows());
-        if (isScreenForeign || !fitting.equals(layout)) {
+        Layout fitting =
+                size.getColumns() > 0 && size.getRows() > 0 ? new Layout(size.getColumns(), size.getRows()) : UNKNOWN;
+        if (isScreenForeign || (isDrawn && !fitting.equals(layout))) {
             // others have written there, or the old lines are broken in two: nothing of them can be drawn over
             isScreenForeign = false;
             display.reset();
@@ -128,6 +129,7 @@ final class PlayerScreen implements View {
 
     private void draw(List<AttributedString> lines) {
         display.update(lines, 0);
+        isDrawn = true;
     }
 
     private void goOnAfterStop() {
