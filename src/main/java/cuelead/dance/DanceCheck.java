@@ -31,11 +31,13 @@ public final class DanceCheck {
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
     private final WallWalk walls;
+    private final KnownTurns turns;
 
     private DanceCheck(Dance dance, String file) {
         this.dance = dance;
         this.file = file;
         this.walls = new WallWalk(dance);
+        this.turns = new KnownTurns(dance);
     }
 
     /** All that is wrong, in the order of the sheet; empty when nothing is. */
@@ -115,13 +117,18 @@ public final class DanceCheck {
         return endWeight(dance.parts().get(0), dance.header().startWeight());
     }
 
-    /** Marks that are wrong by as much as the mark before follow from it and are not told again. */
+    /**
+     * Marks that are wrong by as much as the mark before follow from it and are not told again; the first one behind a
+     * line in doubt tells where the dancers face there.
+     */
     private void clockMarks() {
         for (Part part : dance.parts()) {
             marksOf(part, Facing.FRONT);
         }
         for (Tag tag : dance.tags()) {
-            if (tag.afterWalls().size() == 1 && !dance.isPhrased()) {
+            if (tag.afterWalls().size() == 1
+                    && !dance.isPhrased()
+                    && isWallKnown(tag.afterWalls().get(0))) {
                 marksOf(tag.part(), walls.beforeTags(tag.afterWalls().get(0)));
             }
         }
@@ -129,13 +136,15 @@ public final class DanceCheck {
 
     private void marksOf(Part part, Facing start) {
         int carried = 0;
+        Counts checked = Counts.ZERO;
         for (ClockMark mark : dance.claims().clockMarks()) {
             if (!mark.part().equals(part.name())) {
                 continue;
             }
             Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
             int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
-            if (off != 0 && off != carried) {
+            boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
+            if (off != 0 && off != carried && !doubtful) {
                 error(
                         "wrong_clock",
                         mark.line(),
@@ -144,12 +153,17 @@ public final class DanceCheck {
                         "Write " + real.clock() + ", or correct the turn before it.");
             }
             carried = off;
+            checked = mark.afterCounts();
         }
     }
 
     private void statedWalls() {
         int stated = dance.header().statedWalls().orElse(0);
-        int net = Math.floorMod(dance.parts().get(0).netTurn().degrees(), 360);
+        Optional<Turn> known = turns.net(dance.parts().get(0));
+        if (known.isEmpty()) {
+            return;
+        }
+        int net = Math.floorMod(known.get().degrees(), 360);
         int real = net == 0 ? 1 : 360 / gcd(net, 360);
         if (stated > 0 && stated != real) {
             error(
@@ -228,12 +242,18 @@ public final class DanceCheck {
                             + ", but count 1 begins with the weight on " + word(start) + ".",
                     "Restart a count earlier or later, or change the last step before it to a touch.");
         }
-        facing(
-                "restart_facing",
-                restart.line(),
-                restart.statedFacing(),
-                walls.after(restart.wall(), restart.afterCount()),
-                "After count " + restart.afterCount() + " of wall " + restart.wall());
+        if (walls.isKnown(restart.wall(), restart.afterCount())) {
+            facing(
+                    "restart_facing",
+                    restart.line(),
+                    restart.statedFacing(),
+                    walls.after(restart.wall(), restart.afterCount()),
+                    "After count " + restart.afterCount() + " of wall " + restart.wall());
+        }
+    }
+
+    private boolean isWallKnown(int wall) {
+        return walls.isKnown(wall, dance.parts().get(0).counts());
     }
 
     private void tag(Tag tag) {
@@ -249,6 +269,7 @@ public final class DanceCheck {
         }
         tag.afterWalls().stream()
                 .limit(1)
+                .filter(this::isWallKnown)
                 .forEach(wall -> facing(
                         "tag_facing",
                         tag.line(),

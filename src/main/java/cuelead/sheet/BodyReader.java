@@ -2,13 +2,14 @@ package cuelead.sheet;
 
 import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
+import cuelead.dance.Counts;
+import cuelead.dance.Doubt;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
-import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
@@ -38,7 +39,8 @@ final class BodyReader {
     private boolean lettered;
     private boolean headed;
     private final boolean waltz;
-    private Weight weight;
+    private final Footing footing;
+    private final List<Doubt> doubts = new ArrayList<>();
     private int countLines;
     private int understoodLines;
     private Place place = Place.DANCE;
@@ -56,7 +58,7 @@ final class BodyReader {
         this.tags = new TagReader(problems);
         this.sequence = new SequenceReader(problems);
         this.waltz = waltz;
-        this.weight = startWeight.orElse(Weight.UNKNOWN);
+        this.footing = new Footing(startWeight.orElse(Weight.UNKNOWN));
     }
 
     /** Whether a line belongs to the dance, so that the header ends above it. */
@@ -178,23 +180,38 @@ final class BodyReader {
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : countsSoFar());
-        if (counts.stream().anyMatch(draft::isBehind)) {
+        boolean behind = counts.stream().anyMatch(draft::isBehind);
+        if (behind) {
             behind(draft, group, line);
         }
-        LineReader reader = new LineReader(problems, weight);
+        boolean dropped = counts.stream().allMatch(draft::isBehind);
+        LineReader reader =
+                dropped ? new LineReader(new Problems(""), footing.copy()) : new LineReader(problems, footing);
         LineReader.Result result = reader.read(line, group, counts);
         understoodLines += result.understood() ? 1 : 0;
-        if (counts.stream().allMatch(draft::isBehind)) {
+        if (behind || result.doubtful()) {
+            doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
+        }
+        if (dropped) {
+            footing.doubt();
             return;
         }
-        weight = reader.weight();
         take(result, draft, line);
         draft.write(counts, line.number());
     }
 
+    /** What this line turns, and whether it is danced at all, is not known. */
+    private void doubt(SheetLine line, Counts from) {
+        doubts.add(new Doubt(tags.name().orElse(part), from, line.number()));
+    }
+
+    private int before() {
+        return tags.isOpen() ? tags.counts() : countsSoFar();
+    }
+
     /** Counts that were written before keep what was written first. */
     private void take(LineReader.Result result, SectionDraft draft, SheetLine line) {
-        int before = tags.isOpen() ? tags.counts() : countsSoFar();
+        int before = before();
         String name = tags.name().orElse(part);
         result.marks().stream()
                 .filter(mark -> !draft.isBehind(mark.value().count()))
@@ -282,12 +299,26 @@ final class BodyReader {
         if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
+        if (mayBeDanced(line)) {
+            int sofar = section.map(SectionDraft::lastCount).orElse(0);
+            doubt(line, Counts.of(before() + sofar));
+            footing.doubt();
+        }
         problems.warning(
                 "unread_line",
                 line.number(),
                 line.firstColumn(),
                 "This line is not understood, so it is left out.",
                 "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step.");
+    }
+
+    /** A line without counts that turns, or that moves a foot. */
+    private static boolean mayBeDanced(SheetLine line) {
+        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
+        boolean turns = terms.stream().anyMatch(term -> term.is(Term.Kind.FRACTION));
+        boolean foot = terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT));
+        boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
+        return turns || (foot && moves);
     }
 
     /** Closes what is open. */
@@ -343,17 +374,13 @@ final class BodyReader {
         return named;
     }
 
+    /** Where the weight is before the first step. */
     Weight firstWeight() {
-        for (Part found : parts()) {
-            for (Section each : found.sections()) {
-                for (Step step : each.steps()) {
-                    if (step.foot().isPresent()) {
-                        return Weight.on(step.foot().get().other());
-                    }
-                }
-            }
-        }
-        return Weight.UNKNOWN;
+        return footing.start();
+    }
+
+    List<Doubt> doubts() {
+        return doubts;
     }
 
     List<Tag> tags() {

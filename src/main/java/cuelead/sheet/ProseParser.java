@@ -17,6 +17,7 @@ final class ProseParser {
     private final int line;
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
+    private boolean doubtful;
 
     ProseParser(Vocabulary vocabulary, Problems problems, int line, List<Term> terms) {
         this.vocabulary = vocabulary;
@@ -75,7 +76,17 @@ final class ProseParser {
         }
     }
 
+    /** Whether words of the trade were left out, so that an action may be missing. */
+    boolean isDoubtful() {
+        return doubtful;
+    }
+
     private void addAgain(PhraseDraft draft, Phrase.ActionCall action, List<Foot> feet) {
+        int last = phrases.size() - 1;
+        if (action.isWalkAround()) {
+            phrases.set(last, phrases.get(last).repeated(feet.size()));
+            return;
+        }
         for (Foot foot : feet) {
             phrases.add(draft.phrase(Optional.of(again(action, foot)), true));
         }
@@ -146,6 +157,7 @@ final class ProseParser {
 
     private void strange(Term term) {
         if (vocabulary.knows(term.text())) {
+            doubtful = true;
             problems.warning(
                     "unknown_word",
                     line,
@@ -291,6 +303,9 @@ final class ProseParser {
     /** turn := [turn] [number] fraction [turn] [to | over] [side] | turn side fraction */
     private boolean turn(PhraseDraft draft) {
         int column = terms.peek().column();
+        if (terms.at(Kind.TURN, "paddle")) {
+            draft.paddle();
+        }
         terms.skipWords(Kind.TURN, Kind.FILLER);
         Optional<Foot> side = terms.at(Kind.FOOT) && terms.nextIs(Kind.FRACTION) ? terms.footHere() : Optional.empty();
         int whole = terms.at(Kind.NUMBER) ? terms.number() : 0;
