@@ -14,10 +14,12 @@ import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
@@ -41,6 +43,9 @@ final class BodyReader {
     private final boolean waltz;
     private final Footing footing;
     private final List<Doubt> doubts = new ArrayList<>();
+    /** Numbers of lines that are told to be headings perhaps. */
+    private final Set<Integer> maybeHeadings = new HashSet<>();
+
     private int countLines;
     private int understoodLines;
     private Place place = Place.DANCE;
@@ -80,10 +85,11 @@ final class BodyReader {
                 && terms.stream().anyMatch(term -> term.is(Term.Kind.VERB));
     }
 
-    void read(SheetLine line) {
+    /** {@code below} is the next line that is not blank. */
+    void read(SheetLine line, Optional<SheetLine> below) {
         lostCalls(line);
         switch (LineKind.of(line)) {
-            case TAG -> tag(line);
+            case TAG -> tag(line, below);
             case RESTART -> restart(line);
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
@@ -182,7 +188,7 @@ final class BodyReader {
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : countsSoFar());
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
-            behind(draft, group, line);
+            behind(draft, group, counts, line);
         }
         boolean dropped = counts.stream().allMatch(draft::isBehind);
         LineReader reader =
@@ -235,13 +241,21 @@ final class BodyReader {
         }
     }
 
-    private void behind(SectionDraft draft, CountGroup group, SheetLine line) {
+    private void behind(SectionDraft draft, CountGroup group, List<Count> counts, SheetLine line) {
+        Optional<Integer> maybeHeading = draft.longLineOf(counts);
+        if (maybeHeading.isPresent() && !maybeHeadings.add(maybeHeading.get())) {
+            return;
+        }
+        String tryThis = maybeHeading
+                .map(above -> "If line " + above + " is a heading, put its counts in brackets, such as \"[1-8]\" or"
+                        + " \"[9-16]\".")
+                .orElse("Number the counts of a section upwards, or begin a new section above this line.");
         problems.error(
                 "count_order",
                 line.number(),
                 group.column(),
                 "\"" + group.written(line.text()) + "\" comes again in " + draft.name() + ", or too late.",
-                "Number the counts of a section upwards, or begin a new section above this line.");
+                tryThis);
     }
 
     private int countsSoFar() {
@@ -264,11 +278,25 @@ final class BodyReader {
         section = Optional.empty();
     }
 
-    private void tag(SheetLine line) {
+    private void tag(SheetLine line, Optional<SheetLine> below) {
+        Place before = place;
         closeSection();
         tags.close();
         place = Place.DANCE;
-        tags.open(line);
+        boolean hasLines = below.filter(next -> CountGroup.read(next.text()).isPresent()
+                        || SectionHead.read(next.text())
+                                .filter(SectionHead::hasRange)
+                                .filter(head -> head.first() == 1)
+                                .isPresent())
+                .isPresent();
+        Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
+        tags.open(whole.map(OneLineTag::head).orElse(line));
+        whole.ifPresent(tag -> {
+            counts(tag.counted(tags.statedCounts()));
+            closeSection();
+            tags.close();
+            place = before;
+        });
     }
 
     private void restart(SheetLine line) {

@@ -1,7 +1,5 @@
 package cuelead.sheet;
 
-import cuelead.dance.Counts;
-import cuelead.dance.Figure;
 import java.util.List;
 
 /** Reports a line whose actions do not fill its counts, and names the figure that is the cause where there is one. */
@@ -66,29 +64,9 @@ final class Misfit {
         if (phrases.size() > 1 || phrases.get(0).figure().isEmpty()) {
             return "Add the counts that are missing (three steps in two counts are 1&2), or a line.";
         }
-        return "Write it on \"" + usualCounts(phrases.get(0)) + "\", or write out what is danced.";
-    }
-
-    /** From the first count of the line: "1-4", "3&4". */
-    private String usualCounts(Phrase phrase) {
-        List<Figure.Beat> pattern = phrase.figure().orElseThrow().row().figure().pattern();
-        Counts last = pattern.get(pattern.size() - 1).offset();
-        int beats = (int) last.toDecimal() + 1;
-        int first = Math.max(1, group.counts().get(0).number());
-        boolean whole = pattern.stream().allMatch(beat -> beat.offset().ticks() % Counts.TICKS_PER_COUNT == 0);
-        if (whole) {
-            return first + "-" + (first + beats * phrase.repeats() - 1);
-        }
-        StringBuilder labels = new StringBuilder();
-        for (int i = 0; i < phrase.repeats(); i++) {
-            for (Figure.Beat beat : pattern) {
-                double offset = beat.offset().toDecimal();
-                boolean onCount = offset == Math.rint(offset);
-                labels.append(
-                        onCount ? String.valueOf(first + i * beats + (int) offset) : offset % 1 == 0.75 ? "a" : "&");
-            }
-        }
-        return labels.toString();
+        return "Write it on \""
+                + UsualCounts.of(phrases, Math.max(1, group.counts().get(0).number()))
+                + "\", or write out what is danced.";
     }
 
     private static String number(int actions) {

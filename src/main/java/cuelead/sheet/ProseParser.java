@@ -376,8 +376,28 @@ final class ProseParser {
     }
 
     private boolean brackets(PhraseDraft draft) {
-        draft.remark(Remark.read(terms.bracketed()));
+        List<Term> inside = terms.bracketed();
+        draft.remark(Remark.read(inside));
+        if (!draft.hasFoot()) {
+            bracketedFeet(inside).forEach(draft::foot);
+        }
         return true;
+    }
+
+    /** "(R, L, R, L)", "(R forward, L, R back, L)": one foot an action; any other words are styling. */
+    private static List<Foot> bracketedFeet(List<Term> inside) {
+        List<Foot> feet = new ArrayList<>();
+        boolean footNext = true;
+        for (Term term : inside) {
+            boolean parts = term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
+            if (term.is(Kind.FOOT) && footNext) {
+                feet.add(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT);
+            } else if (!parts && !term.is(Kind.PLACE) && !term.is(Kind.FILLER)) {
+                return List.of();
+            }
+            footNext = parts || (footNext && !term.is(Kind.FOOT));
+        }
+        return feet;
     }
 
     private boolean clock(PhraseDraft draft, Term term) {
