@@ -32,7 +32,7 @@ final class Demo {
                 Practice practice = start.prepare()) {
             Optional<Speakers> speakers = speakers(opening, practice);
             if (speakers.isPresent()) {
-                play(practice, speakers.get());
+                play(practice, speakers.get(), wish);
             } else {
                 writeInstead(practice);
             }
@@ -48,13 +48,10 @@ final class Demo {
         }
     }
 
-    private void play(Practice practice, Speakers speakers) throws InterruptedException, Refused {
-        surroundings
-                .err()
-                .println("Demo: " + practice.dance().header().title()
-                        + ". Your own: cuelead play my-sheet.txt my-song.mp3; cuelead --help tells more.");
-        surroundings.err().println(PlayCommand.CAUTION);
-        new LivePlay(surroundings, practice, speakers).run();
+    private void play(Practice practice, Speakers speakers, Wish wish) throws InterruptedException, Refused {
+        surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
+        PlayCommand.CAUTION.forEach(surroundings.err()::println);
+        new LivePlay(surroundings, practice, speakers, wish, 0).run();
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {
@@ -68,6 +65,7 @@ final class Demo {
             surroundings.out().println(CallLine.of(call.call()));
         }
         surroundings.out().println(PlanListing.ending(practice));
+        surroundings.err().println("Listen to them: the practice track is " + file + ".");
     }
 
     private Path write(Practice practice) throws InterruptedException, Refused {

@@ -12,6 +12,8 @@ final class Failures {
     static final int DONE = 0;
     static final int REFUSED = 1;
     static final int NOT_UNDERSTOOD = 2;
+    /** As shells tell that a program ended by the signal of a closed pipe (128 + 13): it is no mistake. */
+    static final int READER_GONE = 141;
 
     private Failures() {}
 
@@ -27,8 +29,9 @@ final class Failures {
         PrintWriter err = command.getErr();
         if (failure instanceof UnmatchedArgumentException unmatched
                 && !unmatched.getUnmatched().isEmpty()) {
-            err.println("\"" + unmatched.getUnmatched().get(0) + "\" is not understood here.");
-            UnmatchedArgumentException.printSuggestions(failure, err);
+            String wrong = unmatched.getUnmatched().get(0);
+            err.println("\"" + wrong + "\" is not understood here.");
+            Meant.by(wrong, command.getCommandSpec()).ifPresent(err::println);
         } else {
             err.println(sentence(failure.getMessage()));
         }
@@ -61,6 +64,9 @@ final class Failures {
     /** The exit status of a command whose output may have met a full disk or a closed pipe. */
     static int afterWriting(Surroundings surroundings, int exitCode) {
         if (surroundings.out().checkError() && exitCode == DONE) {
+            if (surroundings.terminal().output() == Terminal.End.PIPE) {
+                return READER_GONE;
+            }
             surroundings
                     .err()
                     .println("Not all of the output could be written: its disk is full or its reader is gone.");

@@ -1,118 +1,102 @@
 package cuelead.cli;
 
-import cuelead.plan.Call;
+import cuelead.practice.Heard;
+import cuelead.practice.LivePractice;
 import cuelead.practice.Practice;
-import cuelead.practice.SpokenCall;
+import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
 
-/**
- * Plays a practice to its end while the terminal follows what is heard: one line drawn again and again on a terminal,
- * else a line a call. Used once, on one thread.
- */
+/** Plays a practice to its end, steered by keys, while the terminal follows what is heard. Used once, on one thread. */
 final class LivePlay {
-    private static final long POLL_MILLIS = 40;
+    private static final long POLL_MILLIS = 16;
+    /** The view is drawn at every third look: about twenty times a second. */
+    private static final int LOOKS_A_DRAWING = 3;
     /** The song loads many times faster than it plays: this much is enough to begin with. */
     private static final double LOADED_FIRST_SECONDS = 3;
+
+    private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
+    private static final double NANOS_A_SECOND = 1e9;
 
     private final Surroundings surroundings;
     private final Practice practice;
     private final Speakers speakers;
-    private final Follower follower;
-    private final Screen screen;
-    private double followedSeconds;
-    private boolean isPaused;
+    private final Wish wish;
+    private final HeardLater later;
+    private boolean isWhollyLoaded;
     private boolean isDeviceLost;
     private boolean isQuit;
+    private String notice = "";
+    private long noticeNanos;
 
-    LivePlay(Surroundings surroundings, Practice practice, Speakers speakers) {
+    /** @param displayDelaySeconds how much later than this computer says the speakers sound */
+    LivePlay(Surroundings surroundings, Practice practice, Speakers speakers, Wish wish, double displayDelaySeconds) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
-        follower = new Follower(
-                practice.timeline(),
-                practice.spokenCalls().stream().map(SpokenCall::call).toList());
-        screen = new Screen(surroundings.out());
-        followedSeconds = practice.rate().secondsAt(practice.fromFrame());
+        this.wish = wish;
+        later = new HeardLater(displayDelaySeconds);
     }
 
     void run() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
-        speakers.play(practice.mix(), practice.fromFrame());
-        Thread clearAtExit = new Thread(screen::clear, "cuelead-clear-line");
-        Runtime.getRuntime().addShutdownHook(clearAtExit);
-        try (Keys keys = Keys.of(surroundings)) {
-            keys.usage().ifPresent(surroundings.err()::println);
-            while (!speakers.awaitEnd(POLL_MILLIS)) {
-                obey(keys);
-                watchDevice();
-                followTo(practice.rate().secondsAt(speakers.heardFrame()));
+        LivePractice live = practice.live(speakers);
+        Steersman steersman = new Steersman(live, wish);
+        try (View view = View.of(surroundings, practice)) {
+            for (int look = 0; !isQuit && !speakers.awaitEnd(POLL_MILLIS); look++) {
+                boolean isObeyed = obey(view, steersman);
+                live.tick();
+                watchDevice(view);
+                if (isObeyed || look % LOOKS_A_DRAWING == 0) {
+                    view.follow(moment(live.heard(), steersman));
+                }
             }
-        } finally {
-            screen.clear();
-            forget(clearAtExit);
-        }
-        if (!isQuit) {
-            tellCallsTo(practice.rate().secondsAt(practice.toFrame()));
+            if (!isQuit) {
+                view.follow(new Moment(live.heard(), steersman.state(), ""));
+            }
+            speakers.stop();
         }
         tellDropOuts();
     }
 
-    private static void forget(Thread clearAtExit) {
-        try {
-            Runtime.getRuntime().removeShutdownHook(clearAtExit);
-        } catch (IllegalStateException e) {
-            // the program is ending already, and the hook with it
-        }
-    }
-
-    private void obey(Keys keys) {
-        keys.poll().ifPresent(key -> {
-            switch (key) {
-                case QUIT -> {
-                    isQuit = true;
-                    speakers.stop();
-                }
-                case PAUSE_OR_GO_ON -> pauseOrGoOn();
+    private boolean obey(View view, Steersman steersman) throws InterruptedException, Refused {
+        boolean isObeyed = false;
+        for (Optional<Order> order = view.order(); order.isPresent(); order = view.order()) {
+            isObeyed = true;
+            if (order.get() == Order.QUIT) {
+                isQuit = true;
+                return true;
             }
-        });
+            awaitWholeSong();
+            notice = steersman.obey(order.get());
+            noticeNanos = System.nanoTime();
+        }
+        return isObeyed;
     }
 
-    private void pauseOrGoOn() {
-        isPaused = !isPaused;
-        if (isPaused) {
-            speakers.pause();
-        } else {
-            speakers.resume();
+    /** A jump may lead to any place of the song. */
+    private void awaitWholeSong() throws InterruptedException, Refused {
+        if (!isWhollyLoaded) {
+            practice.await(practice.toFrame());
+            isWhollyLoaded = true;
         }
     }
 
-    private void watchDevice() {
+    private Moment moment(Heard heard, Steersman steersman) {
+        long now = System.nanoTime();
+        boolean isNew = now - noticeNanos < NOTICE_NANOS;
+        return new Moment(later.at(now / NANOS_A_SECOND, heard), steersman.state(), isNew ? notice : "");
+    }
+
+    private void watchDevice(View view) {
         boolean isLost = speakers.isDeviceLost();
         if (isLost && !isDeviceLost) {
-            screen.clear();
-            surroundings.err().println("The sound device is gone; the practice goes on when one is connected.");
+            view.tell("The sound device is gone; the practice goes on when one is connected.");
         }
         isDeviceLost = isLost;
-    }
-
-    private void followTo(double songSeconds) {
-        if (surroundings.terminal().output() == Terminal.End.TERMINAL) {
-            screen.show(isPaused ? "Paused. p: go on   q: quit" : follower.lineAt(songSeconds));
-        } else {
-            tellCallsTo(songSeconds);
-        }
-    }
-
-    private void tellCallsTo(double songSeconds) {
-        if (surroundings.terminal().output() == Terminal.End.TERMINAL || songSeconds <= followedSeconds) {
-            return;
-        }
-        for (Call call : follower.startingIn(followedSeconds, songSeconds)) {
-            surroundings.out().println(CallLine.of(call));
-        }
-        followedSeconds = songSeconds;
     }
 
     private void tellDropOuts() {
@@ -121,7 +105,7 @@ final class LivePlay {
             surroundings
                     .err()
                     .println("The sound broke off " + Told.number(dropOuts, "time")
-                            + " because this computer was too busy; close other programs.");
+                            + ": this computer is too busy. Close other programs.");
         }
     }
 }

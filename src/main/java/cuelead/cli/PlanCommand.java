@@ -46,12 +46,14 @@ final class PlanCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Wish wish = options.wish();
-        try (Practice practice = new PracticeStart(surroundings, wish).prepare()) {
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (Practice practice = start.prepare()) {
             if (csv) {
                 surroundings.out().write(Stems.plan(practice).getBytes(StandardCharsets.UTF_8));
             } else {
-                new PlanListing(practice, surroundings.out()).print();
+                new PlanListing(practice, wish, surroundings.out()).print();
             }
+            start.remindOfErrors(practice);
         }
         return Failures.DONE;
     }

@@ -9,24 +9,25 @@ import cuelead.plan.Run;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
+import cuelead.practice.Wish;
 import java.io.PrintStream;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A call plan to be read: wall by wall what is called when, what was left out and why, and how the music ends. */
 final class PlanListing {
-    private static final String COLUMNS = "  %-8s %-6s %8s %6s %6s  %s%s";
-    private static final int MOST_WORDS_NAMED = 8;
+    private static final String COLUMNS = "  %-8s %-6s %8s %6s %6s %1s %s%s";
+    /** Marks a call that leaves little room. */
+    private static final String TIGHT = "!";
 
     private final Practice practice;
+    private final Wish wish;
     private final PrintStream out;
 
-    PlanListing(Practice practice, PrintStream out) {
+    PlanListing(Practice practice, Wish wish, PrintStream out) {
         this.practice = practice;
+        this.wish = wish;
         this.out = out;
     }
 
@@ -65,7 +66,7 @@ final class PlanListing {
     private void printWall(int wall) {
         out.println();
         out.println("Wall " + wall + facing(wall));
-        out.printf(Locale.ROOT, COLUMNS + "%n", "", "count", "time", "lead", "room", "call", "");
+        out.printf(Locale.ROOT, COLUMNS + "%n", "", "count", "time", "lead", "room", "", "call", "");
     }
 
     private String facing(int wall) {
@@ -82,7 +83,6 @@ final class PlanListing {
     }
 
     private static String line(Call call, int heading) {
-        boolean isTight = call.roomSeconds().orElse(CallPlan.EASY_ROOM_SECONDS) < CallPlan.EASY_ROOM_SECONDS;
         String room = call.roomSeconds().isPresent()
                 ? String.format(Locale.ROOT, "%.2f", call.roomSeconds().getAsDouble())
                 : "";
@@ -94,47 +94,38 @@ final class PlanListing {
                 Told.minutes(call.centreSeconds()),
                 Told.decimal(call.lead().toDecimal()),
                 room,
+                isTight(call) ? TIGHT : "",
                 call.words(),
-                (call.wall() > heading ? "   (for wall " + call.wall() + ")" : "")
-                        + (isTight ? "   (little room to move)" : ""));
+                call.wall() > heading ? "   (for wall " + call.wall() + ")" : "");
+    }
+
+    private static boolean isTight(Call call) {
+        return call.roomSeconds().orElse(CallPlan.EASY_ROOM_SECONDS) < CallPlan.EASY_ROOM_SECONDS;
     }
 
     private void printTight(List<Call> calls) {
-        long tight = calls.stream()
-                .filter(call -> call.roomSeconds().orElse(CallPlan.EASY_ROOM_SECONDS) < CallPlan.EASY_ROOM_SECONDS)
-                .count();
+        long tight = calls.stream().filter(PlanListing::isTight).count();
         if (tight > 0) {
             out.println();
-            out.println(Told.number(tight, "call") + " of " + calls.size() + " leave less than "
-                    + CallPlan.EASY_ROOM_SECONDS + " s from the end of the word to the movement;"
-                    + " more lead (--lead) gives more room.");
+            out.println(TIGHT + " = less than " + CallPlan.EASY_ROOM_SECONDS + " s from the end of the call to the"
+                    + " movement: " + tight + " of " + Told.number(calls.size(), "call") + ".");
+            out.println("More lead (--lead) gives more room.");
         }
     }
 
     private void printLeftOut() {
-        Map<LeftOut.Reason, Map<String, Long>> byReason = practice.plan().leftOut().stream()
-                .collect(Collectors.groupingBy(
-                        LeftOut::reason,
-                        LinkedHashMap::new,
-                        Collectors.groupingBy(LeftOut::words, LinkedHashMap::new, Collectors.counting())));
-        if (byReason.isEmpty()) {
+        double from = practice.rate().secondsAt(practice.fromFrame());
+        double to = practice.rate().secondsAt(practice.toFrame());
+        boolean isPiece = wish.fromSeconds() > 0 || wish.toSeconds().isPresent();
+        List<LeftOut> all = practice.plan().leftOut();
+        List<String> lines =
+                LeftOutListing.lines(isPiece ? LeftOutListing.within(all, practice.timeline(), from, to) : all);
+        if (lines.isEmpty()) {
             return;
         }
         out.println();
-        out.println("Left out in the whole song");
-        byReason.forEach((reason, words) -> {
-            long all = words.values().stream().mapToLong(count -> count).sum();
-            out.println("  " + all + " because " + reason.phrase() + ": " + mostOften(words));
-        });
-    }
-
-    private static String mostOften(Map<String, Long> words) {
-        String named = words.entrySet().stream()
-                .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
-                .limit(MOST_WORDS_NAMED)
-                .map(entry -> entry.getKey() + (entry.getValue() > 1 ? " (" + entry.getValue() + ")" : ""))
-                .collect(Collectors.joining(", "));
-        return words.size() > MOST_WORDS_NAMED ? named + ", and others" : named;
+        out.println(isPiece ? "Left out in this piece" : "Left out in the whole song");
+        lines.forEach(line -> out.println("  " + line));
     }
 
     /** How the music leaves the dancers, in one sentence. */

@@ -2,9 +2,11 @@ package cuelead.cli;
 
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** Plays live. */
 @Command(
@@ -14,8 +16,10 @@ import picocli.CommandLine.Mixin;
         versionProvider = Version.class,
         sortOptions = false,
         description = {
-            "The terminal shows wall, section, count, the call now and the call next.",
-            "Keys: p pauses and goes on, q quits."
+            "The terminal shows wall, section, count, the call now and the call next, and what comes at the end of the"
+                    + " wall.",
+            "Keys: space pauses and goes on, left and right (or Page Up and Page Down, as a presenter's clicker"
+                    + " sends) jump by sections, up and down by walls, ? shows all others, q quits."
         },
         footer = {
             "",
@@ -27,13 +31,23 @@ import picocli.CommandLine.Mixin;
         })
 final class PlayCommand implements Callable<Integer> {
     /** The usual cautions of a class. */
-    static final String CAUTION = "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns"
-            + " only as fast as is safe for you.";
+    static final List<String> CAUTION = List.of(
+            "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
+            "take turns only as fast as is safe for you.");
 
     private final Surroundings surroundings;
 
     @Mixin
     private PracticeOptions options;
+
+    @Option(
+            names = "--delay",
+            paramLabel = "MS",
+            converter = Values.DelayMillis.class,
+            defaultValue = "0",
+            description = "For wireless speakers: how many milliseconds later than this computer they sound"
+                    + " (0 to 2000). The display waits for them.")
+    private Double delayMillis;
 
     PlayCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -45,10 +59,11 @@ final class PlayCommand implements Callable<Integer> {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
                 Practice practice = start.prepare()) {
-            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()));
-            surroundings.err().println(CAUTION);
+            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delayMillis / 1000);
+            CAUTION.forEach(surroundings.err()::println);
             play.run();
             start.tellProblems(practice);
+            start.remindOfErrors(practice);
         }
         return Failures.DONE;
     }

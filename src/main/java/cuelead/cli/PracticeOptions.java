@@ -75,23 +75,24 @@ final class PracticeOptions {
 
     @Option(
             names = "--from",
-            paramLabel = "SECONDS",
-            converter = Values.Seconds.class,
+            paramLabel = "TIME",
+            converter = Values.SongTime.class,
             defaultValue = "0",
-            description = "Begin here in the song.")
+            description = "Begin here in the song: seconds, or minutes and seconds (62.5 or 1:02.5).")
     private Double from;
 
     @Option(
             names = "--to",
-            paramLabel = "SECONDS",
-            converter = Values.Seconds.class,
-            description = "End here in the song.")
+            paramLabel = "TIME",
+            converter = Values.SongTime.class,
+            description = "End here in the song: seconds, or minutes and seconds.")
     private Optional<Double> to;
 
     Wish wish() {
         if (to.isPresent() && to.get() <= from) {
             throw new CommandLine.ParameterException(
-                    command.commandLine(), "--to " + to.get() + " is not after --from " + from + ".");
+                    command.commandLine(),
+                    "--to " + Told.minutes(to.get()) + " is not after --from " + Told.minutes(from) + ".");
         }
         return new Wish(
                 sheet,

@@ -29,7 +29,36 @@ final class PracticeStart {
             throw e;
         }
         tellProblems(practice);
+        tellTempo(practice);
         return practice;
+    }
+
+    /** Where neither a song nor a tempo was asked for, what is heard instead. */
+    private void tellTempo(Practice practice) {
+        if (practice.song().isEmpty() && wish.tempo().isEmpty()) {
+            double tempo = practice.timeline().grid().medianTempo().beatsPerMinute();
+            surroundings
+                    .err()
+                    .println("No song: clicks at " + Told.decimal(Math.round(10 * tempo) / 10.0)
+                            + " a minute; --tempo changes it.");
+        }
+    }
+
+    /** After all else, so that it is not scrolled away: that the sheet has errors, if it has. */
+    void remindOfErrors(Practice practice) {
+        String sheet = wish.sheet().toString();
+        long errors = findings(practice).stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .filter(problem -> problem.file().equals(sheet))
+                .distinct()
+                .count();
+        if (errors > 0) {
+            surroundings
+                    .err()
+                    .println("The sheet has " + Told.number(errors, "error")
+                            + ", so calls may be wrong: cuelead check " + sheet + " shows "
+                            + (errors == 1 ? "it." : "them."));
+        }
     }
 
     /** The practice; whoever asked tells its problems. */

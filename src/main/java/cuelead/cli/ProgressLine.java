@@ -8,6 +8,8 @@ import java.io.PrintStream;
  * begins. Thread-safe.
  */
 final class ProgressLine implements Progress, AutoCloseable {
+    private static final int COLUMNS = TerminalWidth.USUAL_COLUMNS - 1;
+
     private final PrintStream err;
     private final Screen screen;
     private final Terminal.End end;
@@ -15,7 +17,7 @@ final class ProgressLine implements Progress, AutoCloseable {
 
     ProgressLine(Surroundings surroundings) {
         err = surroundings.err();
-        screen = new Screen(err);
+        screen = new Screen(err, COLUMNS);
         end = surroundings.terminal().errors();
     }
 

@@ -72,6 +72,7 @@ final class RenderCommand implements Callable<Integer> {
             }
             start.tellProblems(practice);
             tellWhatWasWritten(practice);
+            start.remindOfErrors(practice);
         }
         return Failures.DONE;
     }

@@ -4,19 +4,19 @@ import java.io.PrintStream;
 
 /** One line of a terminal that is drawn again and again. Used on one thread at a time. */
 final class Screen {
-    /** No terminal is narrower by custom; a line that wraps could not be drawn over. */
-    private static final int COLUMNS = 79;
-
     private final PrintStream out;
+    private final int columns;
     private String shown = "";
 
-    Screen(PrintStream out) {
+    /** @param columns the longest line: one that wraps could not be drawn over */
+    Screen(PrintStream out, int columns) {
         this.out = out;
+        this.columns = columns;
     }
 
     /** Draws a line in place of the one before; nothing when it is the same. */
     synchronized void show(String line) {
-        String cut = line.length() > COLUMNS ? line.substring(0, COLUMNS - 3) + "..." : line;
+        String cut = OneLine.cut(line, columns);
         if (cut.equals(shown)) {
             return;
         }

@@ -14,10 +14,16 @@ final class Targets {
     private static final List<String> OTHER_SOUNDS =
             List.of(".mp3", ".ogg", ".flac", ".m4a", ".aac", ".aif", ".aiff", ".opus", ".wma");
 
+    /** What other programs take for it. */
+    private static final String STANDARD_OUTPUT = "-";
+
     private Targets() {}
 
     /** Refuses what can be told to fail before any work is done. */
     static void checkSoundFile(Path file) throws Refused {
+        if (file.toString().equals(STANDARD_OUTPUT)) {
+            throw new Refused("Sound is not written to standard output; name a file, such as mix.wav.");
+        }
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (OTHER_SOUNDS.stream().anyMatch(name::endsWith)) {
             throw new Refused("Cuelead writes WAV files only; name it " + withoutEnding(file) + ".wav, not "

@@ -25,7 +25,9 @@ record Terminal(End input, End output, End errors) {
     /** What is at the other end of a stream. */
     enum End {
         TERMINAL,
-        /** A file, a pipe, nothing. */
+        /** Another program, which may stop reading. */
+        PIPE,
+        /** A file, nothing, or not known. */
         OTHER
     }
 
@@ -55,6 +57,9 @@ record Terminal(End input, End output, End errors) {
         try {
             String leadsTo = Files.readSymbolicLink(PROCESS.resolve("fd").resolve(Integer.toString(descriptor)))
                     .toString();
+            if (leadsTo.startsWith("pipe:")) {
+                return End.PIPE;
+            }
             return leadsTo.startsWith("/dev/pts/") || leadsTo.startsWith("/dev/tty") ? End.TERMINAL : End.OTHER;
         } catch (IOException closed) {
             return End.OTHER;

@@ -15,6 +15,12 @@ final class Told {
         return String.format(Locale.ROOT, "%s%d:%02d.%d", sign, tenths / 600, tenths / 10 % 60, tenths % 10);
     }
 
+    /** {@code 1:07}: whole minutes and seconds, cut and not rounded, never below 0. */
+    static String minutesAndSeconds(double seconds) {
+        long whole = (long) Math.max(0, seconds);
+        return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
+    }
+
     /** {@code 3 o'clock}, on a diagonal {@code 1:30}. */
     static String facing(Facing facing) {
         String clock = facing.clock();

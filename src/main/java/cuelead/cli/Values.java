@@ -6,6 +6,8 @@ import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -17,6 +19,7 @@ final class Values {
     private static final double MOST_TEMPO = 400;
     private static final int LEAST_RATE = 8_000;
     private static final int MOST_RATE = 192_000;
+    private static final double MOST_DELAY_MILLIS = 2_000;
     /** A day: longer than any song. */
     private static final double MOST_SECONDS = 86_400;
 
@@ -55,11 +58,32 @@ final class Values {
         }
     }
 
-    /** Seconds of a song. */
-    static final class Seconds implements ITypeConverter<Double> {
+    /** A time of a song: {@code 62.5}, {@code 1:02.5} or {@code 1:00:02.5}; gives seconds. */
+    static final class SongTime implements ITypeConverter<Double> {
+        private static final String WANTED = "a time of the song, such as 75.5 (seconds) or 1:15.5";
+        private static final Pattern CLOCK =
+                Pattern.compile("(?:(\\d{1,2}):(?=\\d\\d:))?(\\d{1,3}):([0-5]\\d(?:\\.\\d*)?)");
+
         @Override
         public Double convert(String text) {
-            return between(text, 0, MOST_SECONDS, "seconds of the song, 0 or more, such as 75.5");
+            Matcher clock = CLOCK.matcher(text);
+            if (!clock.matches()) {
+                return between(text, 0, MOST_SECONDS, WANTED);
+            }
+            int hours = clock.group(1) == null ? 0 : Integer.parseInt(clock.group(1));
+            int minutes = Integer.parseInt(clock.group(2));
+            if (clock.group(1) != null && minutes > 59) {
+                throw notWhatIsWanted(text, WANTED);
+            }
+            return (hours * 60 + minutes) * 60 + Double.parseDouble(clock.group(3));
+        }
+    }
+
+    /** How much later than the computer a wireless speaker sounds. */
+    static final class DelayMillis implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            return between(text, 0, MOST_DELAY_MILLIS, "a delay in milliseconds, 0 to 2000");
         }
     }
 

@@ -1,8 +1,10 @@
 package cuelead.practice;
 
 import cuelead.plan.CallSettings;
+import cuelead.plan.DancedCount;
 import cuelead.plan.Timeline;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is heard at a moment.
@@ -13,6 +15,7 @@ import java.util.List;
  * @param calls       the calls, in order
  * @param settings    how calls are chosen
  * @param repeating   whether a section is repeated
+ * @param aim         the section that is repeated, or that was jumped to while its run-up is heard
  */
 public record Heard(
         int version,
@@ -20,7 +23,8 @@ public record Heard(
         Timeline timeline,
         List<SpokenCall> calls,
         CallSettings settings,
-        Repeating repeating) {
+        Repeating repeating,
+        Optional<DancedCount> aim) {
     /** Whether a section is repeated. */
     public enum Repeating {
         NOTHING,

@@ -50,13 +50,15 @@ public final class LivePractice {
     public Heard heard() {
         Place place = steering.heard();
         Course course = place.course();
+        double seconds = rate.secondsAt(place.songFrame());
         return new Heard(
                 place.version(),
-                rate.secondsAt(place.songFrame()),
+                seconds,
                 course.take().timeline(),
                 course.take().calls(),
                 course.manner().calls(),
-                course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING);
+                course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
+                course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
     }
 
     /** To be called some times a second: obeys commands that had to wait, and keeps two outputs together. */

@@ -1,14 +1,14 @@
 package cuelead.sheet;
 
 /** How far apart two spellings are. */
-final class Spelling {
+public final class Spelling {
     private Spelling() {}
 
     /**
      * Letters to add, drop, change or swap with their neighbour (optimal string alignment: Damerau, "A technique for
      * computer detection and correction of spelling errors", CACM 7(3), 1964).
      */
-    static int distance(String from, String to) {
+    public static int distance(String from, String to) {
         int[][] cost = new int[from.length() + 1][to.length() + 1];
         for (int i = 0; i <= from.length(); i++) {
             for (int j = 0; j <= to.length(); j++) {

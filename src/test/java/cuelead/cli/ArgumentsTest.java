@@ -1,6 +1,8 @@
 package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.Bench.Outcome;
@@ -9,7 +11,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import picocli.CommandLine;
 
 /** What is understood and what is not, before any file is opened. */
 class ArgumentsTest {
@@ -22,11 +26,46 @@ class ArgumentsTest {
     void aSlipIsAnsweredWithWhatMayHaveBeenMeant() {
         Outcome outcome = bench.run("rendr");
         assertEquals(2, outcome.exitCode());
-        assertTrue(outcome.err().contains("Did you mean: cuelead render?"), outcome.err());
+        assertTrue(outcome.err().contains("Did you mean \"cuelead render\"?"), outcome.err());
         outcome = bench.run("plan", Bench.DEMO_SHEET, "--cals", "figures");
         assertEquals(2, outcome.exitCode());
-        assertTrue(outcome.err().contains("--calls"), outcome.err());
+        assertTrue(outcome.err().contains("Did you mean \"--calls\"?"), outcome.err());
         assertEquals("", outcome.out());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "plya, cuelead play",
+        "pley, cuelead play",
+        "rednr, cuelead render",
+        "Play, cuelead play",
+        "chek, cuelead check",
+        "my-sheet.txt, cuelead play my-sheet.txt"
+    })
+    void theNearestCommandIsMeant(String slip, String meant) {
+        String err = bench.run(slip).err();
+        assertTrue(err.contains("Did you mean \"" + meant + "\"?"), err);
+    }
+
+    @Test
+    void whatIsNearNothingGetsNoGuess() {
+        assertFalse(bench.run("xylophone").err().contains("mean"));
+        assertTrue(bench.run("plan", "x.txt", "--leed=4").err().contains("\"--lead\"?"));
+        assertEquals(List.of("--form", "--from"), Meant.nearest("--frm", List.of("--from", "--form", "--to")));
+    }
+
+    @Test
+    void timesAreReadAsTheyArePrinted() {
+        Values.SongTime time = new Values.SongTime();
+        assertEquals(62.5, time.convert("62.5"));
+        assertEquals(62, time.convert("1:02"));
+        assertEquals(62.5, time.convert("1:02.5"));
+        assertEquals(62.5, time.convert("01:02.5"));
+        assertEquals(5400, time.convert("90:00"));
+        assertEquals(3723.25, time.convert("1:02:03.25"));
+        for (String wrong : List.of("1:2", "1:60", "1:75:00", "1:02:3", ":30", "1:", "-1:00", "1:00:00:00", "1,5")) {
+            assertThrows(CommandLine.TypeConversionException.class, () -> time.convert(wrong), wrong);
+        }
     }
 
     @ParameterizedTest
@@ -60,7 +99,7 @@ class ArgumentsTest {
     void anEndBeforeTheBeginningIsRefused() {
         Outcome outcome = bench.run("plan", Bench.DEMO_SHEET, "--from", "20", "--to", "10");
         assertEquals(2, outcome.exitCode());
-        assertTrue(outcome.err().startsWith("--to 10.0 is not after --from 20.0."), outcome.err());
+        assertTrue(outcome.err().startsWith("--to 0:10.0 is not after --from 0:20.0."), outcome.err());
     }
 
     @Test

@@ -5,9 +5,12 @@ import cuelead.dance.Dance;
 import cuelead.dance.Facing;
 import cuelead.plan.Call;
 import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
 import cuelead.plan.Laying;
 import cuelead.plan.Timeline;
+import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;
+import cuelead.practice.Wish;
 import cuelead.sheet.SheetReader;
 import cuelead.time.BeatGrid;
 import cuelead.time.Beats;
@@ -38,7 +41,29 @@ final class Calls {
 
     /** @param endSeconds where the music ends */
     static Timeline timeline(double endSeconds) {
-        Dance dance = SheetReader.read("small.txt", SHEET).dance().orElseThrow();
+        return timeline(SHEET, endSeconds);
+    }
+
+    /** While it plays as usual. */
+    static Moment moment(Timeline timeline, double songSeconds) {
+        return moment(timeline, songSeconds, "");
+    }
+
+    static Moment moment(Timeline timeline, double songSeconds, String notice) {
+        Heard heard = new Heard(
+                1,
+                songSeconds,
+                timeline,
+                List.of(),
+                CallSettings.withLead(Beats.of(2)),
+                Heard.Repeating.NOTHING,
+                Optional.empty());
+        return new Moment(heard, new PlayState(PlayState.Motion.PLAYING, 10, 0, Wish.Click.SILENT), notice);
+    }
+
+    /** A dance laid over 120 beats a minute as {@link #timeline(double)}. */
+    static Timeline timeline(String sheet, double endSeconds) {
+        Dance dance = SheetReader.read("small.txt", sheet).dance().orElseThrow();
         BeatGrid grid = BeatGrid.steady(new Tempo(120), 0, 200, 4);
         return Timeline.lay(
                 dance,

@@ -48,6 +48,45 @@ class CommandsTest {
     }
 
     @Test
+    void thePlanOfAPieceTellsOnlyWhatIsLeftOutInIt() {
+        String whole = bench.run("plan", Bench.DEMO_SHEET).out();
+        String piece = bench.run("plan", Bench.DEMO_SHEET, "--from", "0:20", "--to", "0:40")
+                .out();
+        assertTrue(whole.contains("Left out in the whole song"), whole);
+        assertTrue(piece.contains("Left out in this piece"), piece);
+        assertTrue(leftOut(piece) > 0 && leftOut(piece) < leftOut(whole) / 4, piece);
+        assertTrue(piece.contains("! = less than 0.5 s"), piece);
+    }
+
+    /** The sum of the lines such as {@code 12 because another call is being said: ...}. */
+    private static int leftOut(String listing) {
+        return listing.lines()
+                .map(String::strip)
+                .filter(line -> line.contains(" because "))
+                .mapToInt(line -> Integer.parseInt(line.split(" ")[0]))
+                .sum();
+    }
+
+    @Test
+    void withoutASongTheTempoIsSaid() throws Exception {
+        Path sheet = Files.writeString(
+                temp.resolve("clicks.txt"), "CLICKS\nCount: 4 Wall: 1\n\n[1-4] WALKS\n1-4 Walk fwd R, L, R, L\n");
+        String err = bench.run("plan", sheet.toString()).err();
+        assertTrue(err.contains("No song: clicks at 104 a minute; --tempo changes it."), err);
+        err = bench.run("plan", sheet.toString(), "--tempo", "90").err();
+        assertFalse(err.contains("No song"), err);
+    }
+
+    @Test
+    void errorsOfTheSheetAreRememberedAtTheEnd() throws Exception {
+        Path sheet = Files.writeString(
+                temp.resolve("odd.txt"), "ODD\nCount: 4 Wall: 1\n\n[1-4] WALKS\n1-4 Walk fwd R, L, froobles, L\n");
+        String err = bench.run("plan", sheet.toString()).err();
+        String last = err.lines().reduce("", (before, line) -> line);
+        assertTrue(last.matches("The sheet has \\d+ errors?, so calls may be wrong: cuelead check .*"), err);
+    }
+
+    @Test
     void aRenderedPieceIsTheSumOfItsStems() throws Exception {
         Path mix = temp.resolve("piece.wav");
         Path stems = temp.resolve("stems");
@@ -135,6 +174,9 @@ class CommandsTest {
                 "render", sheet.toString(), "-o", temp.resolve("no/x.wav").toString());
         assertEquals(1, outcome.exitCode());
         assertTrue(outcome.err().contains("there is no folder"), outcome.err());
+        outcome = bench.run("render", sheet.toString(), "-o", "-");
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("standard output"), outcome.err());
     }
 
     @Test
@@ -200,6 +242,8 @@ class CommandsTest {
         assertTrue(Files.size(file) > 10_000_000);
         assertTrue(outcome.err().contains("no sound device") && outcome.err().contains(file.toString()));
         assertTrue(outcome.out().lines().count() > 100);
+        String last = outcome.err().lines().reduce("", (before, line) -> line);
+        assertTrue(last.contains(file.toString()), last);
     }
 
     @Test

@@ -2,38 +2,41 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.plan.Timeline;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Count 1 of the small dance is at 8 s, a count lasts half a second, wall 2 begins at 12 s and faces the back. */
 class FollowerTest {
-    private final Follower follower = new Follower(
-            Calls.timeline(14.2),
-            List.of(Calls.countIn("six", 6.5, 6), Calls.word("side", 7, 1), Calls.word("close", 7.5, 2)));
+    private final Timeline timeline = Calls.timeline(14.2);
+    private final Follower follower =
+            new Follower(List.of(Calls.countIn("six", 6.5, 6), Calls.word("side", 7, 1), Calls.word("close", 7.5, 2)));
+
+    private String lineAt(double songSeconds) {
+        return OneLine.of(Scene.of(Calls.moment(timeline, songSeconds), follower), 79);
+    }
 
     @Test
     void beforeTheDanceItCountsDown() {
-        assertEquals("0:00.0  Starts in 16 beats   [ ]  next: six", follower.lineAt(0));
-        assertEquals("0:07.8  Starts in 1 beat   [close]", follower.lineAt(7.75));
-        assertEquals(
-                "0:00.0  Starts in 16 beats   [ ]  next: six",
-                follower.lineAt(-0.01).replace("17", "16"));
+        assertEquals("0:00  Starts in 16 beats  [ ]  next: six", lineAt(0));
+        assertEquals("0:07  Starts in 1 beat  [close]", lineAt(7.75));
+        assertEquals("0:00  Starts in 17 beats  [ ]  next: six", lineAt(-0.01));
     }
 
     @Test
     void aCallStandsUntilItsBeatAndACountInWordUntilItsEnd() {
-        assertEquals("0:06.5  Starts in 3 beats   [six]  next: side", follower.lineAt(6.5));
-        assertEquals("0:06.8  Starts in 3 beats   [ ]  next: side", follower.lineAt(6.75));
-        assertEquals("0:06.9  Starts in 3 beats   [side]  next: close", follower.lineAt(6.9));
-        assertEquals("0:08.4  Wall 1 (12 o'clock)  S1  count 1   [close]", follower.lineAt(8.4));
-        assertEquals("0:08.5  Wall 1 (12 o'clock)  S1  count 2   [ ]", follower.lineAt(8.5));
+        assertEquals("0:06  Starts in 3 beats  [six]  next: side", lineAt(6.5));
+        assertEquals("0:06  Starts in 3 beats  [ ]  next: side", lineAt(6.75));
+        assertEquals("0:06  Starts in 3 beats  [side]  next: close", lineAt(6.9));
+        assertEquals("0:08  Wall 1  (12 o'clock)  S1  count 1  [close]", lineAt(8.4));
+        assertEquals("0:08  Wall 1  (12 o'clock)  S1  count 2  [ ]", lineAt(8.5));
     }
 
     @Test
     void theWallIsTheOneThatIsDancedAndFaced() {
-        assertEquals("0:11.5  Wall 1 (6 o'clock)  S1  count 8   [ ]", follower.lineAt(11.5));
-        assertEquals("0:12.0  Wall 2 (6 o'clock)  S1  count 1   [ ]", follower.lineAt(12));
-        assertEquals("0:14.5  The dance is over   [ ]", follower.lineAt(14.5));
+        assertEquals("0:11  Wall 1  (6 o'clock)  S1  count 8  [ ]", lineAt(11.5));
+        assertEquals("0:12  Wall 2  (6 o'clock)  S1  count 1  [ ]", lineAt(12));
+        assertEquals("0:14  The dance is over  [ ]", lineAt(14.5));
     }
 
     @Test

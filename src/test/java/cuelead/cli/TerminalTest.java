@@ -1,19 +1,16 @@
 package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
-/** The line that is drawn again, and keys. */
+/** The line that is drawn again. */
 class TerminalTest {
     private final ByteArrayOutputStream drawn = new ByteArrayOutputStream();
-    private final Screen screen = new Screen(new PrintStream(drawn, true, StandardCharsets.UTF_8));
+    private final Screen screen = new Screen(new PrintStream(drawn, true, StandardCharsets.UTF_8), 79);
 
     @Test
     void aLineIsDrawnOverTheOneBefore() {
@@ -29,14 +26,5 @@ class TerminalTest {
     void aLineNeverWraps() {
         screen.show("x".repeat(200));
         assertEquals(1 + 79, drawn.size());
-    }
-
-    @Test
-    void lettersAreKeysAndTheEndIsNone() {
-        Keys keys = Keys.unread();
-        keys.read(new ByteArrayInputStream("xp\nQ".getBytes(StandardCharsets.US_ASCII)));
-        assertEquals(Optional.of(Keys.Key.PAUSE_OR_GO_ON), keys.poll());
-        assertEquals(Optional.of(Keys.Key.QUIT), keys.poll());
-        assertTrue(keys.poll().isEmpty());
     }
 }

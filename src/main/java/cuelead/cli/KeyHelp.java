@@ -1,0 +1,101 @@
+package cuelead.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** The keys of the player as a user reads them. */
+final class KeyHelp {
+    private static final String BETWEEN_COLUMNS = "  ";
+
+    /** All of them, keys that belong together on one line. */
+    static final List<Line> LINES = List.of(
+            new Line("pause, go on", Order.PAUSE_OR_GO_ON),
+            new Line("section on, back", Order.NEXT_SECTION, Order.PREVIOUS_SECTION),
+            new Line("wall on, back", Order.NEXT_WALL, Order.PREVIOUS_WALL),
+            new Line("this section again", Order.SECTION_AGAIN),
+            new Line("repeat it, or go on", Order.REPEAT_SECTION),
+            new Line("from the top", Order.FROM_THE_TOP),
+            new Line("all calls back now", Order.ALL_CALLS_BACK),
+            new Line("fewer, more calls", Order.FEWER_CALLS, Order.MORE_CALLS),
+            new Line("fade on, off", Order.FADE),
+            new Line("lead shorter, longer", Order.SHORTER_LEAD, Order.LONGER_LEAD),
+            new Line("click on, off", Order.CLICK),
+            new Line("dip less, more", Order.LESS_DIP, Order.MORE_DIP),
+            new Line("voice softer, louder", Order.SOFTER_VOICE, Order.LOUDER_VOICE),
+            new Line("count 1 is now", Order.COUNT_ONE_IS_NOW),
+            new Line("a beat earlier, later", Order.BEAT_EARLIER, Order.BEAT_LATER),
+            new Line("an eight earlier, later", Order.EIGHT_EARLIER, Order.EIGHT_LATER),
+            new Line("a wall earlier, later", Order.WALL_EARLIER, Order.WALL_LATER),
+            new Line("these keys; quit", Order.HELP, Order.QUIT));
+
+    /** The most wanted keys on one line, from the fullest to the shortest. */
+    static final List<String> HINTS = List.of(
+            "space pause  left/right section  up/down wall  a again  r repeat  ? keys  q quit",
+            "space pause  left/right section  up/down wall  ? keys  q quit",
+            "space pause  left/right section  ? keys  q quit",
+            "space pause  ? keys  q quit",
+            "? keys  q quit");
+
+    private KeyHelp() {}
+
+    /**
+     * Keys and what they do.
+     *
+     * @param does in the order of the keys
+     */
+    record Line(String does, List<Order> orders) {
+        Line(String does, Order... orders) {
+            this(does, List.of(orders));
+        }
+
+        private String keys() {
+            return orders.stream().map(KeyHelp::shown).collect(Collectors.joining(" "));
+        }
+    }
+
+    private static String shown(Order order) {
+        String stroke = order.strokes().get(0);
+        return stroke.isBlank() ? "space" : stroke;
+    }
+
+    /** In two columns where the width allows, else in one. */
+    static List<String> lines(int width) {
+        int half = (LINES.size() + 1) / 2;
+        List<String> left = column(LINES.subList(0, half));
+        List<String> right = column(LINES.subList(half, LINES.size()));
+        int leftWidth = widest(left);
+        if (leftWidth + BETWEEN_COLUMNS.length() + widest(right) > width) {
+            return column(LINES);
+        }
+        List<String> lines = new ArrayList<>();
+        for (int i = 0; i < half; i++) {
+            lines.add(padded(left.get(i), leftWidth) + BETWEEN_COLUMNS + (i < right.size() ? right.get(i) : ""));
+        }
+        return lines;
+    }
+
+    private static List<String> column(List<Line> lines) {
+        int keysWidth = widest(lines.stream().map(Line::keys).toList());
+        return lines.stream()
+                .map(line -> padded(line.keys(), keysWidth) + BETWEEN_COLUMNS + line.does())
+                .toList();
+    }
+
+    private static int widest(List<String> texts) {
+        return texts.stream().mapToInt(String::length).max().orElse(0);
+    }
+
+    private static String padded(String text, int width) {
+        return text + " ".repeat(width - text.length());
+    }
+
+    /** The fullest hint that fits. */
+    static String hint(PlayState.Motion motion, int width) {
+        String hint = HINTS.stream()
+                .filter(text -> text.length() <= width)
+                .findFirst()
+                .orElse(HINTS.get(HINTS.size() - 1));
+        return motion == PlayState.Motion.PAUSED ? hint.replace("space pause", "space go on") : hint;
+    }
+}

@@ -1,0 +1,12 @@
+package cuelead.cli;
+
+import cuelead.practice.Heard;
+
+/**
+ * A moment of the practice while it plays.
+ *
+ * @param heard  what is heard
+ * @param state  how it plays
+ * @param notice what was just done or happened; may be empty
+ */
+record Moment(Heard heard, PlayState state, String notice) {}

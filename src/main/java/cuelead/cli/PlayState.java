@@ -1,0 +1,19 @@
+package cuelead.cli;
+
+import cuelead.practice.Wish;
+
+/**
+ * How a practice plays, beside what {@code Heard} says.
+ *
+ * @param motion  whether it goes on
+ * @param dipDb   how far the music goes down under the calls
+ * @param voiceDb how much louder the calls are than balanced
+ * @param click   whether a click is heard over music
+ */
+record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click) {
+    /** Whether it goes on. */
+    enum Motion {
+        PLAYING,
+        PAUSED
+    }
+}

@@ -1,0 +1,93 @@
+package cuelead.cli;
+
+import cuelead.plan.Call;
+import cuelead.plan.CallSettings;
+import cuelead.practice.Heard;
+import cuelead.practice.Wish;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * What is to be read at a moment of the practice.
+ *
+ * @param title       the dance's name
+ * @param songSeconds the place in the song
+ * @param endSeconds  the song's end
+ * @param place       where in the dance
+ * @param now         the call that sounds or waits for its beat; empty when none does
+ * @param next        the call after it; empty after the last
+ * @param goal        the section whose run-up is heard, after a jump; else empty
+ * @param motion      whether it goes on
+ * @param state       how it plays, in short
+ * @param notice      what was just done; may be empty
+ */
+record Scene(
+        String title,
+        double songSeconds,
+        double endSeconds,
+        DancePlace place,
+        String now,
+        String next,
+        String goal,
+        PlayState.Motion motion,
+        String state,
+        String notice) {
+    private static final String BETWEEN = "  ";
+
+    static Scene of(Moment moment, Follower follower) {
+        Heard heard = moment.heard();
+        double seconds = heard.songSeconds();
+        return new Scene(
+                heard.timeline().dance().header().title(),
+                seconds,
+                heard.timeline().endSeconds(),
+                DancePlace.at(heard.timeline(), seconds),
+                follower.nowAt(seconds).map(Call::words).orElse(""),
+                follower.nextAfter(seconds).map(Call::words).orElse(""),
+                goal(heard),
+                moment.state().motion(),
+                state(heard, moment.state()),
+                moment.notice());
+    }
+
+    private static String state(Heard heard, PlayState play) {
+        CallSettings settings = heard.settings();
+        List<String> parts = new ArrayList<>();
+        parts.add(play.motion() == PlayState.Motion.PAUSED ? "PAUSED" : "Playing");
+        if (heard.repeating() == Heard.Repeating.A_SECTION) {
+            parts.add("repeating"
+                    + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
+        }
+        parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
+        parts.add("calls: " + calls(heard));
+        parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
+        if (play.voiceDb() != 0) {
+            parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
+        }
+        if (play.click() == Wish.Click.EVERY_BEAT) {
+            parts.add("click");
+        }
+        return String.join(BETWEEN, parts);
+    }
+
+    private static String goal(Heard heard) {
+        return heard.repeating() == Heard.Repeating.A_SECTION
+                ? ""
+                : heard.aim()
+                        .map(aim ->
+                                aim.section().name() + " of wall " + aim.run().wall())
+                        .orElse("");
+    }
+
+    /** With a fade what this wall has of it. */
+    private static String calls(Heard heard) {
+        CallSettings settings = heard.settings();
+        int wall = heard.timeline()
+                .at(heard.songSeconds())
+                .map(count -> count.run().wall())
+                .orElse(1);
+        return settings.levelOf(wall).word()
+                + (settings.fading() == CallSettings.Fading.WALL_BY_WALL ? ", fading" : "");
+    }
+}

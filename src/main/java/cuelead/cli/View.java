@@ -1,0 +1,31 @@
+package cuelead.cli;
+
+import cuelead.practice.Practice;
+import java.util.Optional;
+
+/** Where a practice that plays is followed. Used on one thread, but for {@link #close}. */
+interface View extends AutoCloseable {
+    /** Shows a moment; called some times a second. */
+    void follow(Moment moment);
+
+    /** Tells a sentence that stays. */
+    void tell(String sentence);
+
+    /** The next thing that the user asks for, if any. */
+    Optional<Order> order();
+
+    /** Shows what came to its end, and gives the terminal back. */
+    @Override
+    void close();
+
+    /** What suits where the output leads: the player's lines, one line, or a line a call. */
+    static View of(Surroundings surroundings, Practice practice) {
+        if (surroundings.terminal().output() != Terminal.End.TERMINAL) {
+            return new CallLines(surroundings, practice);
+        }
+        Optional<View> player = surroundings.terminal().input() == Terminal.End.TERMINAL
+                ? PlayerScreen.open().map(View.class::cast)
+                : Optional.empty();
+        return player.orElseGet(() -> new SingleLine(surroundings));
+    }
+}
