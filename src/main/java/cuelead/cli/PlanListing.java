@@ -55,10 +55,9 @@ final class PlanListing {
         int[] walls = new int[calls.size()];
         int lowest = Integer.MAX_VALUE;
         for (int i = walls.length - 1; i >= 0; i--) {
-            lowest = calls.get(i).kind() == Call.Kind.COUNT_IN
-                    ? lowest
-                    : Math.min(lowest, calls.get(i).wall());
-            walls[i] = lowest == Integer.MAX_VALUE ? 1 : lowest;
+            boolean isCountIn = calls.get(i).kind() == Call.Kind.COUNT_IN;
+            lowest = isCountIn ? 1 : Math.min(lowest, calls.get(i).wall());
+            walls[i] = lowest;
         }
         return walls;
     }

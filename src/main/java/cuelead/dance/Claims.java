@@ -6,14 +6,16 @@ import java.util.List;
  * What a sheet claims about its dance and where it says so, for the checker. Lines are 1-based, 0 = not claimed.
  *
  * @param clockMarks in the order of the sheet
+ * @param doubts     lines that could not be read whole, in the order of the sheet
  * @param countsLine where the length in counts is stated
  * @param wallsLine  where the number of walls is stated
  * @param weightLine where the starting weight is stated
  */
-public record Claims(List<ClockMark> clockMarks, int countsLine, int wallsLine, int weightLine) {
-    public static final Claims NONE = new Claims(List.of(), 0, 0, 0);
+public record Claims(List<ClockMark> clockMarks, List<Doubt> doubts, int countsLine, int wallsLine, int weightLine) {
+    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0);
 
     public Claims {
         clockMarks = List.copyOf(clockMarks);
+        doubts = List.copyOf(doubts);
     }
 }

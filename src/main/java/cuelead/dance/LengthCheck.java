@@ -7,7 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 
-/** Whether the counts of a dance add up: each section to whole bars, all of them to the stated length. */
+/** Whether the counts of a dance add up: each section to whole bars, all to the stated length, restarts within it. */
 final class LengthCheck {
     private final Dance dance;
     private final String file;
@@ -23,6 +23,7 @@ final class LengthCheck {
         dance.parts().forEach(part -> part.sections().forEach(check::bars));
         if (!dance.isPhrased()) {
             check.total();
+            dance.restarts().forEach(check::late);
         }
         return check.problems;
     }
@@ -60,6 +61,23 @@ final class LengthCheck {
                     0,
                     "The header says " + stated + " counts, but " + written + " are written.",
                     "Check the numbers of the counts, section by section."));
+        }
+    }
+
+    private void late(Restart restart) {
+        Part part = dance.parts().get(0);
+        if (restart.afterCount() >= part.counts()) {
+            problems.add(new Problem(
+                    Severity.ERROR,
+                    "restart_late",
+                    file,
+                    restart.line(),
+                    0,
+                    restart.afterCount() == part.counts()
+                            ? "This restart comes after the last count, where the dance begins again anyway."
+                            : "This restart comes after count " + restart.afterCount() + ", but the dance has only "
+                                    + part.counts() + ".",
+                    "Check the count."));
         }
     }
 

@@ -8,10 +8,12 @@ import java.util.Optional;
 /** The facing at the start of each wall of an ordinary dance, with its restarts and tags. */
 public final class WallWalk {
     private final Dance dance;
+    private final KnownTurns turns;
     private final Map<Integer, Facing> starts = new HashMap<>();
 
     public WallWalk(Dance dance) {
         this.dance = dance;
+        turns = new KnownTurns(dance);
         starts.put(1, Facing.FRONT);
     }
 
@@ -35,7 +37,7 @@ public final class WallWalk {
 
     /** Facing after that many counts of a wall. */
     public Facing after(int wall, int counts) {
-        return startOf(wall).after(turnThrough(part(), Counts.of(counts)));
+        return startOf(wall).after(turnTo(counts));
     }
 
     private Facing endOf(int wall, boolean withTags) {
@@ -44,13 +46,33 @@ public final class WallWalk {
         if (restart.isPresent()) {
             return after(wall, restart.get().afterCount());
         }
-        Facing end = startOf(wall).after(part().netTurn());
+        Facing end = startOf(wall).after(net(part()));
         if (withTags) {
             for (Tag tag : dance.tags()) {
-                end = tag.afterWalls().contains(wall) ? end.after(tag.part().netTurn()) : end;
+                end = tag.afterWalls().contains(wall) ? end.after(net(tag.part())) : end;
             }
         }
         return end;
+    }
+
+    /** Whether no line that could not be read leaves the facing after that many counts of a wall open. */
+    boolean isKnown(int wall, int counts) {
+        boolean here = turns.through(part(), Counts.of(counts)).isPresent();
+        boolean before = turns.net(part()).isPresent()
+                && dance.tags().stream().allMatch(tag -> turns.net(tag.part()).isPresent())
+                && dance.restarts().stream()
+                        .allMatch(restart -> turns.through(part(), Counts.of(restart.afterCount()))
+                                .isPresent());
+        return here && (wall == 1 || before);
+    }
+
+    private Turn net(Part part) {
+        return turns.net(part).orElse(part.netTurn());
+    }
+
+    private Turn turnTo(int counts) {
+        Counts until = Counts.of(counts);
+        return turns.through(part(), until).orElse(turnThrough(part(), until));
     }
 
     private Part part() {

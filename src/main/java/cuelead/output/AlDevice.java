@@ -68,6 +68,7 @@ final class AlDevice implements AutoCloseable {
 
     private static Optional<AlDevice> open(SampleRate rate, Optional<DeviceName> name) throws Refused {
         try {
+            QuietLibrary.ask();
             CharSequence wanted = name.map(DeviceName::text).orElse(null); // the library's word for its default
             long device = QuietStandardError.during(() -> alcOpenDevice(wanted));
             if (device == 0) {

@@ -86,6 +86,7 @@ final class AlSource implements AutoCloseable {
     void clear() {
         AL10.alSourceStop(source);
         alSourcei(source, AL_BUFFER, 0);
+        AL10.alSourceRewind(source); // to a source that has stopped, whatever is queued later counts as played
         freeAll();
     }
 

@@ -16,6 +16,7 @@ public record DeviceName(String text) {
     /** The devices that are there now, in the system's order; none when sound cannot be used at all. */
     public static List<DeviceName> all() {
         try {
+            QuietLibrary.ask();
             List<String> names = ALUtil.getStringList(0, ALC11.ALC_ALL_DEVICES_SPECIFIER);
             return names == null
                     ? List.of()

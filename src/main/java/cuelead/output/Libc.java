@@ -11,6 +11,7 @@ final class Libc {
     static final long DUP = APIUtil.apiGetFunctionAddress(LIBRARY, "dup");
     static final long DUP2 = APIUtil.apiGetFunctionAddress(LIBRARY, "dup2");
     static final long CLOSE = APIUtil.apiGetFunctionAddress(LIBRARY, "close");
+    static final long SETENV = APIUtil.apiGetFunctionAddress(LIBRARY, "setenv");
     static final long SCHED_SETSCHEDULER = APIUtil.apiGetFunctionAddress(LIBRARY, "sched_setscheduler");
 
     private Libc() {}

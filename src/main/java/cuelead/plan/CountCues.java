@@ -36,12 +36,8 @@ final class CountCues {
     private CountCues() {}
 
     static Optional<Cue> of(DancedCount count, CallLevel level, Beats lead) {
-        Optional<OwnCall> own = ownCall(count);
-        if (own.isPresent()) {
-            return own.filter(call -> !call.isSilence()).map(call -> {
-                Kind kind = count.turn().isNone() ? Kind.WORD : Kind.FIGURE;
-                return new Cue(kind, Need.OWN_WORD, count, Phrase.needed(List.of(call.words())), lead);
-            });
+        if (ownCall(count).isPresent()) {
+            return ownCall(count).filter(call -> !call.isSilence()).flatMap(call -> own(count, call, level, lead));
         }
         if (count.steps().isEmpty()) {
             return Optional.empty();
@@ -51,6 +47,17 @@ final class CountCues {
             return turn;
         }
         return level == CallLevel.WORDS ? Optional.of(word(count, lead)) : figure(count, lead);
+    }
+
+    /** Among words the sheet's own must be said; among figures they name one, or a turn. */
+    private static Optional<Cue> own(DancedCount count, OwnCall call, CallLevel level, Beats lead) {
+        boolean isTurn = !count.turn().isNone();
+        if (level != CallLevel.WORDS && !isTurn && figure(count, lead).isEmpty()) {
+            return Optional.empty();
+        }
+        Kind kind = level == CallLevel.WORDS && !isTurn ? Kind.WORD : Kind.FIGURE;
+        Need need = level == CallLevel.WORDS || isTurn ? Need.OWN_WORD : Need.WISH;
+        return Optional.of(new Cue(kind, need, count, Phrase.needed(List.of(call.words())), lead));
     }
 
     static boolean isSilenced(DancedCount count) {

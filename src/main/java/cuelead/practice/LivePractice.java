@@ -10,7 +10,6 @@ import cuelead.practice.Steering.Course;
 import cuelead.practice.Steering.Place;
 import cuelead.sound.Change;
 import cuelead.sound.Levels;
-import cuelead.sound.Speakers;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
@@ -33,18 +32,18 @@ public final class LivePractice {
     private static final double PLANNING_SECONDS = 0.04;
 
     private final TakeMaker takes;
-    private final Speakers speakers;
+    private final Outputs outputs;
     private final SampleRate rate;
     private final Steering steering;
     private final Queue<Runnable> commands = new ArrayDeque<>();
     private boolean isPaused;
 
-    LivePractice(TakeMaker takes, Manner manner, Take first, Speakers speakers) {
+    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
         this.takes = takes;
-        this.speakers = speakers;
+        this.outputs = outputs;
         rate = takes.rate();
         Course course = new Course(first, manner, Optional.empty(), Optional.empty());
-        steering = new Steering(speakers, rate, course, first.mix().fromFrame());
+        steering = new Steering(outputs, rate, course, first.mix().fromFrame());
     }
 
     /** What leaves the speakers now. */
@@ -62,8 +61,9 @@ public final class LivePractice {
                 course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
     }
 
-    /** To be called some times a second: obeys commands that had to wait. */
+    /** To be called some times a second: obeys commands that had to wait, and keeps two outputs together. */
     public void tick() {
+        outputs.keepTogether(rate);
         while (!commands.isEmpty() && (isStanding() || !steering.isUnderWay())) {
             commands.remove().run();
         }
@@ -81,7 +81,7 @@ public final class LivePractice {
     /** Silence, until {@link #resume}; other commands are obeyed meanwhile. */
     public void pause() {
         isPaused = true;
-        speakers.pause();
+        outputs.pause();
     }
 
     /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
@@ -92,7 +92,7 @@ public final class LivePractice {
                     : steering.landing().toSeconds();
             begin(steering.coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
             isPaused = false;
-            speakers.resume();
+            outputs.resume();
         });
     }
 
@@ -243,7 +243,7 @@ public final class LivePractice {
 
     /** Whether nothing is heard that a change could lead on from. */
     private boolean isStanding() {
-        return isPaused || speakers.hasEnded();
+        return isPaused || outputs.hasEnded();
     }
 
     private double nextSeconds() {

@@ -53,12 +53,19 @@ public interface Practice extends AutoCloseable {
     /** The music alone with its dips, as it is in the mix. */
     Sound musicStem();
 
+    /** Plays it on one output, steered by the user; the speakers play nothing else meanwhile. */
+    default LivePractice live(Speakers speakers) {
+        return live(speakers, Optional.empty(), Delays.NONE);
+    }
+
     /**
-     * Plays it, steered by the user.
+     * Plays it, steered by the user; the speakers play nothing else meanwhile.
      *
-     * @param speakers play nothing else meanwhile
+     * @param speakers for everything, or for the music alone
+     * @param calls    for calls and clicks; empty = they go with the music. Runs at the same sample rate
+     * @param delays   how much later than this computer knows things are heard
      */
-    LivePractice live(Speakers speakers);
+    LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays);
 
     /** Waits until the mix can be read up to a frame of the song; not on the audio thread. */
     void await(long songFrame) throws InterruptedException, Refused;

@@ -103,8 +103,8 @@ final class ReadyPractice implements Practice {
     }
 
     @Override
-    public LivePractice live(Speakers speakers) {
-        return new LivePractice(takes, manner, take, speakers);
+    public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
+        return new LivePractice(takes, manner, take, new Outputs(speakers, calls, delays));
     }
 
     @Override

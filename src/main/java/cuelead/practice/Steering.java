@@ -2,15 +2,11 @@ package cuelead.practice;
 
 import cuelead.plan.DancedCount;
 import cuelead.sound.Change;
-import cuelead.sound.LiveMix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.PlacedClip;
 import cuelead.sound.Route;
-import cuelead.sound.Speakers;
-import cuelead.sound.StemMix;
 import cuelead.time.SampleRate;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,10 +18,9 @@ import java.util.stream.Stream;
  * each of them is. Used on one thread.
  */
 final class Steering {
-    private final Speakers speakers;
+    private final Outputs outputs;
     private final SampleRate rate;
     private final Map<Integer, Course> courses = new HashMap<>();
-    private LiveMix mix;
     private int newest;
     private Landing landing;
 
@@ -52,8 +47,8 @@ final class Steering {
      */
     record Place(int version, Course course, long songFrame) {}
 
-    Steering(Speakers speakers, SampleRate rate, Course first, long startFrame) {
-        this.speakers = speakers;
+    Steering(Outputs outputs, SampleRate rate, Course first, long startFrame) {
+        this.outputs = outputs;
         this.rate = rate;
         begin(first, startFrame);
     }
@@ -63,27 +58,26 @@ final class Steering {
         newest++;
         landing = new Landing(rate.secondsAt(startFrame), rate.secondsAt(startFrame));
         courses.put(newest, course);
-        mix = new LiveMix(newest, course.take().mix(), startFrame, course.loop(), EnumSet.allOf(StemMix.Stem.class));
-        speakers.play(mix, 0);
+        outputs.begin(newest, course.take().mix(), startFrame, course.loop());
     }
 
     /** What leaves the speakers now. */
     Place heard() {
-        long output = speakers.heardFrame();
-        return place(mix.route().pieceAt(output), output);
+        long output = outputs.heardFrame(rate);
+        return place(outputs.route().pieceAt(output), output);
     }
 
     /** What can be changed first, if nothing that was ordered comes before. */
     Place next() {
-        Route.Piece last = mix.route().last();
-        return new Place(last.change(), courses.get(last.change()), mix.nextFrame());
+        Route.Piece last = outputs.route().last();
+        return new Place(last.change(), courses.get(last.change()), outputs.nextFrame());
     }
 
     /** What is heard now, counted back from {@link #next} on the same way. */
     double heardBeforeNextSeconds() {
-        Route.Piece last = mix.route().last();
-        long nextOutput = last.outputFrame() + mix.nextFrame() - last.songFrame();
-        return rate.secondsAt(mix.nextFrame() - (nextOutput - speakers.heardFrame()));
+        Route.Piece last = outputs.route().last();
+        long nextOutput = last.outputFrame() + outputs.nextFrame() - last.songFrame();
+        return rate.secondsAt(outputs.nextFrame() - (nextOutput - outputs.leavingFrame()));
     }
 
     private Place place(Route.Piece piece, long output) {
@@ -107,7 +101,7 @@ final class Steering {
 
     /** Whether what was ordered last has yet to begin; until then nothing else can be ordered. */
     boolean isUnderWay() {
-        return mix.route().last().change() != newest;
+        return outputs.route().last().change() != newest;
     }
 
     /** Orders a change of course; a call that has begun where it leaves is heard to its end. */
@@ -123,7 +117,7 @@ final class Steering {
                 : withBegunCalls(left.course().take().mix(), at, wanted, to);
         newest++;
         courses.put(newest, course.with(course.take().with(kept)));
-        mix.change(new Change(newest, at, kept, to, course.loop()));
+        outputs.change(new Change(newest, at, kept, to, course.loop()));
     }
 
     /** When the last call that has begun at a time will have ended; that time if none has. */

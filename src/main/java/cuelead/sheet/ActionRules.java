@@ -85,6 +85,7 @@ final class ActionRules {
         return switch (verb) {
             case "step" -> step();
             case "walk" -> is(Action.WALK, where(Direction.FWD));
+            case "walkaround" -> is(Action.WALK, Direction.TURN);
             case "cross" -> cross();
             case "close" -> is(Action.CLOSE, Direction.TOGETHER);
             case "ball" -> ball();

@@ -2,21 +2,24 @@ package cuelead.sheet;
 
 import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
+import cuelead.dance.Counts;
+import cuelead.dance.Doubt;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
-import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
@@ -38,7 +41,11 @@ final class BodyReader {
     private boolean lettered;
     private boolean headed;
     private final boolean waltz;
-    private Weight weight;
+    private final Footing footing;
+    private final List<Doubt> doubts = new ArrayList<>();
+    /** Numbers of lines that are told to be headings perhaps. */
+    private final Set<Integer> maybeHeadings = new HashSet<>();
+
     private int countLines;
     private int understoodLines;
     private Place place = Place.DANCE;
@@ -56,7 +63,7 @@ final class BodyReader {
         this.tags = new TagReader(problems);
         this.sequence = new SequenceReader(problems);
         this.waltz = waltz;
-        this.weight = startWeight.orElse(Weight.UNKNOWN);
+        this.footing = new Footing(startWeight.orElse(Weight.UNKNOWN));
     }
 
     /** Whether a line belongs to the dance, so that the header ends above it. */
@@ -78,10 +85,11 @@ final class BodyReader {
                 && terms.stream().anyMatch(term -> term.is(Term.Kind.VERB));
     }
 
-    void read(SheetLine line) {
+    /** {@code below} is the next line that is not blank. */
+    void read(SheetLine line, Optional<SheetLine> below) {
         lostCalls(line);
         switch (LineKind.of(line)) {
-            case TAG -> tag(line);
+            case TAG -> tag(line, below);
             case RESTART -> restart(line);
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
@@ -178,23 +186,38 @@ final class BodyReader {
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : countsSoFar());
-        if (counts.stream().anyMatch(draft::isBehind)) {
-            behind(draft, group, line);
+        boolean behind = counts.stream().anyMatch(draft::isBehind);
+        if (behind) {
+            behind(draft, group, counts, line);
         }
-        LineReader reader = new LineReader(problems, weight);
+        boolean dropped = counts.stream().allMatch(draft::isBehind);
+        LineReader reader =
+                dropped ? new LineReader(new Problems(""), footing.copy()) : new LineReader(problems, footing);
         LineReader.Result result = reader.read(line, group, counts);
         understoodLines += result.understood() ? 1 : 0;
-        if (counts.stream().allMatch(draft::isBehind)) {
+        if (behind || result.doubtful()) {
+            doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
+        }
+        if (dropped) {
+            footing.doubt();
             return;
         }
-        weight = reader.weight();
         take(result, draft, line);
         draft.write(counts, line.number());
     }
 
+    /** What this line turns, and whether it is danced at all, is not known. */
+    private void doubt(SheetLine line, Counts from) {
+        doubts.add(new Doubt(tags.name().orElse(part), from, line.number()));
+    }
+
+    private int before() {
+        return tags.isOpen() ? tags.counts() : countsSoFar();
+    }
+
     /** Counts that were written before keep what was written first. */
     private void take(LineReader.Result result, SectionDraft draft, SheetLine line) {
-        int before = tags.isOpen() ? tags.counts() : countsSoFar();
+        int before = before();
         String name = tags.name().orElse(part);
         result.marks().stream()
                 .filter(mark -> !draft.isBehind(mark.value().count()))
@@ -218,13 +241,21 @@ final class BodyReader {
         }
     }
 
-    private void behind(SectionDraft draft, CountGroup group, SheetLine line) {
+    private void behind(SectionDraft draft, CountGroup group, List<Count> counts, SheetLine line) {
+        Optional<Integer> maybeHeading = draft.longLineOf(counts);
+        if (maybeHeading.isPresent() && !maybeHeadings.add(maybeHeading.get())) {
+            return;
+        }
+        String tryThis = maybeHeading
+                .map(above -> "If line " + above + " is a heading, put its counts in brackets, such as \"[1-8]\" or"
+                        + " \"[9-16]\".")
+                .orElse("Number the counts of a section upwards, or begin a new section above this line.");
         problems.error(
                 "count_order",
                 line.number(),
                 group.column(),
                 "\"" + group.written(line.text()) + "\" comes again in " + draft.name() + ", or too late.",
-                "Number the counts of a section upwards, or begin a new section above this line.");
+                tryThis);
     }
 
     private int countsSoFar() {
@@ -247,11 +278,25 @@ final class BodyReader {
         section = Optional.empty();
     }
 
-    private void tag(SheetLine line) {
+    private void tag(SheetLine line, Optional<SheetLine> below) {
+        Place before = place;
         closeSection();
         tags.close();
         place = Place.DANCE;
-        tags.open(line);
+        boolean hasLines = below.filter(next -> CountGroup.read(next.text()).isPresent()
+                        || SectionHead.read(next.text())
+                                .filter(SectionHead::hasRange)
+                                .filter(head -> head.first() == 1)
+                                .isPresent())
+                .isPresent();
+        Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
+        tags.open(whole.map(OneLineTag::head).orElse(line));
+        whole.ifPresent(tag -> {
+            counts(tag.counted(tags.statedCounts()));
+            closeSection();
+            tags.close();
+            place = before;
+        });
     }
 
     private void restart(SheetLine line) {
@@ -282,12 +327,26 @@ final class BodyReader {
         if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
+        if (mayBeDanced(line)) {
+            int sofar = section.map(SectionDraft::lastCount).orElse(0);
+            doubt(line, Counts.of(before() + sofar));
+            footing.doubt();
+        }
         problems.warning(
                 "unread_line",
                 line.number(),
                 line.firstColumn(),
                 "This line is not understood, so it is left out.",
                 "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step.");
+    }
+
+    /** A line without counts that turns, or that moves a foot. */
+    private static boolean mayBeDanced(SheetLine line) {
+        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
+        boolean turns = terms.stream().anyMatch(term -> term.is(Term.Kind.FRACTION));
+        boolean foot = terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT));
+        boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
+        return turns || (foot && moves);
     }
 
     /** Closes what is open. */
@@ -343,17 +402,13 @@ final class BodyReader {
         return named;
     }
 
+    /** Where the weight is before the first step. */
     Weight firstWeight() {
-        for (Part found : parts()) {
-            for (Section each : found.sections()) {
-                for (Step step : each.steps()) {
-                    if (step.foot().isPresent()) {
-                        return Weight.on(step.foot().get().other());
-                    }
-                }
-            }
-        }
-        return Weight.UNKNOWN;
+        return footing.start();
+    }
+
+    List<Doubt> doubts() {
+        return doubts;
     }
 
     List<Tag> tags() {

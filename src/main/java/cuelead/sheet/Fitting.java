@@ -92,6 +92,12 @@ final class Fitting {
             options.add(new Option(phrase.repeats(), 2));
             return;
         }
+        if (call.isWalkAround()) {
+            for (int size = phrase.repeats() + 1; size <= counts; size++) {
+                options.add(new Option(size, 1));
+            }
+            return;
+        }
         if (call.isBareTurn()) {
             options.add(new Option(0, 1));
             return;

@@ -18,11 +18,12 @@ import java.util.Optional;
 /** Reads one count line: its prose to steps on its counts, its quoted calls, its clock marks. */
 final class LineReader {
     private final Problems problems;
-    private Weight weight;
+    private final Footing footing;
 
-    LineReader(Problems problems, Weight weight) {
+    /** {@code footing} goes on from the line before, and on to the next. */
+    LineReader(Problems problems, Footing footing) {
         this.problems = problems;
-        this.weight = weight;
+        this.footing = footing;
     }
 
     /**
@@ -33,91 +34,103 @@ final class LineReader {
      * @param marks      clock times with the count that they stand behind
      * @param restarts   counts behind which a restart is marked
      * @param understood whether any action was
+     * @param doubtful   whether more or less may be danced than was read
      */
     record Result(
             List<Step> steps,
             List<OwnCall> calls,
             List<Phrase.Stated<MarkAt>> marks,
             List<Count> restarts,
-            boolean understood) {}
+            boolean understood,
+            boolean doubtful) {}
 
     /** A facing behind a count. */
     record MarkAt(Count count, Facing facing) {}
-
-    Weight weight() {
-        return weight;
-    }
 
     /** {@code counts} are numbered within the section; {@code written} is how the sheet shows them. */
     Result read(SheetLine line, CountGroup group, List<Count> counts) {
         List<Token> tokens = Scanner.tokens(line.text(), group.end());
         List<Term> terms = Vocabulary.STANDARD.terms(tokens);
-        List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms).phrases();
-        int[] sizes = sizes(line, group, phrases, counts.size());
-        MoveMaker maker = new MoveMaker(problems, weight);
-        List<Step> steps = new ArrayList<>();
+        ProseParser parser = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms);
+        List<Phrase> phrases = parser.phrases();
+        Optional<int[]> fitting = Fitting.sizes(phrases, counts.size());
+        MoveMaker maker = new MoveMaker(problems, line.number(), footing);
+        Laid laid = lay(phrases, fitting.orElseGet(() -> misfit(line, group, phrases, counts.size())), maker, counts);
+        List<Step> steps = laid.steps(line.number());
+        fill(steps, counts, line, group);
+        if (fitting.isEmpty() || parser.isDoubtful()) {
+            footing.doubt();
+            steps.replaceAll(LineReader::weightless);
+        }
+        List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
+        boolean understood = phrases.stream().anyMatch(Phrase::readable);
+        boolean doubtful = fitting.isEmpty() || parser.isDoubtful() || maker.isDoubtful();
+        return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
+    }
+
+    /** The moves of a line on its counts, with what is marked between them. */
+    private record Laid(
+            List<Count> counts,
+            List<Move> moves,
+            List<Phrase.Stated<MarkAt>> marks,
+            List<Count> restarts,
+            Turn surplus) {
+        /** Turns beyond the counts are kept on the last one, so that the dancers face where the sheet says. */
+        List<Step> steps(int line) {
+            List<Step> steps = new ArrayList<>();
+            for (Move move : moves) {
+                boolean last = steps.size() == moves.size() - 1;
+                steps.add(step(last ? move.turnedBy(surplus) : move, counts.get(steps.size()), line));
+            }
+            return steps;
+        }
+    }
+
+    private static Laid lay(List<Phrase> phrases, int[] sizes, MoveMaker maker, List<Count> counts) {
+        List<Move> moves = new ArrayList<>();
         List<Phrase.Stated<MarkAt>> marks = new ArrayList<>();
         List<Count> restarts = new ArrayList<>();
+        Turn surplus = Turn.NONE;
         for (int i = 0; i < phrases.size(); i++) {
-            for (MoveMaker.Move move : maker.moves(phrases.get(i), sizes[i], line.number())) {
-                if (steps.size() < counts.size()) {
-                    steps.add(step(move, counts.get(steps.size()), line.number()));
+            for (Move move : maker.moves(phrases.get(i), sizes[i])) {
+                if (moves.size() < counts.size()) {
+                    moves.add(move);
+                } else {
+                    surplus = surplus.plus(move.turn());
                 }
             }
-            Count behind = steps.isEmpty() ? counts.get(0) : counts.get(steps.size() - 1);
-            phrases.get(i)
-                    .remarks()
-                    .clock()
+            Count behind = counts.get(Math.max(0, moves.size() - 1));
+            Phrase.Remarks remarks = phrases.get(i).remarks();
+            remarks.clock()
                     .ifPresent(
                             clock -> marks.add(new Phrase.Stated<>(new MarkAt(behind, clock.value()), clock.column())));
-            if (phrases.get(i).remarks().restart()) {
+            if (remarks.restart()) {
                 restarts.add(behind);
             }
         }
-        weight = maker.weight();
-        turnLast(steps, maker.takeWaitingTurn());
-        fill(steps, counts, line, group);
-        List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
-        boolean understood = phrases.stream().anyMatch(Phrase::readable);
-        return new Result(steps, calls, marks, restarts, understood);
+        return new Laid(counts, moves, marks, restarts, surplus.plus(maker.takeWaitingTurn()));
     }
 
-    private int[] sizes(SheetLine line, CountGroup group, List<Phrase> phrases, int counts) {
-        if (phrases.isEmpty()) {
-            problems.error(
-                    "no_action",
-                    line.number(),
-                    group.column(),
-                    "Nothing is danced on " + group.written(line.text()) + ".",
-                    "Write an action behind the counts, if only \"hold\".");
-            return new int[0];
-        }
-        Optional<int[]> fitting = Fitting.sizes(phrases, counts);
-        if (fitting.isPresent()) {
-            return fitting.get();
-        }
-        int[] usual = phrases.stream().mapToInt(Fitting::usual).toArray();
-        int total = 0;
-        for (int size : usual) {
-            total += size;
-        }
-        problems.error(
-                "actions_and_counts",
-                line.number(),
-                group.column(),
-                "\"" + group.written(line.text()) + "\" counts " + number(counts, "action") + ", but "
-                        + number(total, "action") + (total == 1 ? " is" : " are") + " written.",
-                total > counts
-                        ? "Add the counts that are missing (three steps in two counts are 1&2), or a line."
-                        : "Write what is danced on every count, if only \"hold\".");
-        return usual;
+    private static Step weightless(Step step) {
+        return new Step(
+                step.count(),
+                step.foot(),
+                step.action(),
+                step.direction(),
+                step.turn(),
+                step.transfer(),
+                Weight.UNKNOWN,
+                step.line(),
+                step.column());
     }
 
-    private static String number(int value, String unit) {
-        return value + " " + unit + (value == 1 ? "" : "s");
+    /** Reports a line whose actions do not fill its counts; each takes what it usually does. */
+    private int[] misfit(SheetLine line, CountGroup group, List<Phrase> phrases, int counts) {
+        new Misfit(problems, line, group).report(phrases, counts);
+        return phrases.stream().mapToInt(Fitting::usual).toArray();
     }
 
-    private static Step step(MoveMaker.Move move, Count count, int line) {
+    private static Step step(Move move, Count count, int line) {
         return new Step(
                 count,
                 move.foot(),
@@ -130,22 +143,6 @@ final class LineReader {
                 move.column());
     }
 
-    private static void turnLast(List<Step> steps, Turn turn) {
-        if (!turn.isNone() && !steps.isEmpty()) {
-            Step last = steps.remove(steps.size() - 1);
-            steps.add(new Step(
-                    last.count(),
-                    last.foot(),
-                    last.action(),
-                    last.direction(),
-                    last.turn().plus(turn),
-                    last.transfer(),
-                    last.weightAfter(),
-                    last.line(),
-                    last.column()));
-        }
-    }
-
     /** A hold on every count that is left over, so that the dance keeps its length; the mistake is reported. */
     private void fill(List<Step> steps, List<Count> counts, SheetLine line, CountGroup group) {
         while (steps.size() < counts.size()) {
@@ -156,7 +153,7 @@ final class LineReader {
                     Direction.NONE,
                     Turn.NONE,
                     Transfer.NONE,
-                    weight,
+                    footing.weight(),
                     line.number(),
                     group.column()));
         }

@@ -16,6 +16,7 @@ import java.util.Set;
 final class OwnLines {
     private static final int LATEST_SECONDS = 36_000;
     private static final int LONGEST_KEY = 40;
+    private static final Set<String> SECONDS = Set.of("s", "sec", "secs", "second", "seconds");
 
     private final Problems problems;
     private final Set<String> seen = new HashSet<>();
@@ -65,7 +66,7 @@ final class OwnLines {
     }
 
     private void countOne(SheetLine line, String value) {
-        OptionalDouble seconds = decimal(value, Set.of("s", "sec", "secs", "second", "seconds"));
+        OptionalDouble seconds = seconds(value);
         if (seconds.isEmpty() || seconds.getAsDouble() > LATEST_SECONDS) {
             bad(
                     line,
@@ -74,6 +75,23 @@ final class OwnLines {
         } else {
             countOne = Optional.of(new CountOne.AtSeconds(seconds.getAsDouble()));
         }
+    }
+
+    /** {@code 7.46}, {@code 7.46 s} or, with minutes, {@code 0:07.46}. */
+    private static OptionalDouble seconds(String value) {
+        int colon = value.indexOf(':');
+        String minutes = value.substring(0, Math.max(0, colon)).strip();
+        String rest = value.substring(colon + 1).strip();
+        OptionalDouble seconds = decimal(rest, SECONDS);
+        if (colon < 0 || seconds.isEmpty()) {
+            return seconds;
+        }
+        boolean whole =
+                !minutes.isEmpty() && minutes.length() <= 3 && minutes.chars().allMatch(c -> c >= '0' && c <= '9');
+        boolean withinMinute = seconds.getAsDouble() < 60 && Scanner.isDigit(rest.charAt(0));
+        return whole && withinMinute
+                ? OptionalDouble.of(Integer.parseInt(minutes) * 60 + seconds.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private void lead(SheetLine line, String value) {

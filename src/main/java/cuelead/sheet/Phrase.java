@@ -41,9 +41,18 @@ record Phrase(
     /** A single action; where the foot is not named it is the free one. */
     record ActionCall(
             Optional<Foot> foot, Action action, Direction direction, Optional<TurnCall> turn, Transfer transfer) {
-        /** A clause that only turns: "turn 1/4 right". */
+        /** A clause that only turns: "turn 1/4 right", "paddle 1/8 turn left". */
         boolean isBareTurn() {
-            return action == Action.SPIN && direction == Direction.TURN;
+            return direction == Direction.TURN && (action == Action.SPIN || action == Action.PIVOT);
+        }
+
+        boolean isPaddle() {
+            return action == Action.PIVOT && direction == Direction.TURN;
+        }
+
+        /** Steps on a curve: "walk around 3/4 turn right". */
+        boolean isWalkAround() {
+            return action == Action.WALK && direction == Direction.TURN;
         }
     }
 
@@ -69,6 +78,10 @@ record Phrase(
 
     /** Something stated at a column. */
     record Stated<T>(T value, int column) {}
+
+    Phrase repeated(int more) {
+        return new Phrase(column, figure, action, repeats + more, duration, remarks, readable);
+    }
 
     Phrase withRemarks(Remarks more) {
         return new Phrase(column, figure, action, repeats, duration, remarks.and(more), readable);

@@ -36,6 +36,7 @@ final class PhraseDraft {
     private String verb = "";
     private String part = "";
     private int repeats = 1;
+    private boolean paddles;
 
     PhraseDraft(int column) {
         this.column = column;
@@ -85,6 +86,10 @@ final class PhraseDraft {
 
     void turn(int degrees, Optional<Foot> side, int turnColumn) {
         turn = Optional.of(new TurnCall(degrees, side, turnColumn));
+    }
+
+    void paddle() {
+        paddles = true;
     }
 
     void turnSide(Foot side) {
@@ -176,8 +181,11 @@ final class PhraseDraft {
             return Optional.empty();
         }
         if (!hasAction()) {
-            return turn.map(
-                    call -> new ActionCall(onto, Action.SPIN, Direction.TURN, turn, ActionRules.transfer(Action.SPIN)));
+            Action turning = paddles ? Action.PIVOT : Action.SPIN;
+            return turn.map(call -> new ActionCall(onto, turning, Direction.TURN, turn, ActionRules.transfer(turning)));
+        }
+        if (verb.equals("walkaround") && turn.isEmpty()) {
+            return Optional.empty();
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
         String doing = stands ? part : verb.isEmpty() ? "step" : verb;

@@ -17,6 +17,7 @@ final class ProseParser {
     private final int line;
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
+    private boolean doubtful;
 
     ProseParser(Vocabulary vocabulary, Problems problems, int line, List<Term> terms) {
         this.vocabulary = vocabulary;
@@ -75,7 +76,17 @@ final class ProseParser {
         }
     }
 
+    /** Whether words of the trade were left out, so that an action may be missing. */
+    boolean isDoubtful() {
+        return doubtful;
+    }
+
     private void addAgain(PhraseDraft draft, Phrase.ActionCall action, List<Foot> feet) {
+        int last = phrases.size() - 1;
+        if (action.isWalkAround()) {
+            phrases.set(last, phrases.get(last).repeated(feet.size()));
+            return;
+        }
         for (Foot foot : feet) {
             phrases.add(draft.phrase(Optional.of(again(action, foot)), true));
         }
@@ -146,6 +157,7 @@ final class ProseParser {
 
     private void strange(Term term) {
         if (vocabulary.knows(term.text())) {
+            doubtful = true;
             problems.warning(
                     "unknown_word",
                     line,
@@ -291,6 +303,9 @@ final class ProseParser {
     /** turn := [turn] [number] fraction [turn] [to | over] [side] | turn side fraction */
     private boolean turn(PhraseDraft draft) {
         int column = terms.peek().column();
+        if (terms.at(Kind.TURN, "paddle")) {
+            draft.paddle();
+        }
         terms.skipWords(Kind.TURN, Kind.FILLER);
         Optional<Foot> side = terms.at(Kind.FOOT) && terms.nextIs(Kind.FRACTION) ? terms.footHere() : Optional.empty();
         int whole = terms.at(Kind.NUMBER) ? terms.number() : 0;
@@ -361,8 +376,28 @@ final class ProseParser {
     }
 
     private boolean brackets(PhraseDraft draft) {
-        draft.remark(Remark.read(terms.bracketed()));
+        List<Term> inside = terms.bracketed();
+        draft.remark(Remark.read(inside));
+        if (!draft.hasFoot()) {
+            bracketedFeet(inside).forEach(draft::foot);
+        }
         return true;
+    }
+
+    /** "(R, L, R, L)", "(R forward, L, R back, L)": one foot an action; any other words are styling. */
+    private static List<Foot> bracketedFeet(List<Term> inside) {
+        List<Foot> feet = new ArrayList<>();
+        boolean footNext = true;
+        for (Term term : inside) {
+            boolean parts = term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
+            if (term.is(Kind.FOOT) && footNext) {
+                feet.add(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT);
+            } else if (!parts && !term.is(Kind.PLACE) && !term.is(Kind.FILLER)) {
+                return List.of();
+            }
+            footNext = parts || (footNext && !term.is(Kind.FOOT));
+        }
+        return feet;
     }
 
     private boolean clock(PhraseDraft draft, Term term) {

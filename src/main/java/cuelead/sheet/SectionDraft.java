@@ -7,11 +7,17 @@ import cuelead.dance.OwnCall;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /** A section while its lines are read: numbers its counts from 1 and knows which of them are written. */
 final class SectionDraft {
+    /** Counts that a heading may have; lines that are danced seldom have as many. */
+    private static final int HEADED_COUNTS = 6;
+
     private final String name;
     private final String heading;
     private final int line;
@@ -65,6 +71,15 @@ final class SectionDraft {
     /** Whether this count was written before, or a later one was. */
     boolean isBehind(Count count) {
         return !steps.isEmpty() && count.compareTo(steps.get(steps.size() - 1).count()) <= 0;
+    }
+
+    /** The line that has the counts which one of these comes again for, where that line has many: it may be a heading. */
+    Optional<Integer> longLineOf(List<Count> counts) {
+        return counts.stream()
+                .map(count -> lineOfCount.get(count.number()))
+                .filter(Objects::nonNull)
+                .filter(line -> Collections.frequency(lineOfCount.values(), line) >= HEADED_COUNTS)
+                .findFirst();
     }
 
     boolean isBracketed() {

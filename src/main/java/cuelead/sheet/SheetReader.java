@@ -51,16 +51,13 @@ public final class SheetReader {
             return noSheet(
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
-        for (SheetLine line : lines) {
-            if (line.text().length() > LONGEST_LINE) {
-                problems.error(
-                        "long_line",
-                        line.number(),
-                        LONGEST_LINE,
-                        "This line is longer than " + LONGEST_LINE + " characters.",
-                        "Break it into count lines.");
-            } else if (!line.isBlank()) {
-                read(line);
+        List<SheetLine> written = BareHeadings.bracketed(lines).stream()
+                .filter(line -> !line.isBlank())
+                .toList();
+        for (int i = 0; i < written.size(); i++) {
+            Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
+            if (isShort(written.get(i))) {
+                read(written.get(i), below);
             }
         }
         body.ifPresent(BodyReader::finish);
@@ -70,7 +67,20 @@ public final class SheetReader {
         return new ReadSheet(Optional.of(dance(body.get())), problems.all());
     }
 
-    private void read(SheetLine line) {
+    private boolean isShort(SheetLine line) {
+        if (line.text().length() <= LONGEST_LINE) {
+            return true;
+        }
+        problems.error(
+                "long_line",
+                line.number(),
+                LONGEST_LINE,
+                "This line is longer than " + LONGEST_LINE + " characters.",
+                "Break it into count lines.");
+        return false;
+    }
+
+    private void read(SheetLine line, Optional<SheetLine> below) {
         if (own.read(line)) {
             return;
         }
@@ -79,7 +89,7 @@ public final class SheetReader {
             body = Optional.of(newBody());
         }
         if (body.isPresent()) {
-            body.get().read(line);
+            body.get().read(line, below);
         } else {
             header.read(line);
         }
@@ -94,7 +104,8 @@ public final class SheetReader {
         Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
         Header head = header.header(metre, start, own);
         List<Part> parts = read.parts();
-        Claims claims = new Claims(read.marks(), header.countsLine(), header.wallsLine(), header.weightLine());
+        Claims claims =
+                new Claims(read.marks(), read.doubts(), header.countsLine(), header.wallsLine(), header.weightLine());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }
 

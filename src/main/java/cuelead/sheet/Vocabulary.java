@@ -64,8 +64,10 @@ final class Vocabulary {
                     .forEach(token ->
                             meanings.putIfAbsent(token.text(), new Meaning(Term.Kind.FIGURE_WORD, token.text())));
             List<Term> terms = terms(tokens).stream().filter(Vocabulary::isName).toList();
-            boolean onlyVerb = terms.size() == 1 && !terms.get(0).is(Term.Kind.FIGURE_WORD);
-            if (!terms.isEmpty() && !onlyVerb) {
+            boolean onlyAction = terms.size() == 1
+                    && !terms.get(0).is(Term.Kind.FIGURE_WORD)
+                    && !terms.get(0).is(Term.Kind.TURN);
+            if (!terms.isEmpty() && !onlyAction) {
                 figureNames
                         .computeIfAbsent(terms.get(0).meaning(), first -> new ArrayList<>())
                         .add(new FigureName(terms.stream().map(Term::meaning).toList(), row));

@@ -85,7 +85,7 @@ class DanceCheckTest {
         Dance quiet = DanceFixtures.turning(90, 4, List.of(), List.of());
         ClockMark right = new ClockMark("A", Counts.of(9), new Facing(90), 9, 20);
         ClockMark wrong = new ClockMark("A", Counts.of(8), new Facing(90), 8, 20);
-        Claims claims = new Claims(List.of(wrong, right), 2, 2, 2);
+        Claims claims = new Claims(List.of(wrong, right), List.of(), 2, 2, 2);
         Dance marked =
                 new Dance(quiet.header(), quiet.parts(), List.of(), List.of(), List.of(), Optional.empty(), claims);
         List<Problem> found = DanceCheck.check(marked, "sheet.txt");

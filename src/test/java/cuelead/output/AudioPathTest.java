@@ -45,6 +45,7 @@ class AudioPathTest {
             "java.nio.FloatBuffer.put",
             "org.lwjgl.openal.AL10.alSourcePause",
             "org.lwjgl.openal.AL10.alSourcePlay",
+            "org.lwjgl.openal.AL10.alSourceRewind",
             "org.lwjgl.openal.AL10.alSourceStop",
             "org.lwjgl.openal.AL10.alSourcei",
             "org.lwjgl.openal.AL10.nalBufferData",

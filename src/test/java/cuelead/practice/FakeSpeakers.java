@@ -1,5 +1,6 @@
 package cuelead.practice;
 
+import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import java.util.Arrays;
@@ -14,13 +15,16 @@ final class FakeSpeakers implements Speakers {
     private float[] given = new float[0];
     private int givenFrames;
     private int heardFrames;
+    private double owedFrames;
     private boolean isOver;
     private boolean isPaused;
     private float[] heard = new float[0];
 
     /** Lets time pass. */
     void hear(double seconds) {
-        int frames = HumSong.RATE.framesIn(seconds);
+        owedFrames += seconds * HumSong.RATE.hz();
+        int frames = (int) Math.round(owedFrames);
+        owedFrames -= frames;
         for (int left = frames; left > 0 && !isPaused; left -= BLOCK_FRAMES) {
             int now = Math.min(Math.min(left, BLOCK_FRAMES), givenFrames - heardFrames);
             int length = heard.length;
@@ -81,6 +85,12 @@ final class FakeSpeakers implements Speakers {
     @Override
     public long heardFrame() {
         return heardFrames;
+    }
+
+    /** All fake speakers are read at one time. */
+    @Override
+    public HeardAt heardAt() {
+        return new HeardAt(heardFrames, 0);
     }
 
     @Override

@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -224,7 +226,7 @@ class LivePracticeTest {
                 wish.sheet(),
                 wish.song(),
                 wish.tempo(),
-                java.util.OptionalDouble.of(4),
+                OptionalDouble.of(4),
                 wish.level(),
                 wish.fading(),
                 wish.click(),
@@ -278,6 +280,46 @@ class LivePracticeTest {
             loudest = Math.max(loudest, Math.abs(sample));
         }
         assertTrue(loudest < 0.01, "at " + loudest);
+    }
+
+    /** The second device began late and runs 500 ppm slow, three times more than real ones. */
+    @Test
+    void callsOnASecondDeviceStayInStepWithTheMusic() {
+        FakeSpeakers music = new FakeSpeakers();
+        FakeSpeakers calls = new FakeSpeakers();
+        live = practice.live(music, Optional.of(calls), new Delays(0.1, 0.02));
+        music.hear(0.15);
+        double callsDelay = 0.02 - 0.1;
+        for (int i = 0; i < 1_400; i++) {
+            music.hear(0.02);
+            calls.hear(0.02 * 0.9995);
+            live.tick();
+        }
+        float[] expected = new float[music.heard().length];
+        practice.voiceStem().read(expected, expected.length / 2);
+        long musicFrame = music.heard().length / 2;
+        int behind = bestShift(expected, calls.heard(), (int) musicFrame);
+        assertEquals(callsDelay, behind / (double) HumSong.RATE.hz(), 0.005);
+        assertEquals(HumSong.RATE.secondsAt(musicFrame) - 0.1, song(), 1e-3, "what is shown is what is heard");
+    }
+
+    /** By how many frames the last two seconds of calls are heard before their frames of the music. */
+    private static int bestShift(float[] expected, float[] heard, int musicFrame) {
+        int length = 2 * HumSong.RATE.hz();
+        int best = 0;
+        double most = -1;
+        for (int shift = -4_000; shift <= 4_000; shift += 5) {
+            double sum = 0;
+            for (int i = 1; i <= length; i += 3) {
+                int at = musicFrame + shift - i;
+                sum += at < expected.length / 2 ? expected[2 * at] * heard[heard.length - 2 * i] : 0;
+            }
+            if (sum > most) {
+                most = sum;
+                best = shift;
+            }
+        }
+        return best;
     }
 
     @Test

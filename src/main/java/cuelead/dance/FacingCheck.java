@@ -1,0 +1,155 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether the turns bring the dancers to where the sheet says: its clock marks, its walls, its restarts and tags. */
+final class FacingCheck {
+    private final Dance dance;
+    private final String file;
+    private final List<Problem> problems = new ArrayList<>();
+    private final WallWalk walls;
+    private final KnownTurns turns;
+
+    private FacingCheck(Dance dance, String file) {
+        this.dance = dance;
+        this.file = file;
+        this.walls = new WallWalk(dance);
+        this.turns = new KnownTurns(dance);
+    }
+
+    static List<Problem> check(Dance dance, String file) {
+        FacingCheck check = new FacingCheck(dance, file);
+        check.clockMarks();
+        if (!dance.isPhrased()) {
+            check.statedWalls();
+            dance.restarts().forEach(check::restart);
+            dance.tags().forEach(check::tag);
+        }
+        return check.problems;
+    }
+
+    /**
+     * Marks that are wrong by as much as the mark before follow from it and are not told again; the first one behind a
+     * line in doubt tells where the dancers face there.
+     */
+    private void clockMarks() {
+        for (Part part : dance.parts()) {
+            marksOf(part, Facing.FRONT);
+        }
+        for (Tag tag : dance.tags()) {
+            if (tag.afterWalls().size() == 1
+                    && !dance.isPhrased()
+                    && isWallKnown(tag.afterWalls().get(0))) {
+                marksOf(tag.part(), walls.beforeTags(tag.afterWalls().get(0)));
+            }
+        }
+    }
+
+    private void marksOf(Part part, Facing start) {
+        int carried = 0;
+        Counts checked = Counts.ZERO;
+        for (ClockMark mark : dance.claims().clockMarks()) {
+            if (!mark.part().equals(part.name())) {
+                continue;
+            }
+            Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
+            int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
+            boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
+            if (off != 0 && off != carried && !doubtful) {
+                error(
+                        "wrong_clock",
+                        mark.line(),
+                        mark.column(),
+                        "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
+                        "Write " + real.clock() + ", or correct the turn before it.");
+            }
+            carried = off;
+            checked = mark.afterCounts();
+        }
+    }
+
+    private void statedWalls() {
+        int stated = dance.header().statedWalls().orElse(0);
+        Optional<Turn> known = turns.net(dance.parts().get(0));
+        if (known.isEmpty()) {
+            return;
+        }
+        int net = Math.floorMod(known.get().degrees(), 360);
+        int real = net == 0 ? 1 : 360 / gcd(net, 360);
+        if (stated > 0 && stated != real) {
+            error(
+                    "wrong_walls",
+                    dance.claims().wallsLine(),
+                    0,
+                    "The header says " + walls(stated) + ", but the turns add up to " + degrees(net) + ", which makes "
+                            + walls(real) + ".",
+                    "Write " + walls(real) + ", or check the turns.");
+        }
+    }
+
+    private static String walls(int number) {
+        return number + (number == 1 ? " wall" : " walls");
+    }
+
+    private static String degrees(int net) {
+        return switch (net) {
+            case 0 -> "no turn";
+            case 90 -> "a quarter turn right";
+            case 180 -> "half a turn";
+            case 270 -> "a quarter turn left";
+            default -> net + " degrees right";
+        };
+    }
+
+    private static int gcd(int a, int b) {
+        return b == 0 ? a : gcd(b, a % b);
+    }
+
+    private void restart(Restart restart) {
+        boolean late = restart.afterCount() >= dance.parts().get(0).counts();
+        if (!late && walls.isKnown(restart.wall(), restart.afterCount())) {
+            facing(
+                    "restart_facing",
+                    restart.line(),
+                    restart.statedFacing(),
+                    walls.after(restart.wall(), restart.afterCount()),
+                    "After count " + restart.afterCount() + " of wall " + restart.wall());
+        }
+    }
+
+    private boolean isWallKnown(int wall) {
+        return walls.isKnown(wall, dance.parts().get(0).counts());
+    }
+
+    private void tag(Tag tag) {
+        tag.afterWalls().stream()
+                .limit(1)
+                .filter(this::isWallKnown)
+                .forEach(wall -> facing(
+                        "tag_facing",
+                        tag.line(),
+                        tag.statedFacing(),
+                        walls.beforeTags(wall),
+                        "At the end of wall " + wall));
+    }
+
+    private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {
+        if (stated.isPresent() && !stated.get().equals(real)) {
+            error(
+                    kind,
+                    line,
+                    0,
+                    where + " the dancers face " + real.clock() + ", not "
+                            + stated.get().clock() + ".",
+                    "Write " + real.clock() + ", or check the wall and the count.");
+        }
+    }
+
+    private void error(String kind, int line, int column, String sentence, String tryThis) {
+        problems.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    }
+}

@@ -1,0 +1,158 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** Whether every foot that acts is free, through the dance, its tags and its restarts, and round to count 1 again. */
+final class WeightCheck {
+    /** Actions that a foot can do while the weight is on it. */
+    private static final Set<Action> ON_WEIGHTED_FOOT = EnumSet.of(
+            Action.BOUNCE,
+            Action.BUMP,
+            Action.DROP,
+            Action.FAN,
+            Action.PIVOT,
+            Action.SPIN,
+            Action.SWAY,
+            Action.UNWIND,
+            Action.HIPROLL,
+            Action.DWIGHT);
+
+    private final Dance dance;
+    private final String file;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private WeightCheck(Dance dance, String file) {
+        this.dance = dance;
+        this.file = file;
+    }
+
+    static List<Problem> check(Dance dance, String file) {
+        WeightCheck check = new WeightCheck(dance, file);
+        check.feet();
+        if (!dance.isPhrased()) {
+            check.loop();
+            dance.restarts().forEach(check::restart);
+            dance.tags().forEach(check::tag);
+        }
+        return check.problems;
+    }
+
+    /** The free-foot rule, over the dance and then over each tag from the weight in which it begins. */
+    private void feet() {
+        Weight weight = dance.header().startWeight();
+        for (Part part : dance.parts()) {
+            weight = feet(part, dance.parts().indexOf(part) == 0 ? weight : entry(part, weight));
+        }
+        for (Tag tag : dance.tags()) {
+            feet(tag.part(), endOfWall());
+        }
+    }
+
+    /** A later part of a phrased dance begins as the part before it in the sequence ends. */
+    private Weight entry(Part part, Weight fallback) {
+        int at = dance.sequence().indexOf(part.name());
+        if (at < 1) {
+            return fallback;
+        }
+        String before = dance.sequence().get(at - 1);
+        return dance.parts().stream()
+                .filter(other -> other.name().equals(before))
+                .findFirst()
+                .map(other -> endWeight(other, fallback))
+                .orElse(fallback);
+    }
+
+    private Weight feet(Part part, Weight before) {
+        Weight weight = before;
+        for (Step step : WallWalk.steps(part)) {
+            Foot foot = step.foot().orElse(Foot.LEFT);
+            boolean acts = step.foot().isPresent()
+                    && step.direction() != Direction.CONT
+                    && !ON_WEIGHTED_FOOT.contains(step.action());
+            if (acts && weight.isOn(foot)) {
+                String other = foot.other().word();
+                error(
+                        "impossible_weight",
+                        step.line(),
+                        step.column(),
+                        "On count " + step.count().label() + " the " + foot.word() + " foot has a "
+                                + step.action().word() + " to do, but it bears the weight.",
+                        "Let the " + other + " foot do it, or let the " + other
+                                + " foot take the weight on the action before.");
+            }
+            weight = step.weightAfter();
+        }
+        return weight;
+    }
+
+    private Weight endWeight(Part part, Weight before) {
+        return WallWalk.weightAfter(part, Integer.MAX_VALUE / 2, before);
+    }
+
+    private Weight endOfWall() {
+        return endWeight(dance.parts().get(0), dance.header().startWeight());
+    }
+
+    private void loop() {
+        Weight start = dance.header().startWeight();
+        Weight end = endOfWall();
+        if (clash(start, end)) {
+            List<Step> steps = WallWalk.steps(dance.parts().get(0));
+            error(
+                    "loop_weight",
+                    steps.get(steps.size() - 1).line(),
+                    0,
+                    "The dance ends with the weight on " + word(end) + ", but begins with the weight on " + word(start)
+                            + ", so it cannot begin again.",
+                    "Let the last action touch instead of step, or step instead of touch.");
+        }
+    }
+
+    private static boolean clash(Weight wanted, Weight found) {
+        return (wanted == Weight.LEFT && found == Weight.RIGHT) || (wanted == Weight.RIGHT && found == Weight.LEFT);
+    }
+
+    private static String word(Weight weight) {
+        return weight == Weight.LEFT ? "left" : "right";
+    }
+
+    private void restart(Restart restart) {
+        Part part = dance.parts().get(0);
+        if (restart.afterCount() >= part.counts()) {
+            return;
+        }
+        Weight start = dance.header().startWeight();
+        Weight there = WallWalk.weightAfter(part, restart.afterCount(), start);
+        if (clash(start, there)) {
+            error(
+                    "restart_weight",
+                    restart.line(),
+                    0,
+                    "After count " + restart.afterCount() + " the weight is on " + word(there)
+                            + ", but count 1 begins with the weight on " + word(start) + ".",
+                    "Restart a count earlier or later, or change the last step before it to a touch.");
+        }
+    }
+
+    private void tag(Tag tag) {
+        Weight end = endWeight(tag.part(), endOfWall());
+        if (clash(dance.header().startWeight(), end)) {
+            error(
+                    "tag_weight",
+                    tag.line(),
+                    0,
+                    "The tag ends with the weight on " + word(end) + ", but count 1 begins with the weight on "
+                            + word(dance.header().startWeight()) + ".",
+                    "Let its last action touch instead of step, or step instead of touch.");
+        }
+    }
+
+    private void error(String kind, int line, int column, String sentence, String tryThis) {
+        problems.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    }
+}

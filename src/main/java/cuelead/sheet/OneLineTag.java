@@ -1,0 +1,78 @@
+package cuelead.sheet;
+
+import cuelead.sheet.Token.Kind;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A tag whose steps stand on the line of its head: "Tag: 4 counts at the end of wall 3: Hip bumps R, L, R, L".
+ *
+ * @param head what comes before the steps
+ * @param line the whole line
+ * @param from 0-based index of the first character of its steps, or of their counts
+ */
+record OneLineTag(SheetLine head, SheetLine line, int from) {
+
+    /** Empty where the line is only a head. */
+    static Optional<OneLineTag> read(SheetLine line) {
+        List<Token> tokens = line.tokens();
+        for (int i = 1; i < tokens.size(); i++) {
+            int from = tokens.get(i).column() - 1;
+            if (isParted(line.text(), from) && (isCounted(line, from) || isDanced(line, from))) {
+                return Optional.of(at(line, from));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Walls and counts may be told behind the steps too, in brackets. */
+    private static OneLineTag at(SheetLine line, int from) {
+        int bracket = line.text().indexOf('(', from);
+        boolean told = bracket > 0 && line.text().indexOf("wall", bracket) > 0;
+        String head = line.text().substring(0, from) + (told ? line.text().substring(bracket) : "");
+        return new OneLineTag(new SheetLine(line.number(), head), line, from);
+    }
+
+    private static boolean isParted(String text, int from) {
+        int before = from - 1;
+        while (before > 0 && Scanner.isSpace(text.charAt(before))) {
+            before--;
+        }
+        return before > 0 && ":-\u2013\u2014.;,".indexOf(text.charAt(before)) >= 0;
+    }
+
+    private static boolean isCounted(SheetLine line, int from) {
+        String rest = line.text().substring(from);
+        return CountGroup.read(rest).filter(group -> hasVerb(rest, group.end())).isPresent();
+    }
+
+    private static boolean isDanced(SheetLine line, int from) {
+        List<Token> rest = Scanner.tokens(line.text(), from);
+        boolean tells = rest.stream()
+                .takeWhile(token -> !token.is(Kind.OPEN))
+                .anyMatch(token -> token.is(Kind.WORD) && WALL_WORDS.contains(token.text()));
+        return !tells && hasVerb(line.text(), from);
+    }
+
+    private static final List<String> WALL_WORDS = List.of("wall", "walls", "sequence");
+
+    private static boolean hasVerb(String text, int from) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(text, from)).stream()
+                .anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
+    }
+
+    /** The steps alone at their own columns, with counts before them: the stated ones, else as many as are danced. */
+    SheetLine counted(int statedCounts) {
+        String steps = line.text().substring(from);
+        String numbers = isCounted(line, from) ? "" : numbers(statedCounts) + " ";
+        return new SheetLine(line.number(), " ".repeat(Math.max(0, from - numbers.length())) + numbers + steps);
+    }
+
+    private String numbers(int statedCounts) {
+        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line.text(), from));
+        List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, new Problems(""), line.number(), terms).phrases();
+        boolean fits = UsualCounts.length(phrases) == statedCounts;
+        boolean told = statedCounts > 0 && !fits;
+        return told ? (statedCounts == 1 ? "1" : "1-" + statedCounts) : UsualCounts.of(phrases, 1);
+    }
+}
