@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
+import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
@@ -51,7 +52,7 @@ final class Demo {
     private void play(Practice practice, Speakers speakers, Wish wish) throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         PlayCommand.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers, wish, 0).run();
+        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE).run();
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {

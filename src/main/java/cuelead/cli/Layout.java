@@ -47,7 +47,7 @@ record Layout(int columns, int rows) {
         add(all, 2, call(NEXT, scene.next(), AttributedStyle.DEFAULT));
         add(all, 5, plain(place.atWallEnd().isEmpty() ? "" : THEN + place.atWallEnd()));
         add(all, 10, plain(""));
-        add(all, 6, scene.motion() == PlayState.Motion.PAUSED ? bold(scene.state()) : plain(scene.state()));
+        add(all, 6, scene.motion() == PlayState.Motion.PLAYING ? plain(scene.state()) : bold(scene.state()));
         if (below == Below.ALL_KEYS) {
             KeyHelp.lines(width()).forEach(line -> add(all, 8, plain(line)));
         } else {

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.practice.Delays;
 import cuelead.practice.Heard;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Practice;
@@ -18,32 +19,30 @@ final class LivePlay {
     private static final double LOADED_FIRST_SECONDS = 3;
 
     private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
-    private static final double NANOS_A_SECOND = 1e9;
 
     private final Surroundings surroundings;
     private final Practice practice;
     private final Speakers speakers;
     private final Wish wish;
-    private final HeardLater later;
+    private final Delays delays;
     private boolean isWhollyLoaded;
     private boolean isDeviceLost;
     private boolean isQuit;
     private String notice = "";
     private long noticeNanos;
 
-    /** @param displayDelaySeconds how much later than this computer says the speakers sound */
-    LivePlay(Surroundings surroundings, Practice practice, Speakers speakers, Wish wish, double displayDelaySeconds) {
+    LivePlay(Surroundings surroundings, Practice practice, Speakers speakers, Wish wish, Delays delays) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
         this.wish = wish;
-        later = new HeardLater(displayDelaySeconds);
+        this.delays = delays;
     }
 
     void run() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
-        LivePractice live = practice.live(speakers);
+        LivePractice live = practice.live(speakers, Optional.empty(), delays);
         Steersman steersman = new Steersman(live, wish);
         try (View view = View.of(surroundings, practice)) {
             for (int look = 0; !isQuit && !speakers.awaitEnd(POLL_MILLIS); look++) {
@@ -86,9 +85,9 @@ final class LivePlay {
     }
 
     private Moment moment(Heard heard, Steersman steersman) {
-        long now = System.nanoTime();
-        boolean isNew = now - noticeNanos < NOTICE_NANOS;
-        return new Moment(later.at(now / NANOS_A_SECOND, heard), steersman.state(), isNew ? notice : "");
+        boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
+        PlayState state = isDeviceLost ? steersman.state().withoutDevice() : steersman.state();
+        return new Moment(heard, state, isNew ? notice : "");
     }
 
     private void watchDevice(View view) {

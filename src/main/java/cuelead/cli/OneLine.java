@@ -45,7 +45,15 @@ final class OneLine {
 
     private static String calls(Scene scene) {
         String next = scene.next().isEmpty() ? "" : "next: " + scene.next();
-        return joined("[" + (scene.now().isEmpty() ? " " : scene.now()) + "]", next);
+        return joined(halt(scene.motion()), "[" + (scene.now().isEmpty() ? " " : scene.now()) + "]", next);
+    }
+
+    private static String halt(PlayState.Motion motion) {
+        return switch (motion) {
+            case PLAYING -> "";
+            case PAUSED -> "PAUSED";
+            case NO_DEVICE -> "NO SOUND";
+        };
     }
 
     private static String joined(String... parts) {

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import java.util.List;
@@ -35,6 +36,8 @@ final class PlayCommand implements Callable<Integer> {
             "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
             "take turns only as fast as is safe for you.");
 
+    private static final double MILLIS_A_SECOND = 1_000;
+
     private final Surroundings surroundings;
 
     @Mixin
@@ -59,7 +62,8 @@ final class PlayCommand implements Callable<Integer> {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
                 Practice practice = start.prepare()) {
-            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delayMillis / 1000);
+            Delays delays = new Delays(delayMillis / MILLIS_A_SECOND, 0);
+            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delays);
             CAUTION.forEach(surroundings.err()::println);
             play.run();
             start.tellProblems(practice);

@@ -14,6 +14,13 @@ record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click) 
     /** Whether it goes on. */
     enum Motion {
         PLAYING,
-        PAUSED
+        PAUSED,
+        /** Until a device is there again. */
+        NO_DEVICE
+    }
+
+    /** The same while there is no sound device. */
+    PlayState withoutDevice() {
+        return new PlayState(Motion.NO_DEVICE, dipDb, voiceDb, click);
     }
 }

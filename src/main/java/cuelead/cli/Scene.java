@@ -54,7 +54,12 @@ record Scene(
     private static String state(Heard heard, PlayState play) {
         CallSettings settings = heard.settings();
         List<String> parts = new ArrayList<>();
-        parts.add(play.motion() == PlayState.Motion.PAUSED ? "PAUSED" : "Playing");
+        parts.add(
+                switch (play.motion()) {
+                    case PLAYING -> "Playing";
+                    case PAUSED -> "PAUSED";
+                    case NO_DEVICE -> "NO SOUND DEVICE";
+                });
         if (heard.repeating() == Heard.Repeating.A_SECTION) {
             parts.add("repeating"
                     + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
