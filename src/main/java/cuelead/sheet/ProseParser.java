@@ -103,7 +103,10 @@ final class ProseParser {
             List<Foot> feet = new ArrayList<>(previous.figure().get().feet());
             feet.addAll(draft.feet());
             Phrase.FigureCall figure = new Phrase.FigureCall(
-                    previous.figure().get().row(), feet, previous.figure().get().turn());
+                    previous.figure().get().row(),
+                    feet,
+                    previous.figure().get().ways(),
+                    previous.figure().get().turn());
             phrases.set(
                     last,
                     new Phrase(
@@ -379,25 +382,9 @@ final class ProseParser {
         List<Term> inside = terms.bracketed();
         draft.remark(Remark.read(inside));
         if (!draft.hasFoot()) {
-            bracketedFeet(inside).forEach(draft::foot);
+            ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
         }
         return true;
-    }
-
-    /** "(R, L, R, L)", "(R forward, L, R back, L)": one foot an action; any other words are styling. */
-    private static List<Foot> bracketedFeet(List<Term> inside) {
-        List<Foot> feet = new ArrayList<>();
-        boolean footNext = true;
-        for (Term term : inside) {
-            boolean parts = term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
-            if (term.is(Kind.FOOT) && footNext) {
-                feet.add(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT);
-            } else if (!parts && !term.is(Kind.PLACE) && !term.is(Kind.FILLER)) {
-                return List.of();
-            }
-            footNext = parts || (footNext && !term.is(Kind.FOOT));
-        }
-        return feet;
     }
 
     private boolean clock(PhraseDraft draft, Term term) {
