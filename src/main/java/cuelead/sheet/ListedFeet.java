@@ -13,7 +13,10 @@ final class ListedFeet {
     /** A foot and where it goes, {@link Direction#NONE} where that is not said. */
     record Listed(Foot foot, Direction way) {}
 
-    /** One foot an action; empty where any other words stand between them, for that is styling. */
+    /**
+     * One foot an action; empty where any other words stand between them, for that is styling, and where only one is
+     * named, for that may be the side of a turn.
+     */
     static List<Listed> read(List<Term> inside) {
         List<Listed> feet = new ArrayList<>();
         boolean footNext = true;
@@ -30,7 +33,7 @@ final class ListedFeet {
                 return List.of();
             }
         }
-        return feet;
+        return feet.size() > 1 ? feet : List.of();
     }
 
     private static boolean isParting(Term term) {
