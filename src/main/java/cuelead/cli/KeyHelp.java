@@ -13,20 +13,20 @@ final class KeyHelp {
             new Line("pause, go on", Order.PAUSE_OR_GO_ON),
             new Line("section on, back", Order.NEXT_SECTION, Order.PREVIOUS_SECTION),
             new Line("wall on, back", Order.NEXT_WALL, Order.PREVIOUS_WALL),
-            new Line("this section again", Order.SECTION_AGAIN),
-            new Line("repeat it, or go on", Order.REPEAT_SECTION),
+            new Line("section again", Order.SECTION_AGAIN),
+            new Line("repeat it, go on", Order.REPEAT_SECTION),
             new Line("from the top", Order.FROM_THE_TOP),
-            new Line("all calls back now", Order.ALL_CALLS_BACK),
-            new Line("fewer, more calls", Order.FEWER_CALLS, Order.MORE_CALLS),
+            new Line("all calls back", Order.ALL_CALLS_BACK),
             new Line("fade on, off", Order.FADE),
-            new Line("lead shorter, longer", Order.SHORTER_LEAD, Order.LONGER_LEAD),
             new Line("click on, off", Order.CLICK),
+            new Line("fewer, more calls", Order.FEWER_CALLS, Order.MORE_CALLS),
+            new Line("lead shorter, longer", Order.SHORTER_LEAD, Order.LONGER_LEAD),
             new Line("dip less, more", Order.LESS_DIP, Order.MORE_DIP),
             new Line("voice softer, louder", Order.SOFTER_VOICE, Order.LOUDER_VOICE),
             new Line("count 1 is now", Order.COUNT_ONE_IS_NOW),
-            new Line("a beat earlier, later", Order.BEAT_EARLIER, Order.BEAT_LATER),
-            new Line("an eight earlier, later", Order.EIGHT_EARLIER, Order.EIGHT_LATER),
-            new Line("a wall earlier, later", Order.WALL_EARLIER, Order.WALL_LATER),
+            new Line("dance beat sooner, later", Order.BEAT_EARLIER, Order.BEAT_LATER),
+            new Line("dance eight sooner, later", Order.EIGHT_EARLIER, Order.EIGHT_LATER),
+            new Line("dance wall sooner, later", Order.WALL_EARLIER, Order.WALL_LATER),
             new Line("these keys; quit", Order.HELP, Order.QUIT));
 
     /** The most wanted keys on one line, from the fullest to the shortest. */
@@ -78,7 +78,7 @@ final class KeyHelp {
     private static List<String> column(List<Line> lines) {
         int keysWidth = widest(lines.stream().map(Line::keys).toList());
         return lines.stream()
-                .map(line -> padded(line.keys(), keysWidth) + BETWEEN_COLUMNS + line.does())
+                .map(line -> padded(line.keys(), keysWidth + 1) + line.does())
                 .toList();
     }
 

@@ -113,7 +113,8 @@ record Layout(int columns, int rows) {
 
     private AttributedString call(String label, String words, AttributedStyle style) {
         AttributedStringBuilder line = new AttributedStringBuilder().append(label);
-        return line.styled(style, OneLine.cut(words, width() - label.length())).toAttributedString();
+        int room = Math.max(0, width() - label.length());
+        return cut(line.styled(style, OneLine.cut(words, room)).toAttributedString());
     }
 
     private AttributedString plain(String text) {

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import java.io.IOException;
+import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -10,30 +11,39 @@ import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.utils.AttributedString;
+import org.jline.utils.Curses;
 import org.jline.utils.Display;
 import org.jline.utils.InfoCmp.Capability;
-import org.jline.utils.ShutdownHooks;
 
 /**
  * The player's lines on a terminal: drawn in place, sized to it, with its keys read one by one. The terminal is as it
  * was when this is closed, and also when the program ends by a signal.
  */
 final class PlayerScreen implements View {
-    private static final Size UNKNOWN = new Size(TerminalWidth.USUAL_COLUMNS, 24);
+    /** Where a terminal does not say its size. */
+    private static final Layout UNKNOWN = new Layout(TerminalWidth.USUAL_COLUMNS, 24);
 
     private final Terminal terminal;
     private final Attributes before;
     private final Display display;
     private final SceneMaker scenes = new SceneMaker();
     private final ConcurrentLinkedQueue<Order> orders = new ConcurrentLinkedQueue<>();
-    private final ShutdownHooks.Task atExit = this::restore;
-    private volatile boolean isSizeNew = true;
-    private Layout layout = new Layout(UNKNOWN.getColumns(), UNKNOWN.getRows());
-    private Layout.Below below = Layout.Below.HINT;
-    private boolean isRestored;
+    private final Thread atExit = new Thread(this::leave, "cuelead-give-terminal-back");
+    private final PrintStream out;
+    /** Takes the lines away, whose first has the cursor, and shows the cursor again. */
+    private final String farewell;
 
-    private PlayerScreen(Terminal terminal) {
+    private volatile boolean isSizeNew = true;
+    private volatile boolean isScreenForeign;
+    private Layout layout = UNKNOWN;
+    private Layout.Below below = Layout.Below.HINT;
+    private boolean isDrawn;
+    private boolean isLeft;
+
+    private PlayerScreen(Terminal terminal, PrintStream out) {
         this.terminal = terminal;
+        this.out = out;
+        farewell = '\r' + sequence(Capability.clr_eos) + sequence(Capability.cursor_normal);
         before = terminal.enterRawMode();
         display = new Display(terminal, false);
         terminal.puts(Capability.cursor_invisible);
@@ -43,19 +53,19 @@ final class PlayerScreen implements View {
         terminal.handle(Signal.QUIT, signal -> orders.add(Order.QUIT));
         // a slip of the finger must not stop the music
         terminal.handle(Signal.TSTP, Terminal.SignalHandler.SIG_IGN);
-        ShutdownHooks.add(atExit);
+        Runtime.getRuntime().addShutdownHook(atExit);
         Thread keys = new Thread(this::readKeys, "cuelead-keys");
         keys.setDaemon(true);
         keys.start();
     }
 
     /** Empty where lines cannot be drawn over or keys cannot be read. */
-    static Optional<PlayerScreen> open() {
+    static Optional<PlayerScreen> open(PrintStream out) {
         try {
             Terminal terminal =
                     TerminalBuilder.builder().system(true).dumb(false).build();
             if (canDraw(terminal)) {
-                return Optional.of(new PlayerScreen(terminal));
+                return Optional.of(new PlayerScreen(terminal, out));
             }
             terminal.close();
         } catch (IOException | IllegalStateException | LinkageError notOnThisSystem) {
@@ -92,7 +102,7 @@ final class PlayerScreen implements View {
 
     @Override
     public synchronized void follow(Moment moment) {
-        if (isRestored) {
+        if (isLeft) {
             return;
         }
         fit();
@@ -105,11 +115,11 @@ final class PlayerScreen implements View {
         }
         isSizeNew = false;
         Size size = terminal.getSize();
-        Layout fitting = size.getColumns() > 0 && size.getRows() > 0
-                ? new Layout(size.getColumns(), size.getRows())
-                : new Layout(UNKNOWN.getColumns(), UNKNOWN.getRows());
-        if (!fitting.equals(layout)) {
-            // the terminal may have broken the old lines in two: nothing of them can be drawn over
+        Layout fitting =
+                size.getColumns() > 0 && size.getRows() > 0 ? new Layout(size.getColumns(), size.getRows()) : UNKNOWN;
+        if (isScreenForeign || (isDrawn && !fitting.equals(layout))) {
+            // others have written there, or the old lines are broken in two: nothing of them can be drawn over
+            isScreenForeign = false;
             display.reset();
             terminal.puts(Capability.clear_screen);
         }
@@ -119,16 +129,19 @@ final class PlayerScreen implements View {
 
     private void draw(List<AttributedString> lines) {
         display.update(lines, 0);
+        isDrawn = true;
     }
 
     private void goOnAfterStop() {
         terminal.enterRawMode();
+        terminal.puts(Capability.cursor_invisible);
+        isScreenForeign = true;
         isSizeNew = true;
     }
 
     @Override
     public synchronized void tell(String sentence) {
-        if (isRestored) {
+        if (isLeft) {
             return;
         }
         draw(List.of());
@@ -136,26 +149,38 @@ final class PlayerScreen implements View {
         display.reset();
     }
 
-    /** Takes the lines away and gives the terminal back, once. */
-    private synchronized void restore() {
-        if (isRestored) {
-            return;
+    /** Once, past the library: it gives the terminal up by itself when the program is ended, and takes no text then. */
+    private synchronized void leave() {
+        if (!isLeft) {
+            isLeft = true;
+            out.print(farewell);
+            out.flush();
         }
-        isRestored = true;
-        draw(List.of());
-        terminal.puts(Capability.cursor_normal);
-        terminal.flush();
-        terminal.setAttributes(before);
     }
 
     @Override
     public void close() {
-        restore();
-        ShutdownHooks.remove(atExit);
+        leave();
+        forgetExit();
         try {
+            terminal.setAttributes(before);
             terminal.close();
         } catch (IOException gone) {
             // then there is nothing to give back
         }
+    }
+
+    private void forgetExit() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            // the program is ending already, and the hook with it
+        }
+    }
+
+    private String sequence(Capability capability) {
+        return Optional.ofNullable(terminal.getStringCapability(capability))
+                .map(Curses::tputs)
+                .orElse("");
     }
 }

@@ -163,23 +163,20 @@ final class Steersman {
     }
 
     private String dip(double moreDb) {
-        double before = dipDb;
         dipDb = Math.max(0, Math.min(MOST_DIP_DB, dipDb + moreDb));
-        changeLevels(0, dipDb - before);
+        double wanted = dipDb;
+        practice.levels(now -> now.withDip(wanted));
         return "The music goes down by " + Told.decimal(dipDb) + " dB under the calls.";
     }
 
     private String voice(double louderDb) {
         double before = voiceDb;
         voiceDb = Math.max(-MOST_VOICE_DB, Math.min(MOST_VOICE_DB, voiceDb + louderDb));
-        changeLevels(voiceDb - before, 0);
-        return louderDb > 0 ? "The voice is louder." : "The voice is softer.";
-    }
-
-    private void changeLevels(double voiceDbMore, double dipDbMore) {
-        if (voiceDbMore != 0 || dipDbMore != 0) {
-            practice.levels(now ->
-                    new Levels(now.musicDb(), now.voiceDb() + voiceDbMore, now.clickDb(), now.dipDb() + dipDbMore));
+        double change = voiceDb - before;
+        if (change == 0) {
+            return louderDb > 0 ? "The voice cannot be louder." : "The voice cannot be softer.";
         }
+        practice.levels(now -> now.voiceLouderBy(change));
+        return louderDb > 0 ? "The voice is louder." : "The voice is softer.";
     }
 }

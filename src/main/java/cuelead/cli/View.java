@@ -24,7 +24,7 @@ interface View extends AutoCloseable {
             return new CallLines(surroundings, practice);
         }
         Optional<View> player = surroundings.terminal().input() == Terminal.End.TERMINAL
-                ? PlayerScreen.open().map(View.class::cast)
+                ? PlayerScreen.open(surroundings.out()).map(View.class::cast)
                 : Optional.empty();
         return player.orElseGet(() -> new SingleLine(surroundings));
     }

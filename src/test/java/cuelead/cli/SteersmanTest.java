@@ -1,0 +1,157 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.plan.DancedCount;
+import cuelead.practice.Heard;
+import cuelead.practice.LivePractice;
+import cuelead.practice.Places;
+import cuelead.practice.Practice;
+import cuelead.practice.Wish;
+import cuelead.time.Beats;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Orders given to the demo dance, practised to clicks: what is heard some looks later. */
+class SteersmanTest {
+    /** At 40 ms a look, so that an order is obeyed and heard. */
+    private static final int LOOKS = 60;
+
+    @TempDir
+    static Path temp;
+
+    private Practice practice;
+    private FakeSpeakers speakers;
+    private LivePractice live;
+    private Steersman steersman;
+
+    @BeforeEach
+    void play() throws Exception {
+        Wish usual = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty());
+        Wish wish = new Wish(
+                usual.sheet(),
+                Optional.empty(),
+                Optional.of(new cuelead.time.Tempo(120)),
+                OptionalDouble.empty(),
+                CallLevel.WORDS,
+                CallSettings.Fading.STEADY,
+                Wish.Click.SILENT,
+                Optional.empty(),
+                Optional.empty(),
+                0,
+                OptionalDouble.empty());
+        practice = Practice.prepare(wish, new Places(temp, Bench.PROJECT), (work, done) -> {});
+        speakers = new FakeSpeakers(practice.rate());
+        live = practice.live(speakers);
+        steersman = new Steersman(live, wish);
+    }
+
+    @AfterEach
+    void close() {
+        practice.close();
+    }
+
+    private Heard after(Order... orders) throws InterruptedException {
+        for (Order order : orders) {
+            steersman.obey(order);
+            for (int look = 0; look < LOOKS; look++) {
+                speakers.awaitEnd(0);
+                live.tick();
+            }
+        }
+        return live.heard();
+    }
+
+    @Test
+    void jumpsLeadToSectionsAndWalls() throws Exception {
+        DancedCount aim = after(Order.NEXT_WALL).aim().orElseThrow();
+        assertEquals("2 S1", aim.run().wall() + " " + aim.section().name());
+        aim = after(Order.NEXT_SECTION).aim().orElseThrow();
+        assertEquals("2 S2", aim.run().wall() + " " + aim.section().name());
+        aim = after(Order.PREVIOUS_SECTION, Order.PREVIOUS_SECTION).aim().orElseThrow();
+        assertEquals("1 S4", aim.run().wall() + " " + aim.section().name());
+        aim = after(Order.FROM_THE_TOP).aim().orElseThrow();
+        assertEquals("1 S1", aim.run().wall() + " " + aim.section().name());
+    }
+
+    @Test
+    void aSectionIsRepeatedUntilItIsLeft() throws Exception {
+        assertEquals(
+                Heard.Repeating.A_SECTION,
+                after(Order.NEXT_SECTION, Order.REPEAT_SECTION).repeating());
+        assertEquals(Heard.Repeating.NOTHING, after(Order.REPEAT_SECTION).repeating());
+        assertEquals(Heard.Repeating.A_SECTION, after(Order.REPEAT_SECTION).repeating());
+        assertEquals(Heard.Repeating.NOTHING, after(Order.NEXT_WALL).repeating());
+        assertEquals(Heard.Repeating.A_SECTION, after(Order.REPEAT_SECTION).repeating());
+    }
+
+    @Test
+    void callsAreChosenAnew() throws Exception {
+        assertEquals(Beats.ofDecimal(2.5), after(Order.LONGER_LEAD).settings().lead());
+        assertEquals(
+                Beats.ofDecimal(1.5),
+                after(Order.SHORTER_LEAD, Order.SHORTER_LEAD).settings().lead());
+        assertEquals(
+                CallLevel.SECTIONS,
+                after(Order.FEWER_CALLS, Order.FEWER_CALLS).settings().level());
+        assertEquals(CallLevel.FIGURES, after(Order.MORE_CALLS).settings().level());
+        assertEquals(
+                CallSettings.Fading.WALL_BY_WALL, after(Order.FADE).settings().fading());
+        CallSettings all = after(Order.ALL_CALLS_BACK).settings();
+        assertEquals(CallLevel.WORDS, all.level());
+        assertEquals(CallSettings.Fading.STEADY, all.fading());
+        assertEquals(
+                CallSettings.Fading.WALL_BY_WALL, after(Order.FADE).settings().fading());
+    }
+
+    @Test
+    void limitsHold() {
+        for (int i = 0; i < 40; i++) {
+            steersman.obey(Order.LESS_DIP);
+            steersman.obey(Order.LOUDER_VOICE);
+            steersman.obey(Order.SHORTER_LEAD);
+            steersman.obey(Order.FEWER_CALLS);
+            live.tick();
+        }
+        assertEquals(0, steersman.state().dipDb());
+        assertEquals(6, steersman.state().voiceDb());
+        assertEquals("The voice cannot be louder.", steersman.obey(Order.LOUDER_VOICE));
+    }
+
+    @Test
+    void theDanceMovesAgainstTheMusic() throws Exception {
+        long before = live.heard().timeline().countOne().ticks();
+        assertEquals(
+                Beats.ONE.ticks(), after(Order.BEAT_LATER).timeline().countOne().ticks() - before);
+        assertEquals(
+                Beats.of(9).ticks(),
+                after(Order.EIGHT_LATER).timeline().countOne().ticks() - before);
+        assertEquals(
+                0,
+                after(Order.EIGHT_EARLIER, Order.BEAT_EARLIER)
+                                .timeline()
+                                .countOne()
+                                .ticks()
+                        - before);
+        Heard now = after(Order.COUNT_ONE_IS_NOW);
+        double start = now.timeline().grid().secondsAt(now.timeline().countOne());
+        assertTrue(start < now.songSeconds() && now.songSeconds() - start < 3.5, "count 1 at " + start);
+    }
+
+    @Test
+    void pauseAndClickAreTold() throws Exception {
+        after(Order.PAUSE_OR_GO_ON);
+        assertEquals(PlayState.Motion.PAUSED, steersman.state().motion());
+        after(Order.PAUSE_OR_GO_ON, Order.CLICK);
+        assertEquals(PlayState.Motion.PLAYING, steersman.state().motion());
+        assertEquals(Wish.Click.EVERY_BEAT, steersman.state().click());
+    }
+}
