@@ -81,6 +81,14 @@ public enum Action {
         return word;
     }
 
+    /** Whether only a foot that does not bear the weight can do it. */
+    public boolean needsFreeFoot() {
+        return switch (this) {
+            case BOUNCE, BUMP, DROP, FAN, PIVOT, SPIN, SWAY, UNWIND, HIPROLL, DWIGHT -> false;
+            default -> true;
+        };
+    }
+
     public static Optional<Action> named(String word) {
         for (Action candidate : values()) {
             if (candidate.word.equals(word)) {

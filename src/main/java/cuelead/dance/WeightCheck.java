@@ -3,25 +3,10 @@ package cuelead.dance;
 import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
-import java.util.Set;
 
 /** Whether every foot that acts is free, through the dance, its tags and its restarts, and round to count 1 again. */
 final class WeightCheck {
-    /** Actions that a foot can do while the weight is on it. */
-    private static final Set<Action> ON_WEIGHTED_FOOT = EnumSet.of(
-            Action.BOUNCE,
-            Action.BUMP,
-            Action.DROP,
-            Action.FAN,
-            Action.PIVOT,
-            Action.SPIN,
-            Action.SWAY,
-            Action.UNWIND,
-            Action.HIPROLL,
-            Action.DWIGHT);
-
     private final Dance dance;
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
@@ -73,7 +58,7 @@ final class WeightCheck {
             Foot foot = step.foot().orElse(Foot.LEFT);
             boolean acts = step.foot().isPresent()
                     && step.direction() != Direction.CONT
-                    && !ON_WEIGHTED_FOOT.contains(step.action());
+                    && step.action().needsFreeFoot();
             if (acts && weight.isOn(foot)) {
                 String other = foot.other().word();
                 error(

@@ -1,6 +1,7 @@
 package cuelead.plan;
 
 import cuelead.dance.Action;
+import cuelead.dance.Direction;
 import cuelead.dance.Figure;
 import cuelead.dance.FigureRun;
 import cuelead.dance.Section;
@@ -41,7 +42,7 @@ final class StepWords {
     static List<String> of(Section section, Step step) {
         Optional<FigureRun> figure = figureOf(section, step);
         if (figure.isEmpty()) {
-            return List.of(plainWord(step));
+            return plainWords(step);
         }
         int place = indexOf(section, step) - figure.get().firstStep();
         List<String> words = new ArrayList<>();
@@ -83,7 +84,15 @@ final class StepWords {
         if (word.equals("side") && step.foot().isPresent()) {
             return List.of(step.foot().get().word() + " side", word);
         }
-        return word.equals("forward") || word.equals("back") ? List.of("step " + word, word) : List.of(word);
+        return word.equals("forward") || word.equals("back") ? List.of("step " + word, word) : plainWords(step);
+    }
+
+    /** "bump right", then "bump": to which side the hips go is all that is danced. */
+    private static List<String> plainWords(Step step) {
+        String word = plainWord(step);
+        boolean isOfTheHips = step.action() == Action.BUMP || step.action() == Action.SWAY;
+        boolean hasSide = step.direction() == Direction.LEFT || step.direction() == Direction.RIGHT;
+        return isOfTheHips && hasSide ? List.of(word + " " + step.direction().word(), word) : List.of(word);
     }
 
     private static String plainWord(Step step) {

@@ -13,32 +13,25 @@ import cuelead.dance.Section;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
-    private static final String ONLY_PART = "A";
     /** Counts; a numbered list in a letter may well hold a word or two of the trade. */
     private static final int SHORTEST_DANCE = 4;
 
     private final Problems problems;
     private final FigureFinder finder = new FigureFinder(Figures.standard());
-    private final Map<String, List<Section>> parts = new LinkedHashMap<>();
+    private final PartsDraft parts = new PartsDraft();
     private final TagReader tags;
     private final RestartReader restarts;
     private final List<ClockMark> marks = new ArrayList<>();
     private final SequenceReader sequence;
     private Optional<String> ending = Optional.empty();
     private Optional<SectionDraft> section = Optional.empty();
-    private String part = ONLY_PART;
-    private final Map<String, Integer> bracketEnds = new HashMap<>();
-    private boolean lettered;
     private boolean headed;
     private final boolean waltz;
     private final Footing footing;
@@ -66,29 +59,13 @@ final class BodyReader {
         this.footing = new Footing(startWeight.orElse(Weight.UNKNOWN));
     }
 
-    /** Whether a line belongs to the dance, so that the header ends above it. */
-    static boolean begins(SheetLine line) {
-        return SectionHead.read(line.text()).isPresent()
-                || CountGroup.read(line.text())
-                        .filter(group -> group.counts().get(0).number() <= 1)
-                        .isPresent();
-    }
-
-    /** Whether a line belongs to the dance beyond doubt, so that it cannot be the title. */
-    static boolean surelyBegins(SheetLine line) {
-        if (SectionHead.read(line.text()).filter(SectionHead::hasRange).isPresent()) {
-            return true;
-        }
-        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
-        return begins(line)
-                && terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT))
-                && terms.stream().anyMatch(term -> term.is(Term.Kind.VERB));
-    }
-
     /** {@code below} is the next line that is not blank. */
     void read(SheetLine line, Optional<SheetLine> below) {
-        lostCalls(line);
-        switch (LineKind.of(line)) {
+        LineKind kind = LineKind.of(line);
+        if (place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
+            OwnCallReader.reportLost(line, problems);
+        }
+        switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
             case SEQUENCE -> sequence.line(line);
@@ -103,42 +80,21 @@ final class BodyReader {
         }
     }
 
-    /** Own calls need counts to stand on. */
-    private void lostCalls(SheetLine line) {
-        LineKind kind = LineKind.of(line);
-        List<Token> tokens = line.tokens();
-        boolean quoted = !tokens.isEmpty()
-                && (tokens.get(tokens.size() - 1).is(Token.Kind.QUOTED)
-                        || tokens.get(tokens.size() - 1).is(Token.Kind.UNCLOSED_QUOTE));
-        if (quoted && place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
-            problems.warning(
-                    "calls_without_counts",
-                    line.number(),
-                    tokens.get(tokens.size() - 1).column(),
-                    "These quotes stand on a line without counts, so they are not called.",
-                    "Own calls stand at the end of a line that begins with counts.");
-        }
-    }
-
     private void section(SheetLine line) {
         SectionHead head = SectionHead.read(line.text()).orElseThrow();
         headed = true;
         closeSection();
-        if (tags.takes(head, countsSoFar())) {
+        if (tags.takes(head, parts.counts())) {
             open(head.heading(), line.number(), head.first() - 1, head.length());
             return;
         }
         tags.close();
         place = Place.DANCE;
-        if (!head.part().isEmpty()) {
-            lettered = true;
-            part = head.part();
-        }
+        parts.enter(head);
         if (head.opensPart()) {
-            parts.computeIfAbsent(part, name -> new ArrayList<>());
             return;
         }
-        followsOn(head, line);
+        parts.followsOn(head, line, problems);
         open(
                 head.heading(),
                 line.number(),
@@ -146,35 +102,9 @@ final class BodyReader {
                 head.hasRange() ? head.length() : 0);
     }
 
-    /** Brackets run on from section to section, or begin at 1 in each. */
-    private void followsOn(SectionHead head, SheetLine line) {
-        int expected = bracketEnds.getOrDefault(part, countsSoFar()) + 1;
-        if (!head.hasRange()) {
-            return;
-        }
-        bracketEnds.put(part, head.last());
-        if (head.first() == expected || head.first() == countsSoFar() + 1 || head.first() == 1) {
-            return;
-        }
-        boolean gap = head.first() > expected;
-        problems.error(
-                gap ? "missing_counts" : "count_order",
-                line.number(),
-                line.firstColumn(),
-                gap
-                        ? "Counts " + expected + " to " + (head.first() - 1) + " are missing above this section."
-                        : "This section begins at count " + head.first() + ", but the one above it ends at "
-                                + (expected - 1) + ".",
-                "Check the numbers in the brackets, and whether a section is missing or stands twice.");
-    }
-
     private void open(String heading, int line, int base, int length) {
-        int number = parts.getOrDefault(part, List.of()).size() + 1;
-        section = Optional.of(new SectionDraft(sectionName(number), heading, line, base, length));
-    }
-
-    private String sectionName(int number) {
-        return tags.name().orElse((lettered ? part : "S") + number);
+        String name = tags.name().orElse(parts.nextName());
+        section = Optional.of(new SectionDraft(name, heading, line, base, length));
     }
 
     private void counts(SheetLine line) {
@@ -185,7 +115,7 @@ final class BodyReader {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
-        List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : countsSoFar());
+        List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
             behind(draft, group, counts, line);
@@ -208,17 +138,17 @@ final class BodyReader {
 
     /** What this line turns, and whether it is danced at all, is not known. */
     private void doubt(SheetLine line, Counts from) {
-        doubts.add(new Doubt(tags.name().orElse(part), from, line.number()));
+        doubts.add(new Doubt(tags.name().orElse(parts.name()), from, line.number()));
     }
 
     private int before() {
-        return tags.isOpen() ? tags.counts() : countsSoFar();
+        return tags.isOpen() ? tags.counts() : parts.counts();
     }
 
     /** Counts that were written before keep what was written first. */
     private void take(LineReader.Result result, SectionDraft draft, SheetLine line) {
         int before = before();
-        String name = tags.name().orElse(part);
+        String name = tags.name().orElse(parts.name());
         result.marks().stream()
                 .filter(mark -> !draft.isBehind(mark.value().count()))
                 .forEach(mark -> marks.add(LineReader.clockMark(name, before, mark, line.number())));
@@ -258,12 +188,6 @@ final class BodyReader {
                 tryThis);
     }
 
-    private int countsSoFar() {
-        return parts.getOrDefault(part, List.of()).stream()
-                .mapToInt(Section::length)
-                .sum();
-    }
-
     private void closeSection() {
         section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
@@ -272,7 +196,7 @@ final class BodyReader {
             if (tags.isOpen()) {
                 tags.add(done);
             } else {
-                parts.computeIfAbsent(part, name -> new ArrayList<>()).add(done);
+                parts.add(done);
             }
         });
         section = Optional.empty();
@@ -283,12 +207,7 @@ final class BodyReader {
         closeSection();
         tags.close();
         place = Place.DANCE;
-        boolean hasLines = below.filter(next -> CountGroup.read(next.text()).isPresent()
-                        || SectionHead.read(next.text())
-                                .filter(SectionHead::hasRange)
-                                .filter(head -> head.first() == 1)
-                                .isPresent())
-                .isPresent();
+        boolean hasLines = below.filter(DanceLine::countsFromOne).isPresent();
         Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
         tags.open(whole.map(OneLineTag::head).orElse(line));
         whole.ifPresent(tag -> {
@@ -300,9 +219,9 @@ final class BodyReader {
     }
 
     private void restart(SheetLine line) {
-        int written = countsSoFar() + section.map(SectionDraft::lastCount).orElse(0);
+        int written = parts.counts() + section.map(SectionDraft::lastCount).orElse(0);
         List<Integer> starts = new ArrayList<>(List.of(0));
-        for (Section each : parts.getOrDefault(part, List.of())) {
+        for (Section each : parts.sections()) {
             starts.add(starts.get(starts.size() - 1) + each.length());
         }
         section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
@@ -327,7 +246,7 @@ final class BodyReader {
         if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
-        if (mayBeDanced(line)) {
+        if (DanceLine.mayBeDanced(line)) {
             int sofar = section.map(SectionDraft::lastCount).orElse(0);
             doubt(line, Counts.of(before() + sofar));
             footing.doubt();
@@ -340,37 +259,22 @@ final class BodyReader {
                 "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step.");
     }
 
-    /** A line without counts that turns, or that moves a foot. */
-    private static boolean mayBeDanced(SheetLine line) {
-        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
-        boolean turns = terms.stream().anyMatch(term -> term.is(Term.Kind.FRACTION));
-        boolean foot = terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT));
-        boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
-        return turns || (foot && moves);
-    }
-
     /** Closes what is open. */
     void finish() {
         closeSection();
         tags.close();
-        restarts.finish(countsSoFar());
-        sequence.finish(parts.keySet(), tags.names());
+        restarts.finish(parts.counts());
+        sequence.finish(parts.names(), tags.names());
         tags.finish(sequence.names());
     }
 
     boolean isDance() {
-        int counts = parts.values().stream()
-                .flatMap(List::stream)
-                .mapToInt(Section::length)
-                .sum();
-        boolean longEnough = headed || counts >= SHORTEST_DANCE;
+        boolean longEnough = headed || parts.total() >= SHORTEST_DANCE;
         return longEnough && understoodLines > 0 && understoodLines * 3 >= countLines && !parts.isEmpty();
     }
 
     Metre metre() {
-        int first = parts.values().stream()
-                .flatMap(List::stream)
-                .findFirst()
+        int first = parts.first()
                 .map(Section::length)
                 .or(() -> section.map(SectionDraft::length))
                 .orElse(8);
@@ -379,27 +283,7 @@ final class BodyReader {
 
     /** Parts in the order in which they are first written. */
     List<Part> parts() {
-        boolean phrased = parts.size() > 1 || !sequence.names().isEmpty();
-        return parts.entrySet().stream()
-                .filter(entry -> !entry.getValue().isEmpty())
-                .map(entry -> new Part(entry.getKey(), phrased ? entry.getValue() : numbered(entry.getValue())))
-                .toList();
-    }
-
-    /** The sections of an ordinary dance are S1, S2 ... */
-    private static List<Section> numbered(List<Section> sections) {
-        List<Section> named = new ArrayList<>();
-        for (Section found : sections) {
-            named.add(new Section(
-                    "S" + (named.size() + 1),
-                    found.heading(),
-                    found.length(),
-                    found.steps(),
-                    found.figures(),
-                    found.ownCalls(),
-                    found.line()));
-        }
-        return named;
+        return parts.parts(sequence.names());
     }
 
     /** Where the weight is before the first step. */

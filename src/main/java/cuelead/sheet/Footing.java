@@ -79,7 +79,7 @@ final class Footing {
         } else if (move.takesWeight()) {
             likely = Weight.on(move.foot().orElseThrow());
             trust = named ? Trust.KNOWN : trust;
-        } else if (named && isDoubted() && likely.isOn(move.foot().orElseThrow())) {
+        } else if (named && move.action().needsFreeFoot() && isDoubted()) {
             likely = Weight.on(move.foot().orElseThrow().other());
         }
         Move taken = move.leaving(weight());

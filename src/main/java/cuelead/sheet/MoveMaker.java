@@ -83,13 +83,13 @@ final class MoveMaker {
             List<Foot> feet = listedFeet(call, danced);
             int listed = 0;
             for (Figure.Beat beat : danced.pattern()) {
-                Optional<Foot> foot = beat.foot();
-                if (foot.isPresent() && !feet.isEmpty()) {
-                    foot = Optional.of(feet.get(listed));
+                Move move = move(beat, phrase.column());
+                if (beat.foot().isPresent() && !feet.isEmpty()) {
+                    move = asListed(move, call, listed);
                     listed++;
                 }
                 if (moves.size() < size) {
-                    moves.add(took(move(beat, foot, phrase.column()), naming));
+                    moves.add(took(move, naming));
                 }
             }
             named = Optional.empty();
@@ -97,8 +97,21 @@ final class MoveMaker {
         return moves;
     }
 
-    private static Move move(Figure.Beat beat, Optional<Foot> foot, int column) {
-        return new Move(foot, beat.action(), beat.direction(), beat.turn(), beat.transfer(), column);
+    private static Move move(Figure.Beat beat, int column) {
+        return new Move(beat.foot(), beat.action(), beat.direction(), beat.turn(), beat.transfer(), column);
+    }
+
+    /** "Rocking chair (R back, L, R forward, L)": the listed foot, and its way where the table's is another one. */
+    private static Move asListed(Move move, Phrase.FigureCall call, int index) {
+        boolean goes = move.action() == Action.ROCK || move.action() == Action.STEP;
+        boolean told = index < call.ways().size() && call.ways().get(index) != Direction.NONE;
+        return new Move(
+                Optional.of(call.feet().get(index)),
+                move.action(),
+                goes && told ? call.ways().get(index) : move.direction(),
+                move.turn(),
+                move.transfer(),
+                move.column());
     }
 
     /** "R, L, R": the prose wins over the table where it names every foot. */

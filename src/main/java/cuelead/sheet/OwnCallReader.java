@@ -22,6 +22,23 @@ final class OwnCallReader {
         this.line = line;
     }
 
+    /** Own calls need counts to stand on. */
+    static void reportLost(SheetLine line, Problems problems) {
+        List<Token> tokens = line.tokens();
+        if (tokens.isEmpty()) {
+            return;
+        }
+        Token last = tokens.get(tokens.size() - 1);
+        if (last.is(Token.Kind.QUOTED) || last.is(Token.Kind.UNCLOSED_QUOTE)) {
+            problems.warning(
+                    "calls_without_counts",
+                    line.number(),
+                    last.column(),
+                    "These quotes stand on a line without counts, so they are not called.",
+                    "Own calls stand at the end of a line that begins with counts.");
+        }
+    }
+
     List<OwnCall> read(List<Token> tokens, List<Step> steps) {
         List<OwnCall> calls = new ArrayList<>();
         for (int i = 0; i < tokens.size(); i++) {

@@ -31,10 +31,15 @@ record Phrase(
         Remarks remarks,
         boolean readable) {
 
-    /** A figure by its name, with the feet and the turn that are named with it. */
-    record FigureCall(FigureRow row, List<Foot> feet, Optional<TurnCall> turn) {
+    /**
+     * A figure by its name, with the feet and the turn that are named with it.
+     *
+     * @param ways where each of the feet goes, {@link Direction#NONE} where that is not said; may be empty
+     */
+    record FigureCall(FigureRow row, List<Foot> feet, List<Direction> ways, Optional<TurnCall> turn) {
         FigureCall {
             feet = List.copyOf(feet);
+            ways = List.copyOf(ways);
         }
     }
 

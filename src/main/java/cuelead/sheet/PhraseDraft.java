@@ -22,6 +22,7 @@ final class PhraseDraft {
 
     private final int column;
     private final List<Foot> feet = new ArrayList<>();
+    private final List<Direction> ways = new ArrayList<>();
     private final Set<String> places = new LinkedHashSet<>();
     private final List<Term> unknown = new ArrayList<>();
     private Optional<FigureRow> row = Optional.empty();
@@ -66,6 +67,12 @@ final class PhraseDraft {
 
     void foot(Foot foot) {
         feet.add(foot);
+    }
+
+    /** A foot of a list, and where it goes. */
+    void listed(Foot foot, Direction way) {
+        feet.add(foot);
+        ways.add(way);
     }
 
     void part(String word) {
@@ -164,7 +171,7 @@ final class PhraseDraft {
     }
 
     Optional<FigureCall> figureCall() {
-        return row.map(found -> new FigureCall(found, feet, figureTurn(found)));
+        return row.map(found -> new FigureCall(found, feet, ways, figureTurn(found)));
     }
 
     private Optional<TurnCall> figureTurn(FigureRow found) {

@@ -13,16 +13,14 @@ import java.util.OptionalInt;
  */
 final class ProseParser {
     private final Vocabulary vocabulary;
-    private final Problems problems;
-    private final int line;
+    private final LeftWords leftWords;
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
     private boolean doubtful;
 
     ProseParser(Vocabulary vocabulary, Problems problems, int line, List<Term> terms) {
         this.vocabulary = vocabulary;
-        this.problems = problems;
-        this.line = line;
+        this.leftWords = new LeftWords(vocabulary, problems, line);
         this.terms = new TermCursor(terms);
     }
 
@@ -66,7 +64,8 @@ final class ProseParser {
             unread(draft);
             return;
         }
-        draft.unknown().forEach(this::strange);
+        doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));
+        draft.unknown().forEach(leftWords::strange);
         phrases.add(draft.phrase(action, true));
         if (draft.figureCall().isEmpty() && draft.feet().size() > 1) {
             addAgain(
@@ -103,7 +102,10 @@ final class ProseParser {
             List<Foot> feet = new ArrayList<>(previous.figure().get().feet());
             feet.addAll(draft.feet());
             Phrase.FigureCall figure = new Phrase.FigureCall(
-                    previous.figure().get().row(), feet, previous.figure().get().turn());
+                    previous.figure().get().row(),
+                    feet,
+                    previous.figure().get().ways(),
+                    previous.figure().get().turn());
             phrases.set(
                     last,
                     new Phrase(
@@ -138,40 +140,8 @@ final class ProseParser {
             }
             return;
         }
-        Term first =
-                draft.unknown().isEmpty() ? terms.peekAt(0) : draft.unknown().get(0);
-        int column = draft.unknown().isEmpty() ? draft.column() : first.column();
-        String words = draft.unknown().isEmpty() ? "these words" : "\"" + first.text() + "\"";
-        problems.error(
-                "unknown_words", line, column, "This action is not understood at " + words + ".", suggestion(draft));
+        leftWords.noAction(draft.column(), draft.unknown());
         phrases.add(draft.phrase(Optional.empty(), false));
-    }
-
-    private String suggestion(PhraseDraft draft) {
-        return draft.unknown().stream()
-                .flatMap(term -> vocabulary.nearest(term.text()).stream())
-                .findFirst()
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElse("Write foot, action and direction, such as \"step R to side\", or the name of a figure.");
-    }
-
-    private void strange(Term term) {
-        if (vocabulary.knows(term.text())) {
-            doubtful = true;
-            problems.warning(
-                    "unknown_word",
-                    line,
-                    term.column(),
-                    "\"" + term.text() + "\" is not understood behind the words before it.",
-                    "Part two actions with a comma; put styling in round brackets.");
-            return;
-        }
-        String tryThis = vocabulary
-                .nearest(term.text())
-                .map(near -> "Did you mean \"" + near + "\"?")
-                .orElse("If it is only styling, put it in round brackets.");
-        problems.warning(
-                "unknown_word", line, term.column(), "The word \"" + term.text() + "\" is not known.", tryThis);
     }
 
     /** The longest figure name that begins here; feet and small words may stand between its words. */
@@ -362,13 +332,7 @@ final class ProseParser {
 
     /** What the rest of the body does meanwhile is styling. */
     private boolean during() {
-        Term term = terms.peek();
-        problems.warning(
-                "styling_left_out",
-                line,
-                term.column(),
-                "What follows \"" + term.text() + "\" is taken for styling.",
-                "If it takes a count of its own, part it with a comma.");
+        leftWords.styling(terms.peek());
         while (!terms.atEnd() && !terms.at(Kind.SEPARATOR)) {
             terms.advance();
         }
@@ -379,25 +343,9 @@ final class ProseParser {
         List<Term> inside = terms.bracketed();
         draft.remark(Remark.read(inside));
         if (!draft.hasFoot()) {
-            bracketedFeet(inside).forEach(draft::foot);
+            ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
         }
         return true;
-    }
-
-    /** "(R, L, R, L)", "(R forward, L, R back, L)": one foot an action; any other words are styling. */
-    private static List<Foot> bracketedFeet(List<Term> inside) {
-        List<Foot> feet = new ArrayList<>();
-        boolean footNext = true;
-        for (Term term : inside) {
-            boolean parts = term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
-            if (term.is(Kind.FOOT) && footNext) {
-                feet.add(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT);
-            } else if (!parts && !term.is(Kind.PLACE) && !term.is(Kind.FILLER)) {
-                return List.of();
-            }
-            footNext = parts || (footNext && !term.is(Kind.FOOT));
-        }
-        return feet;
     }
 
     private boolean clock(PhraseDraft draft, Term term) {

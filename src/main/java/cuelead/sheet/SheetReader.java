@@ -84,7 +84,7 @@ public final class SheetReader {
         if (own.read(line)) {
             return;
         }
-        boolean begins = header.hasTitle() ? BodyReader.begins(line) : BodyReader.surelyBegins(line);
+        boolean begins = header.hasTitle() ? DanceLine.begins(line) : DanceLine.surelyBegins(line);
         if (body.isEmpty() && begins) {
             body = Optional.of(newBody());
         }

@@ -117,6 +117,18 @@ class LooseFormsTest {
         assertEquals(feet, rows.stream().map(row -> row.split("\t")[3]).reduce("", String::concat));
     }
 
+    /** What the sheet says in brackets wins over the table. */
+    @Test
+    void waysInBrackets() {
+        String text = SHEET.replace(
+                "Rock R fwd, recover L, rock R back, recover L", "Rocking chair (R back, L, R forward, L)");
+        assertEquals(
+                List.of("rock back", "recover place", "rock fwd", "recover place"),
+                SheetDump.rows(dance(text)).subList(8, 12).stream()
+                        .map(row -> row.split("\t")[4] + " " + row.split("\t")[5])
+                        .toList());
+    }
+
     private static Dance dance(String text) {
         return SheetReader.read("sheet.txt", text).dance().orElseThrow();
     }

@@ -105,4 +105,24 @@ class OneMistakeOnceTest {
                         .map(message -> message.replace("R shuffle", "shuffle"))
                         .toList());
     }
+
+    /** Behind such a line the free foot is still guessed, from the feet that are named; bumps tell nothing of it. */
+    @Test
+    void theFreeFootIsGuessed() {
+        String text = SHEET.replace(LINE, "3-4 Vine right")
+                .replaceFirst("5-6 Step R to side, touch L beside R", "5-6 Hip bumps R, L")
+                .replaceFirst("7-8 Step L to side, touch R beside L", "7-8 Step side, touch beside");
+        assertEquals(
+                List.of(6),
+                SheetFixtures.problems(text).stream()
+                        .map(problem -> problem.line())
+                        .distinct()
+                        .toList());
+        String touched = text.replace("7-8 Step side, touch beside", "7-8 Touch L beside R, step side");
+        List<String> rows =
+                SheetDump.rows(SheetReader.read("sheet.txt", touched).dance().orElseThrow());
+        assertEquals(
+                List.of("L", "L"),
+                rows.subList(6, 8).stream().map(row -> row.split("\t")[3]).toList());
+    }
 }

@@ -1,0 +1,51 @@
+package cuelead.sheet;
+
+import cuelead.dance.Direction;
+import cuelead.dance.Foot;
+import cuelead.sheet.Term.Kind;
+import java.util.ArrayList;
+import java.util.List;
+
+/** A list of feet in brackets: "(R, L, R, L)", "(R forward, L, R back, L)". */
+final class ListedFeet {
+    private ListedFeet() {}
+
+    /** A foot and where it goes, {@link Direction#NONE} where that is not said. */
+    record Listed(Foot foot, Direction way) {}
+
+    /**
+     * One foot an action; empty where any other words stand between them, for that is styling, and where only one is
+     * named, for that may be the side of a turn.
+     */
+    static List<Listed> read(List<Term> inside) {
+        List<Listed> feet = new ArrayList<>();
+        boolean footNext = true;
+        for (Term term : inside) {
+            if (isParting(term)) {
+                footNext = true;
+            } else if (term.is(Kind.FOOT) && footNext) {
+                feet.add(new Listed(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT, Direction.NONE));
+                footNext = false;
+            } else if (term.is(Kind.PLACE) && !feet.isEmpty() && !footNext) {
+                int last = feet.size() - 1;
+                feet.set(last, new Listed(feet.get(last).foot(), way(term)));
+            } else if (!term.is(Kind.FILLER)) {
+                return List.of();
+            }
+        }
+        return feet.size() > 1 ? feet : List.of();
+    }
+
+    private static boolean isParting(Term term) {
+        return term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
+    }
+
+    private static Direction way(Term place) {
+        return switch (place.meaning()) {
+            case "fwd" -> Direction.FWD;
+            case "back" -> Direction.BACK;
+            case "side" -> Direction.SIDE;
+            default -> Direction.NONE;
+        };
+    }
+}
