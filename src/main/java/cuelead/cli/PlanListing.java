@@ -34,6 +34,8 @@ final class PlanListing {
     void print() {
         List<Call> calls = practice.spokenCalls().stream().map(SpokenCall::call).toList();
         out.println(practice.dance().header().title());
+        Timeline timeline = practice.timeline();
+        out.println("Count 1 falls at " + Told.minutes(timeline.grid().secondsAt(timeline.countOne())) + ".");
         int[] walls = headings(calls);
         for (int i = 0; i < walls.length; i++) {
             if (i == 0 || walls[i] != walls[i - 1]) {

@@ -55,6 +55,13 @@ class ArgumentsTest {
     }
 
     @Test
+    void aDelayIsMilliseconds() {
+        assertEquals(180, new Values.DelayMillis().convert("180"));
+        assertEquals(2, bench.run("play", Bench.DEMO_SHEET, "--delay", "-1").exitCode());
+        assertEquals(2, bench.run("play", Bench.DEMO_SHEET, "--delay", "1:00").exitCode());
+    }
+
+    @Test
     void timesAreReadAsTheyArePrinted() {
         Values.SongTime time = new Values.SongTime();
         assertEquals(62.5, time.convert("62.5"));

@@ -42,6 +42,8 @@ class CommandsTest {
         assertEquals(0, outcome.exitCode(), outcome.err());
         assertTrue(outcome.out().startsWith("LAMP ON THE QUAY"));
         assertTrue(outcome.out().contains("Wall 2, facing 3 o'clock"), outcome.out());
+        // line "9.4808" of the demo's beat file, the 17th beat
+        assertTrue(outcome.out().contains("Count 1 falls at 0:09.5."), outcome.out());
         assertTrue(outcome.out().contains("Left out"), outcome.out());
         String lastLine = outcome.out().lines().reduce("", (before, line) -> line);
         assertTrue(lastLine.matches("The song ends .*wall \\d+.*facing \\d+ o'clock\\."), lastLine);
