@@ -5,7 +5,8 @@ import java.util.Set;
 
 /** One plan on the way of a {@link LiveMix}, read at any frame. Belongs to one thread; reading is realtime-safe. */
 final class Leg {
-    private static final long NEVER = Long.MAX_VALUE;
+    /** So far away that frames before the song can be taken from it without overflow. */
+    private static final long NEVER = Long.MAX_VALUE / 2;
 
     private final int change;
     private final StemMix mix;

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class LiveMixTest {
     private static final long SECOND = Band.RATE.hz();
@@ -46,6 +47,14 @@ class LiveMixTest {
     @Test
     void withoutChangesItIsTheMix() {
         assertArrayEquals(WHOLE, read(live(0, Optional.empty()), 13 * SECOND), 0f);
+    }
+
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD) // a mistake here reads for ever
+    void aRunUpBeforeTheSongIsSilentAndThenTheMix() {
+        float[] heard = read(live(-3 * SECOND, Optional.empty()), 8 * SECOND);
+        assertArrayEquals(new float[(int) (2 * SECOND)], slice(heard, 0, SECOND));
+        assertArrayEquals(whole(SECOND, 4 * SECOND), slice(heard, 4 * SECOND, 4 * SECOND), 1e-6f);
     }
 
     @Test
