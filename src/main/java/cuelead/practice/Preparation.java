@@ -53,6 +53,7 @@ final class Preparation {
     }
 
     private Practice prepare(Dance dance, Optional<OpenSong> song) throws Refused {
+        Listening listening = Listening.to(song, places, progress);
         song.ifPresent(open -> problems.addAll(open.problems()));
         Ground ground = song.map(open ->
                         Ground.overSong(dance, open.grid(), open.song().pcm().lengthSeconds()))
@@ -69,8 +70,7 @@ final class Preparation {
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
-        float[] musicPowers = song.isPresent() ? song.get().musicPowers(places, progress) : new float[0];
-        Levels balanced = Balance.of(take.mix(), musicPowers);
+        Levels balanced = Balance.of(take.mix(), listening.powers());
         return new ReadyPractice(
                 problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
     }
