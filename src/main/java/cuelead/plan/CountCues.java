@@ -37,7 +37,7 @@ final class CountCues {
 
     static Optional<Cue> of(DancedCount count, CallLevel level, Beats lead) {
         if (ownCall(count).isPresent()) {
-            return ownCall(count).filter(call -> !call.isSilence()).flatMap(call -> own(count, call, level, lead));
+            return ownWords(count).flatMap(words -> own(count, words, level, lead));
         }
         if (count.steps().isEmpty()) {
             return Optional.empty();
@@ -50,14 +50,14 @@ final class CountCues {
     }
 
     /** Among words the sheet's own must be said; among figures they name one, or a turn. */
-    private static Optional<Cue> own(DancedCount count, OwnCall call, CallLevel level, Beats lead) {
+    private static Optional<Cue> own(DancedCount count, String words, CallLevel level, Beats lead) {
         boolean isTurn = !count.turn().isNone();
         if (level != CallLevel.WORDS && !isTurn && figure(count, lead).isEmpty()) {
             return Optional.empty();
         }
         Kind kind = level == CallLevel.WORDS && !isTurn ? Kind.WORD : Kind.FIGURE;
         Need need = level == CallLevel.WORDS || isTurn ? Need.OWN_WORD : Need.WISH;
-        return Optional.of(new Cue(kind, need, count, Phrase.needed(List.of(call.words())), lead));
+        return Optional.of(new Cue(kind, need, count, Phrase.needed(List.of(words)), lead));
     }
 
     static boolean isSilenced(DancedCount count) {
@@ -72,10 +72,7 @@ final class CountCues {
 
     /** What a section that begins with this count is called, fullest first: the sheet's own words, or its figure's name. */
     static Optional<List<String>> sectionHeadsOf(DancedCount count) {
-        Optional<OwnCall> own = ownCall(count);
-        return own.isEmpty()
-                ? headsOf(count)
-                : own.filter(call -> !call.isSilence()).map(call -> List.of(call.words()));
+        return ownCall(count).isEmpty() ? headsOf(count) : ownWords(count).map(List::of);
     }
 
     /** The same, and last the first word of the section, for where there is little time among words. */
@@ -92,7 +89,11 @@ final class CountCues {
 
     /** Whether the sheet has words of its own for this count. */
     static boolean hasOwnWords(DancedCount count) {
-        return ownCall(count).filter(call -> !call.isSilence()).isPresent();
+        return ownWords(count).isPresent();
+    }
+
+    private static Optional<String> ownWords(DancedCount count) {
+        return ownCall(count).filter(call -> !call.isSilence()).map(OwnCall::words);
     }
 
     /** What a figure that begins with this count is called; empty where nothing is danced. */

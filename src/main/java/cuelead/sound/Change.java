@@ -26,9 +26,5 @@ public record Change(int number, long atFrame, MixPlan plan, long toFrame, Optio
                 throw new IllegalArgumentException("a loop from frame " + fromFrame + " to frame " + endFrame);
             }
         }
-
-        public long lengthFrames() {
-            return endFrame - fromFrame;
-        }
     }
 }

@@ -25,8 +25,7 @@ class FoldersTest {
     @Test
     @DisabledOnOs(OS.WINDOWS)
     void linuxLetsTheUserChoose() {
-        assertEquals(
-                Path.of("/caches/cuelead"), Folders.cache("Linux", Map.of("XDG_CACHE_HOME", "/caches"), HOME));
+        assertEquals(Path.of("/caches/cuelead"), Folders.cache("Linux", Map.of("XDG_CACHE_HOME", "/caches"), HOME));
     }
 
     @Test
