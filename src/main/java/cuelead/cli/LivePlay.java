@@ -45,7 +45,8 @@ final class LivePlay {
         LivePractice live = practice.live(speakers, Optional.empty(), delays);
         Steersman steersman = new Steersman(live, wish);
         try (View view = View.of(surroundings, practice)) {
-            for (int look = 0; !isQuit && !speakers.awaitEnd(POLL_MILLIS); look++) {
+            for (int look = 0; !isQuit && !speakers.hasEnded(); look++) {
+                view.awaitOrder(speakers, POLL_MILLIS);
                 boolean isObeyed = obey(view, steersman);
                 live.tick();
                 watchDevice(view);

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.FakeSpeakers;
 import cuelead.practice.Places;
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
@@ -66,6 +67,7 @@ final class Bench {
 
     private Speakers open(SampleRate rate) {
         FakeSpeakers speakers = new FakeSpeakers(rate);
+        speakers.breakOff(2);
         opened.add(speakers);
         return speakers;
     }

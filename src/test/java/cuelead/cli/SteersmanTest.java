@@ -3,6 +3,7 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;

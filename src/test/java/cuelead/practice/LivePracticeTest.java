@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.Call;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
@@ -49,7 +50,7 @@ class LivePracticeTest {
         Wish wish = Wishes.withSong(folder.resolve("dance.txt"), folder.resolve("hum.wav"));
         practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         practice.await(practice.toFrame());
-        speakers = new FakeSpeakers();
+        speakers = new FakeSpeakers(HumSong.RATE);
         live = practice.live(speakers);
     }
 
@@ -91,7 +92,7 @@ class LivePracticeTest {
     @Test
     void aJumpComesOnTheNextBeatOrSoonAndKeepsTheBeat() {
         for (double start = 6; start < 7; start += 0.06) {
-            speakers = new FakeSpeakers();
+            speakers = new FakeSpeakers(HumSong.RATE);
             live = practice.live(speakers);
             hear(start);
             double before = song();
@@ -285,8 +286,8 @@ class LivePracticeTest {
     /** The second device began late and runs 500 ppm slow, three times more than real ones. */
     @Test
     void callsOnASecondDeviceStayInStepWithTheMusic() {
-        FakeSpeakers music = new FakeSpeakers();
-        FakeSpeakers calls = new FakeSpeakers();
+        FakeSpeakers music = new FakeSpeakers(HumSong.RATE);
+        FakeSpeakers calls = new FakeSpeakers(HumSong.RATE);
         live = practice.live(music, Optional.of(calls), new Delays(0.1, 0.02));
         music.hear(0.15);
         double callsDelay = 0.02 - 0.1;
