@@ -15,25 +15,39 @@ import java.util.Set;
 /** The speakers that a practice is played on: one for all, or one for the music and one for calls and clicks. */
 final class Outputs {
     private final Speakers main;
+    private final Set<Stem> mainStems;
     private final Optional<Companion> companion;
     private final SampleRate rate;
     private Delays delays;
     private LiveMix mix;
     private Leg newest;
 
-    /** @param calls for calls and clicks; empty = they go with the music */
-    Outputs(Speakers main, Optional<Speakers> calls, Delays delays, SampleRate rate) {
+    private Outputs(Speakers main, Set<Stem> mainStems, Optional<Companion> companion, Delays delays, SampleRate rate) {
         this.main = main;
+        this.mainStems = mainStems;
+        this.companion = companion;
         this.delays = delays;
         this.rate = rate;
-        companion = calls.map(speakers -> new Companion(speakers, EnumSet.of(Stem.VOICE, Stem.CLICK), rate));
+    }
+
+    /** @param calls for calls and clicks; empty = they go with the music */
+    static Outputs ofPractice(Speakers main, Optional<Speakers> calls, Delays delays, SampleRate rate) {
+        Optional<Companion> companion =
+                calls.map(speakers -> new Companion(speakers, EnumSet.of(Stem.VOICE, Stem.CLICK), rate));
+        Set<Stem> stems = calls.isPresent() ? EnumSet.of(Stem.MUSIC) : EnumSet.allOf(Stem.class);
+        return new Outputs(main, stems, companion, delays, rate);
+    }
+
+    /** Clicks on both. */
+    static Outputs ofClicks(Speakers main, Speakers calls, Delays delays, SampleRate rate) {
+        Set<Stem> clicks = EnumSet.of(Stem.CLICK);
+        return new Outputs(main, clicks, Optional.of(new Companion(calls, clicks, rate)), delays, rate);
     }
 
     /** Plays from a frame of the song on, in place of all that is heard; stays paused if it is. */
     void begin(int number, MixPlan plan, long startFrame, Optional<Change.Loop> loop) {
         newest = new Leg(number, plan, loop);
-        Set<Stem> stems = companion.isPresent() ? EnumSet.of(Stem.MUSIC) : EnumSet.allOf(Stem.class);
-        mix = new LiveMix(number, plan, startFrame, loop, stems);
+        mix = new LiveMix(number, plan, startFrame, loop, mainStems);
         companion.ifPresent(other -> other.begin(newest, startFrame, delays));
         main.play(mix, 0);
     }
