@@ -21,12 +21,15 @@ public final class BarPointer {
     private final Observations heard;
     private final BeatLengths lengths;
     private final int beatsPerBar;
-    /** Best scores of beats begun lately: by frame modulo ring, then beat in bar and length. */
-    private final float[][] best;
-    /** The song's likelihood without any beat, up to each ring frame: scores are kept relative to it. */
-    private final byte[][] lengthBefore;
-
+    /** How many frames of {@link #best} are kept. */
     private final int ring;
+    /**
+     * Best score of a row whose last beat begins at a frame, over no beats at all: by frame modulo ring, then beat in
+     * the bar and length.
+     */
+    private final float[][] best;
+    /** The length of the beat before, by frame, then as {@link #best}. */
+    private final byte[][] lengthBefore;
 
     private BarPointer(Observations heard, BeatLengths lengths, int beatsPerBar) {
         this.heard = heard;
@@ -131,6 +134,12 @@ public final class BarPointer {
         return new BarPath(beatsPerBar, highest, beatsBackFrom(t, state));
     }
 
+    private BarPath.PathBeat pathBeat(int frame, int length, int beat, float change) {
+        double seconds = new Peak(heard).near(frame, length) / Observations.FRAMES_PER_SECOND;
+        double lengthSeconds = (double) length / Observations.FRAMES_PER_SECOND;
+        return new BarPath.PathBeat(seconds, beat + 1, lengthSeconds, gain(frame, length, beat) + change);
+    }
+
     private List<BarPath.PathBeat> beatsBackFrom(int lastFrame, int lastState) {
         int n = lengths.count();
         List<BarPath.PathBeat> beats = new ArrayList<>();
@@ -139,9 +148,9 @@ public final class BarPointer {
         while (true) {
             int beat = state / n;
             int length = lengths.frames(state % n);
-            double seconds = new Peak(heard).near(t, length) / Observations.FRAMES_PER_SECOND;
-            beats.add(new BarPath.PathBeat(seconds, beat + 1, (double) length / Observations.FRAMES_PER_SECOND));
             int before = lengthBefore[t][state];
+            float change = before == NONE_BEFORE ? 0 : lengths.logTransitionTo(state % n)[before];
+            beats.add(pathBeat(t, length, beat, change));
             if (before == NONE_BEFORE) {
                 break;
             }

@@ -1,0 +1,52 @@
+package cuelead.dsp.beat;
+
+import cuelead.dsp.beat.BarPath.PathBeat;
+import cuelead.dsp.beat.Rhythm.HeardBeat;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+
+/** From what is heard of a whole song to its beats: every stage in its order. Safe on any thread. */
+public final class RhythmSearch {
+    /** Beats to the bar that are tried; six-eight and twelve-eight are heard at their felt beat, as 2 and 4. */
+    private static final List<Integer> METRES = List.of(2, 3, 4);
+    /** Share of the work: the network, then one part for each metre. */
+    private static final double NETWORK_SHARE = 0.4;
+
+    private final BeatNetwork network;
+
+    public RhythmSearch(BeatNetwork network) {
+        this.network = network;
+    }
+
+    /**
+     * Finds the beats of the longest steady part.
+     *
+     * @param progress told the share that is done, 0 to 1
+     * @return empty where no stretch of the song has a steady beat
+     */
+    public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
+        Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+        BarPath path = likeliest(heard, progress);
+        List<PathBeat> steady = SteadyPart.longest(path.beats());
+        if (steady.isEmpty()) {
+            return Optional.empty();
+        }
+        List<HeardBeat> beats = steady.stream()
+                .map(beat -> new HeardBeat(beat.seconds(), beat.beatInBar(), 0, beat.support()))
+                .toList();
+        return Optional.of(new Rhythm(beats, path.beatsPerBar(), path.beatsPerBar() == 3 ? 6 : 8));
+    }
+
+    private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
+        BarPath best = new BarPath(METRES.get(0), Double.NEGATIVE_INFINITY, List.of());
+        for (int i = 0; i < METRES.size(); i++) {
+            BarPath path = BarPointer.search(heard, METRES.get(i));
+            if (path.logScore() > best.logScore()) {
+                best = path;
+            }
+            progress.accept(NETWORK_SHARE + (1 - NETWORK_SHARE) * (i + 1) / METRES.size());
+        }
+        return best;
+    }
+}
