@@ -5,6 +5,7 @@ import cuelead.dsp.beat.Rhythm.HeardBeat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
+import java.util.function.IntFunction;
 
 /** From what is heard of a whole song to its beats: every stage in its order. Safe on any thread. */
 public final class RhythmSearch {
@@ -32,16 +33,23 @@ public final class RhythmSearch {
         if (steady.isEmpty()) {
             return Optional.empty();
         }
-        List<HeardBeat> beats = steady.stream()
+        List<PathBeat> held = HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS));
+        List<HeardBeat> beats = held.stream()
                 .map(beat -> new HeardBeat(beat.seconds(), beat.beatInBar(), 0, beat.support()))
                 .toList();
         return Optional.of(new Rhythm(beats, path.beatsPerBar(), path.beatsPerBar() == 3 ? 6 : 8));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
+        BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
+        HeldLevel level = HeldLevel.of(free);
+        return level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+    }
+
+    private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {
         BarPath best = new BarPath(METRES.get(0), Double.NEGATIVE_INFINITY, List.of());
         for (int i = 0; i < METRES.size(); i++) {
-            BarPath path = BarPointer.search(heard, METRES.get(i));
+            BarPath path = search.apply(METRES.get(i));
             if (path.logScore() > best.logScore()) {
                 best = path;
             }

@@ -15,6 +15,15 @@ final class SteadyPart {
     private static final double LEAST_SUPPORT = 6.8;
     /** The part begins and ends with a beat that is heard. */
     private static final double LEAST_AT_ENDS = 3;
+    /** Outside of what is well supported, beats go on while most are within this part of the usual length ... */
+    private static final double SAME_TEMPO = 0.08;
+
+    private static final double MOST_AT_TEMPO = 0.65;
+    /** ... and, over so many, are heard a little; a beat far off counts no less than this. */
+    private static final int WINDOW_OUTSIDE = 16;
+
+    private static final double LEAST_OUTSIDE = 2.5;
+    private static final double LEAST_COUNTED = -8;
     /** A break or a bridge without support is bridged up to this length. */
     private static final double LONGEST_GAP_SECONDS = 35;
     /** A beat is no more than a few seconds' worth of music when there are fewer. */
@@ -61,9 +70,12 @@ final class SteadyPart {
         return parts;
     }
 
+    /** Adds a part with all that goes on at its tempo before and after it, such as a soft intro. */
     private static void add(List<List<PathBeat>> parts, List<PathBeat> beats, int from, int to) {
-        int first = from;
-        int end = to;
+        int earliest =
+                parts.isEmpty() ? 0 : beats.indexOf(parts.get(parts.size() - 1).get(0));
+        int first = reach(beats, from, earliest - 1, -1);
+        int end = reach(beats, to - 1, beats.size(), 1) + 1;
         while (first < end && beats.get(first).support() < LEAST_AT_ENDS) {
             first++;
         }
@@ -73,5 +85,46 @@ final class SteadyPart {
         if (end - first >= LEAST_BEATS) {
             parts.add(beats.subList(first, end));
         }
+    }
+
+    /** The last beat, going outwards, before tempo or support are lost. */
+    private static int reach(List<PathBeat> beats, int start, int limit, int direction) {
+        double usual = usualLength(beats, start, -direction);
+        int reached = start;
+        for (int i = start + direction; i != limit; i += direction) {
+            boolean isKept = isAt(usual, beats.get(i)) && beats.get(i).support() > 0;
+            if (!isKept && !goesOn(beats, i, limit, direction, usual)) {
+                break;
+            }
+            reached = i;
+        }
+        return reached;
+    }
+
+    private static boolean isAt(double usual, PathBeat beat) {
+        return Math.abs(beat.lengthSeconds() / usual - 1) < SAME_TEMPO;
+    }
+
+    /** Whether most of the next beats are at this tempo and are heard. */
+    private static boolean goesOn(List<PathBeat> beats, int start, int limit, int direction, double usual) {
+        int count = 0;
+        int kept = 0;
+        double support = 0;
+        for (int i = start; i != limit && count < WINDOW_OUTSIDE; i += direction) {
+            count++;
+            kept += isAt(usual, beats.get(i)) ? 1 : 0;
+            support += Math.max(LEAST_COUNTED, beats.get(i).support());
+        }
+        return kept >= MOST_AT_TEMPO * count && support >= LEAST_OUTSIDE * count;
+    }
+
+    /** The median length of the beats from one on. */
+    private static double usualLength(List<PathBeat> beats, int start, int direction) {
+        int other = Math.max(0, Math.min(beats.size() - 1, start + direction * WINDOW_BEATS));
+        double[] lengths = beats.subList(Math.min(start, other), Math.max(start, other) + 1).stream()
+                .mapToDouble(PathBeat::lengthSeconds)
+                .sorted()
+                .toArray();
+        return lengths[lengths.length / 2];
     }
 }
