@@ -25,6 +25,8 @@ final class HalfBeatHold {
     private static final int EVEN_BEATS = 3;
     /** Sums of the way's deviations, as parts of a beat, that lead to the other side. */
     private static final double LEAST_SHIFT = 0.3;
+    /** So uneven a way that leads back to the same side is a stumble, and even beats take its place. */
+    private static final double STUMBLE = 0.8;
 
     /** Fewer beats on the wrong side are a stumble: even beats take their place. */
     private static final int SHORTEST_RUN = 8;
@@ -90,14 +92,19 @@ final class HalfBeatHold {
             }
             int end = endOfWay(i);
             double shift = 0;
+            double unevenness = 0;
             for (int j = i; j < end; j++) {
                 shift += excess(j);
+                unevenness += Math.abs(excess(j));
             }
-            double part = Math.abs(shift - Math.rint(shift));
-            if (part > LEAST_SHIFT && end - i <= LONGEST_WAY) {
-                runs.add(new Run(from, i + 1, side));
-                side = 1 - side;
-                from = end;
+            boolean isInside = i > 0 && end < beats.size() - 1;
+            if (isInside && unevenness > LEAST_SHIFT && end - i <= LONGEST_WAY) {
+                boolean isOver = Math.abs(shift - Math.rint(shift)) > LEAST_SHIFT;
+                if (isOver || unevenness > STUMBLE) {
+                    runs.add(new Run(from, i + 1, side));
+                    from = end;
+                    side = isOver ? 1 - side : side;
+                }
             }
             i = end;
         }

@@ -18,6 +18,14 @@ final class SteadyPart {
     /** Outside of what is well supported, beats go on while most are within this part of the usual length ... */
     private static final double SAME_TEMPO = 0.08;
 
+    /** How fast the usual length follows a slowing or quickening end. */
+    private static final double FOLLOWING = 0.4;
+
+    /** A beat that is heard, and is about as long as its neighbour, is kept; so the last beats may slow down. */
+    private static final double LARGEST_STEP = 0.14;
+
+    private static final double LEAST_KEPT = 0;
+
     private static final double MOST_AT_TEMPO = 0.65;
     /** ... and, over so many, are heard a little; a beat far off counts no less than this. */
     private static final int WINDOW_OUTSIDE = 16;
@@ -92,11 +100,14 @@ final class SteadyPart {
         double usual = usualLength(beats, start, -direction);
         int reached = start;
         for (int i = start + direction; i != limit; i += direction) {
-            boolean isKept = isAt(usual, beats.get(i)) && beats.get(i).support() > 0;
+            double step =
+                    beats.get(i).lengthSeconds() / beats.get(i - direction).lengthSeconds() - 1;
+            boolean isKept = Math.abs(step) < LARGEST_STEP && beats.get(i).support() > LEAST_KEPT;
             if (!isKept && !goesOn(beats, i, limit, direction, usual)) {
                 break;
             }
             reached = i;
+            usual += isKept ? FOLLOWING * (beats.get(i).lengthSeconds() - usual) : 0;
         }
         return reached;
     }
