@@ -97,7 +97,7 @@ final class HalfBeatHold {
                 shift += excess(j);
                 unevenness += Math.abs(excess(j));
             }
-            boolean isInside = i > 0 && end < beats.size() - 1;
+            boolean isInside = i >= SHORTEST_RUN && end <= beats.size() - SHORTEST_RUN;
             if (isInside && unevenness > LEAST_SHIFT && end - i <= LONGEST_WAY) {
                 boolean isOver = Math.abs(shift - Math.rint(shift)) > LEAST_SHIFT;
                 if (isOver || unevenness > STUMBLE) {
