@@ -2,6 +2,7 @@ package cuelead.dsp.beat;
 
 import cuelead.dsp.beat.BarPath.PathBeat;
 import cuelead.dsp.beat.Rhythm.HeardBeat;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleConsumer;
@@ -34,10 +35,19 @@ public final class RhythmSearch {
             return Optional.empty();
         }
         List<PathBeat> held = HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS));
-        List<HeardBeat> beats = held.stream()
-                .map(beat -> new HeardBeat(beat.seconds(), beat.beatInBar(), 0, beat.support()))
-                .toList();
-        return Optional.of(new Rhythm(beats, path.beatsPerBar(), path.beatsPerBar() == 3 ? 6 : 8));
+        return Optional.of(counted(held, song, heard));
+    }
+
+    private static Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
+        double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
+        PhraseSearch.Counts found = PhraseSearch.search(new Marks(song, heard, seconds));
+        List<HeardBeat> counted = new ArrayList<>();
+        for (int i = 0; i < beats.size(); i++) {
+            int count = found.counts().get(i);
+            int inBar = (count - 1) % found.beatsPerBar() + 1;
+            counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
+        }
+        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats());
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
