@@ -16,6 +16,15 @@ final class HeldLevel {
     private static final double[] RELATED = {0.5, 2.0 / 3, 0.75, 4.0 / 3, 1.5, 2};
 
     private static final double RATIO_TOLERANCE = 0.07;
+    /** Beats that can be danced: 50 to 215 a minute. */
+    private static final double SHORTEST_SECONDS = 60 / 215.0;
+
+    private static final double LONGEST_SECONDS = 60 / 50.0;
+    /** Tempi that most line dances have, beats a minute (common practice). */
+    private static final double USUAL_FROM = 80;
+
+    private static final double USUAL_TO = 150;
+    private static final double COST_AN_OCTAVE = 0.05;
     /** So much of a jumping path must be at related tempi. */
     private static final double MOSTLY = 0.7;
 
@@ -56,9 +65,31 @@ final class HeldLevel {
         return false;
     }
 
-    /** The best path at this level. */
+    /** The best path at one level: the middle one, or one related to it that fits the song better. */
     BarPath search(Activations heard, int beatsPerBar) {
-        double tempo = 60 / middleSeconds;
+        BarPath best = at(middleSeconds, heard, beatsPerBar);
+        double bestScore = liking(middleSeconds) * best.logScore();
+        for (double ratio : RELATED) {
+            double seconds = middleSeconds * ratio;
+            if (seconds > SHORTEST_SECONDS && seconds < LONGEST_SECONDS) {
+                BarPath path = at(seconds, heard, beatsPerBar);
+                best = liking(seconds) * path.logScore() > bestScore ? path : best;
+                bestScore = Math.max(bestScore, liking(seconds) * path.logScore());
+            }
+        }
+        return best;
+    }
+
+    /** A soft preference for tempi that most dances have; only where two levels fit about equally does it decide. */
+    private static double liking(double beatSeconds) {
+        double tempo = 60 / beatSeconds;
+        double octavesOutside =
+                Math.max(0, Math.max(Math.log(USUAL_FROM / tempo), Math.log(tempo / USUAL_TO))) / Math.log(2);
+        return 1 - COST_AN_OCTAVE * octavesOutside;
+    }
+
+    private static BarPath at(double seconds, Activations heard, int beatsPerBar) {
+        double tempo = 60 / seconds;
         return BarPointer.search(heard, beatsPerBar, tempo * SLOWEST, tempo * FASTEST);
     }
 }
