@@ -30,7 +30,7 @@ public final class RhythmSearch {
     public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
         Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
         BarPath path = likeliest(heard, progress);
-        List<PathBeat> steady = SteadyPart.longest(path.beats());
+        List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
         if (steady.isEmpty()) {
             return Optional.empty();
         }
