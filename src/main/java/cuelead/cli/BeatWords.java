@@ -38,6 +38,7 @@ final class BeatWords {
         sentences.add("The beats run from " + at(0) + " to " + at(beats.size() - 1) + "; the first bar begins at "
                 + at(beats.firstDownbeat()) + ".");
         phrases().ifPresent(sentences::add);
+        hearing.entrySeconds().ifPresent(seconds -> sentences.add(entry(seconds)));
         sentences.add(sureness());
         return sentences;
     }
@@ -89,6 +90,18 @@ final class BeatWords {
                         ? "It keeps its " + name + " from beginning to end."
                         : "It breaks its " + name + " at " + String.join(", ", breaks)
                                 + ": there a dance may need a tag or a restart.");
+    }
+
+    /** The intro, as a sheet's header line says it. */
+    private String entry(double seconds) {
+        int counts = beats.nearestBeat(seconds) - beats.firstDownbeat();
+        return String.format(
+                Locale.ROOT,
+                "The singer or the band seem to come in at %s, after an intro of %s: if the dance begins there, write"
+                        + " \"Count 1: %.2f\" at the head of its sheet.",
+                Told.minutes(seconds),
+                Told.number(counts, "count"),
+                seconds);
     }
 
     private String sureness() {

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -129,6 +130,6 @@ final class BeatsCommand implements Callable<Integer> {
         comments.addAll(corrected.comments());
         BeatFile.write(beatFile, corrected.beats(), comments);
         surroundings.err().println("Corrected the beats of " + song.getFileName() + ".");
-        return new Hearing(corrected.beats(), found.hearing().unsure());
+        return new Hearing(corrected.beats(), found.hearing().unsure(), OptionalDouble.empty());
     }
 }

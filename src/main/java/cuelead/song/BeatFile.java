@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -21,6 +22,8 @@ import java.util.regex.Pattern;
  */
 public final class BeatFile {
     private static final String ENDING = ".beats";
+    static final String ENTRY_COMMENT = " likely count 1 ";
+    private static final Pattern ENTRY = Pattern.compile(ENTRY_COMMENT + "(\\d+\\.\\d+)");
     private static final Pattern UNSURE = Pattern.compile(" unsure (\\d+\\.\\d+) (\\d+\\.\\d+)");
 
     private BeatFile() {}
@@ -77,20 +80,30 @@ public final class BeatFile {
         for (Hearing.Stretch stretch : hearing.unsure()) {
             comments.add(String.format(Locale.ROOT, " unsure %.1f %.1f", stretch.fromSeconds(), stretch.toSeconds()));
         }
+        hearing.entrySeconds()
+                .ifPresent(seconds -> comments.add(String.format(Locale.ROOT, ENTRY_COMMENT + "%.3f", seconds)));
         write(file, hearing.beats(), comments);
     }
 
     /** What a file that was read says of the beats that were heard; empty when it has no usable beats. */
     public static Optional<Hearing> hearing(Reading reading) {
-        List<Hearing.Stretch> unsure = new ArrayList<>();
-        for (String comment : reading.comments()) {
-            Matcher matcher = UNSURE.matcher(comment);
-            if (matcher.matches()) {
-                unsure.add(new Hearing.Stretch(
-                        Double.parseDouble(matcher.group(1)), Double.parseDouble(matcher.group(2))));
-            }
-        }
-        return reading.beats().map(beats -> new Hearing(beats, unsure));
+        return reading.beats().map(beats -> new Hearing(beats, unsure(reading.comments()), entry(reading.comments())));
+    }
+
+    private static List<Hearing.Stretch> unsure(List<String> comments) {
+        return comments.stream()
+                .map(UNSURE::matcher)
+                .filter(Matcher::matches)
+                .map(m -> new Hearing.Stretch(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2))))
+                .toList();
+    }
+
+    private static OptionalDouble entry(List<String> comments) {
+        return comments.stream()
+                .map(ENTRY::matcher)
+                .filter(Matcher::matches)
+                .mapToDouble(m -> Double.parseDouble(m.group(1)))
+                .findFirst();
     }
 
     /** Whether a user wrote or changed what was read, so that it must not be written over. */

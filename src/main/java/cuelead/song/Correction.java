@@ -63,8 +63,11 @@ public enum Correction {
         return GridBeat.comment(String.format(Locale.ROOT, "count 1 at %.2f", seconds), within);
     }
 
-    /** Of a file's comments those that stay when its beats are put right: all but the mark of unchanged beats. */
+    /** Of a file's comments those that stay when its beats are put right: all but those that hold for
+     * unchanged beats only. */
     public static List<String> kept(List<String> comments) {
-        return comments.stream().filter(comment -> !HeardMark.isOne(comment)).toList();
+        return comments.stream()
+                .filter(comment -> !HeardMark.isOne(comment) && !comment.startsWith(BeatFile.ENTRY_COMMENT))
+                .toList();
     }
 }

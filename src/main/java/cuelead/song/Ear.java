@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 
 /** Hears the beats of song files. Safe on any thread; several songs may be heard at once. */
@@ -60,6 +61,6 @@ public final class Ear {
                 beats.stream().mapToDouble(HeardBeat::seconds).toArray(),
                 beats.stream().mapToInt(HeardBeat::beatInBar).toArray(),
                 beats.stream().mapToInt(HeardBeat::countInPhrase).toArray());
-        return new Hearing(grid, UnsureStretches.of(beats));
+        return new Hearing(grid, UnsureStretches.of(beats), OptionalDouble.of(grid.beatSeconds(rhythm.entryBeat())));
     }
 }

@@ -8,8 +8,9 @@ import java.util.List;
  * @param beats       in order
  * @param beatsPerBar 2, 3 or 4
  * @param phraseBeats counts in a phrase: 8, in three-beat bars 6
+ * @param entryBeat   the beat at which singer or band are likely to come in after the intro; 0 = the first of all
  */
-public record Rhythm(List<HeardBeat> beats, int beatsPerBar, int phraseBeats) {
+public record Rhythm(List<HeardBeat> beats, int beatsPerBar, int phraseBeats, int entryBeat) {
     public Rhythm {
         beats = List.copyOf(beats);
     }

@@ -40,14 +40,15 @@ public final class RhythmSearch {
 
     private static Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
-        PhraseSearch.Counts found = PhraseSearch.search(new Marks(song, heard, seconds));
+        Marks marks = new Marks(song, heard, seconds);
+        PhraseSearch.Counts found = PhraseSearch.search(marks);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);
             int inBar = (count - 1) % found.beatsPerBar() + 1;
             counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
         }
-        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats());
+        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(marks, found));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
