@@ -50,9 +50,12 @@ final class CueleadCommand implements Callable<Integer> {
                 .addSubcommand(new PlayCommand(surroundings))
                 .addSubcommand(new RenderCommand(surroundings))
                 .addSubcommand(new PlanCommand(surroundings))
+                .addSubcommand(new ReadCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new SayCommand(surroundings))
                 .addSubcommand(new BeatsCommand(surroundings))
+                .addSubcommand(new DevicesCommand(surroundings))
+                .addSubcommand(new AlignCommand(surroundings))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(writer(surroundings.out()));
         line.setErr(writer(surroundings.err()));
