@@ -34,9 +34,9 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  cuelead beats my-song.mp3",
-            "  cuelead beats my-songs                              every song of a folder",
-            "  cuelead beats my-song.mp3 --click try.wav           a click on each beat, to hear whether it is right",
-            "  cuelead beats my-song.mp3 --one-at 12.4             that beat is 1",
+            "  cuelead beats my-songs                      every song of a folder",
+            "  cuelead beats my-song.mp3 --click try.wav   a click on each beat",
+            "  cuelead beats my-song.mp3 --one-at 12.4     that beat is 1",
             "  cuelead beats my-song.mp3 --half-beat --from 1:02 --to 1:30"
         })
 final class BeatsCommand implements Callable<Integer> {

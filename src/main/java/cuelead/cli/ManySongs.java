@@ -16,7 +16,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 /** Listens to many songs side by side; one that fails does not stop the others. */
 final class ManySongs {
     /** Memory that one song may need while it is listened to. */
-    private static final long BYTES_A_SONG = 200_000_000;
+    private static final long BYTES_A_SONG = 100_000_000;
 
     private final Surroundings surroundings;
     private final BeatFinding.Known known;

@@ -102,6 +102,18 @@ class BeatsCommandTest {
         assertTrue(outcome.err().contains("broken.mp3"), outcome.err());
     }
 
+    /** What was heard is remembered, so that the second time nothing is listened to; no file is left by the song. */
+    @Test
+    void practiceHearsTheBeatsOfASongWithoutABeatFile() {
+        Outcome first = done("plan", Bench.DEMO_SHEET, song.toString());
+        assertTrue(first.err().contains("There is no beat file, so the beats are heard"), first.err());
+        assertTrue(first.out().contains("Count 1 falls at 0:09."), first.out());
+        assertTrue(Files.notExists(beatFile));
+        Outcome second = done("plan", Bench.DEMO_SHEET, song.toString());
+        assertTrue(!second.err().contains("are heard"), second.err());
+        assertEquals(first.out(), second.out());
+    }
+
     @Test
     void aStretchNeedsACorrection() {
         Outcome outcome = bench.run("beats", song.toString(), "--from", "10");
