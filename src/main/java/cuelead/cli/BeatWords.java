@@ -106,7 +106,7 @@ final class BeatWords {
 
     private String sureness() {
         if (hearing.unsure().isEmpty()) {
-            return "The beat is clear throughout.";
+            return "No stretch stands out as doubtful; clicks tell for certain (--click try.wav).";
         }
         return "The beat is not clear "
                 + hearing.unsure().stream()

@@ -5,7 +5,10 @@ import cuelead.song.Hearing.Stretch;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Where the beats that were heard have little support over several beats, so that a user should listen there. */
+/**
+ * Where the beats that were heard have little support over several beats, so that a user should listen there.
+ * Much support is no promise: a search can be sure and half a beat off.
+ */
 final class UnsureStretches {
     private static final int WINDOW_BEATS = 8;
     /** Means over eight beats: in noise about 3, in music with a clear beat 8 and more. */

@@ -149,7 +149,8 @@ final class HalfBeatHold {
         List<PathBeat> moved = new ArrayList<>();
         for (int i = 0; i + 1 < run.size(); i++) {
             PathBeat beat = run.get(i);
-            moved.add(new PathBeat(beat.seconds() + gap(run, i) / 2, 0, beat.lengthSeconds(), beat.support()));
+            // what the search heard spoke against this place: a user should listen here
+            moved.add(new PathBeat(beat.seconds() + gap(run, i) / 2, 0, beat.lengthSeconds(), 0));
         }
         return moved;
     }
