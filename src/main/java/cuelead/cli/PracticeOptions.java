@@ -27,7 +27,7 @@ final class PracticeOptions {
             index = "1",
             arity = "0..1",
             paramLabel = "SONG",
-            description = "The song: MP3, WAV, AIFF, OGG or FLAC, with its beat file beside it."
+            description = "The song: MP3, WAV, AIFF, OGG or FLAC, with its beat file beside it, or without."
                     + " Without it, the one that the sheet names.")
     private Optional<Path> song;
 
