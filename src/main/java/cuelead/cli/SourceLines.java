@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import cuelead.document.DocumentFile;
+import cuelead.document.DocumentText;
+import cuelead.report.Refused;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.HashMap;
@@ -12,8 +12,6 @@ import java.util.Optional;
 
 /** The lines of the files that problems are about, read again to be shown. */
 final class SourceLines {
-    private static final long LARGEST_BYTES = 1 << 20;
-
     private final Map<String, List<String>> linesByFile = new HashMap<>();
 
     /**
@@ -29,18 +27,11 @@ final class SourceLines {
 
     private static List<String> read(String file) {
         try {
-            Path path = Path.of(file);
-            if (Files.size(path) > LARGEST_BYTES) {
-                return List.of();
-            }
-            return lines(new String(Files.readAllBytes(path), StandardCharsets.UTF_8));
-        } catch (IOException | InvalidPathException gone) {
+            return DocumentFile.read(Path.of(file)).lines().stream()
+                    .map(DocumentText.Line::text)
+                    .toList();
+        } catch (Refused | InvalidPathException gone) {
             return List.of(); // the problem itself has been told; only its line cannot be shown
         }
-    }
-
-    private static List<String> lines(String text) {
-        String whole = text.startsWith("\ufeff") ? text.substring(1) : text;
-        return List.of(whole.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1));
     }
 }
