@@ -4,6 +4,7 @@ import cuelead.report.Refused;
 import java.io.ByteArrayOutputStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
@@ -28,11 +29,13 @@ final class WebArchive {
         Matcher boundary = BOUNDARY.matcher(whole);
         if (boundary.find()) {
             String mark = boundary.group(1) == null ? boundary.group(2) : boundary.group(1);
-            for (String part : whole.split(Pattern.quote("--" + mark))) {
-                Optional<String> page = page(part);
-                if (page.isPresent()) {
-                    return WebPageText.lines(page.get());
-                }
+            String[] parts = whole.split(Pattern.quote("--" + mark));
+            Optional<String> page = Arrays.stream(parts)
+                    .skip(1)
+                    .flatMap(part -> page(part).stream())
+                    .findFirst();
+            if (page.isPresent()) {
+                return WebPageText.lines(page.get());
             }
         }
         throw Unreadable.noText(name);

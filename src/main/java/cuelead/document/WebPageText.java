@@ -69,6 +69,7 @@ final class WebPageText {
                 kept.add(Breaks.plain(line));
             }
         }
-        return kept;
+        boolean endsBlank = !kept.isEmpty() && kept.get(kept.size() - 1).isBlank();
+        return endsBlank ? kept.subList(0, kept.size() - 1) : kept;
     }
 }
