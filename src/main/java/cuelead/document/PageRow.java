@@ -16,6 +16,8 @@ import java.util.stream.Collectors;
 record PageRow(List<Piece> pieces, boolean indented, double baseline, double size) {
     /** A gap that no space between words has, in font sizes. */
     private static final double COLUMN_GAP = 1.4;
+    /** A gap as wide as three spaces, with which writers part what stands on one line. */
+    private static final double WIDE_GAP = 0.75;
     /** The narrowest gap between words: half of what a usual space has. */
     private static final double WORD_GAP = 0.14;
     /** How far up and down letters of one row stand, in font sizes: fractions and marks of footnotes are raised. */
@@ -77,7 +79,7 @@ record PageRow(List<Piece> pieces, boolean indented, double baseline, double siz
                 text.setLength(0);
                 left = letter.left();
             } else if (!text.isEmpty() && (gap > WORD_GAP * letter.size() || isSpaced(spaces, end, letter))) {
-                text.append(' ');
+                text.append(gap > WIDE_GAP * letter.size() ? "   " : " ");
             }
             text.append(letter.text());
             end = Math.max(end, letter.right());

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 class WebPageTextTest {
     @Test
     void blocksBreaksAndSpaces() throws Refused {
-        assertEquals(List.of("MOORING LINES", "", "1-2 Rock R,", "recover L", "3-4 Walk R, L"), lines("""
+        assertEquals(List.of("MOORING LINES", "", "1-2 Rock R,", "recover L", "", "3-4 Walk R, L"), lines("""
                         <!DOCTYPE html><html><body><h1>MOORING
                           LINES</h1><p>1-2&nbsp;Rock <b>R</b>,<br>recover  L<div>3-4 Walk R, L</div>"""));
     }
