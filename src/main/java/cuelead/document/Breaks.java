@@ -17,6 +17,7 @@ final class Breaks {
             "ball", "box", "coaster", "cross", "full", "half", "heel", "hip", "kick", "quarter", "rock", "sailor",
             "side", "step", "three", "toe", "triple", "two", "four", "right", "left", "out", "in", "behind", "hold");
 
+    private static final Pattern ENDING = Pattern.compile("[a-z]?(ing|ed|s)\\W*");
     private static final String[] LIGATURES = {"ff", "fi", "fl", "ffi", "ffl", "st", "st"};
     private static final char FIRST_LIGATURE = '\ufb00';
 
@@ -46,6 +47,7 @@ final class Breaks {
             Matcher rest = REST.matcher(line);
             if (broken.matches() && rest.matches()) {
                 boolean hyphen = HYPHENATED.contains(broken.group(2).toLowerCase(Locale.ROOT))
+                        && !ENDING.matcher(rest.group(1)).matches()
                         && last.charAt(last.length() - 1) != SOFT_HYPHEN;
                 mended.set(mended.size() - 1, broken.group(1) + broken.group(2) + (hyphen ? "-" : "") + rest.group(1));
                 if (!rest.group(2).isEmpty()) {

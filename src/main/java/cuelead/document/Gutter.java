@@ -1,7 +1,6 @@
 package cuelead.document;
 
 import cuelead.document.PageRow.Piece;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -60,25 +59,27 @@ record Gutter(double x) {
         return left >= FEW_COUNTS && right >= FEW_COUNTS && goesOn * 2 <= both;
     }
 
-    /** The first piece of the column. */
-    private Optional<Piece> leftOf(PageRow row) {
-        return row.pieces().stream().filter(piece -> piece.right() <= x).findFirst();
+    private List<Piece> leftOf(PageRow row) {
+        return row.pieces().stream().filter(piece -> piece.right() <= x).toList();
     }
 
-    private Optional<Piece> rightOf(PageRow row) {
-        return row.pieces().stream().filter(piece -> piece.left() >= x).min(Comparator.comparingDouble(Piece::left));
+    private List<Piece> rightOf(PageRow row) {
+        return row.pieces().stream().filter(piece -> piece.left() >= x).toList();
     }
 
-    private static boolean isCounts(Optional<Piece> piece) {
-        return piece.isPresent() && Cells.beginsWithCount(piece.get().text());
+    /** Counts with steps behind them: a column of numbers or of clock times belongs to the other one. */
+    private static boolean isCounts(List<Piece> column) {
+        return !column.isEmpty()
+                && Cells.beginsWithCount(column.get(0).text())
+                && column.stream().anyMatch(piece -> piece.text().chars().anyMatch(Character::isLetter));
     }
 
     private boolean goesOn(PageRow row) {
         if (!isCounts(leftOf(row)) || !isCounts(rightOf(row))) {
             return false;
         }
-        Matcher before = RANGE.matcher(leftOf(row).orElseThrow().text());
-        Matcher after = RANGE.matcher(rightOf(row).orElseThrow().text());
+        Matcher before = RANGE.matcher(leftOf(row).get(0).text());
+        Matcher after = RANGE.matcher(rightOf(row).get(0).text());
         if (!before.matches() || !after.matches()) {
             return false;
         }

@@ -23,6 +23,9 @@ public final class Documents {
     private static final float SIZE = 10;
     private static final float LEADING = 14;
     private static final float MARGIN = 50;
+    private static final float GUTTER = 20;
+    /** Of capitals, on average, in points. */
+    private static final float WIDEST_LETTER = 7;
 
     private Documents() {}
 
@@ -63,19 +66,27 @@ public final class Documents {
         }
     }
 
-    /** Lines down one page; a tab goes on at 100 points from the margin. */
+    /** Lines down one page; the columns that tabs part are as wide as what stands in them. */
     public static List<Placed> down(List<String> lines, float left) {
+        List<Float> edges = new ArrayList<>(List.of(left));
+        for (int column = 0; column < 9; column++) {
+            int at = column;
+            int longest = lines.stream()
+                    .map(line -> line.split("\t", -1))
+                    .filter(cells -> cells.length > at + 1)
+                    .mapToInt(cells -> cells[at].length())
+                    .max()
+                    .orElse(0);
+            edges.add(edges.get(column) + GUTTER + longest * WIDEST_LETTER);
+        }
         List<Placed> placed = new ArrayList<>();
-        float down = MARGIN;
-        for (String line : lines) {
-            float at = left;
-            for (String cell : line.split("\t", -1)) {
-                if (!cell.isBlank()) {
-                    placed.add(new Placed(cell, at, down));
+        for (int row = 0; row < lines.size(); row++) {
+            String[] cells = lines.get(row).split("\t", -1);
+            for (int column = 0; column < cells.length; column++) {
+                if (!cells[column].isBlank()) {
+                    placed.add(new Placed(cells[column], edges.get(column), MARGIN + row * LEADING));
                 }
-                at += 100;
             }
-            down += LEADING;
         }
         return placed;
     }

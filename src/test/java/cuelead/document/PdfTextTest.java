@@ -85,9 +85,10 @@ class PdfTextTest {
 
     @Test
     void aWordBrokenAtTheEndOfALineIsWhole() throws Refused {
-        List<String> lines = List.of("1-2 Step R to side, step L be-", "hind R", "3&4 Kick-", "ball-change R");
+        List<String> lines =
+                List.of("1-2 Step R to side, step L be-", "hind R", "3&4 Kick-", "ball-change R", "5 Step-", "ping L");
         assertEquals(
-                List.of("1-2 Step R to side, step L behind", "R", "3&4 Kick-ball-change", "R"),
+                List.of("1-2 Step R to side, step L behind", "R", "3&4 Kick-ball-change", "R", "5 Stepping", "L"),
                 lines(pdf(List.of(down(lines, 50)))));
     }
 
