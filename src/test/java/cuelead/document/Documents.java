@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.encryption.AccessPermission;
 import org.apache.pdfbox.pdmodel.encryption.StandardProtectionPolicy;
+import org.apache.pdfbox.pdmodel.font.FontMappers;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType1Font;
 import org.apache.pdfbox.pdmodel.font.Standard14Fonts.FontName;
@@ -26,6 +27,10 @@ public final class Documents {
     private static final float GUTTER = 20;
     /** Of capitals, on average, in points. */
     private static final float WIDEST_LETTER = 7;
+
+    static {
+        FontMappers.set(new WidthsOnly()); // so that no test searches the system's fonts
+    }
 
     private Documents() {}
 
