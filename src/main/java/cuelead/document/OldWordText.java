@@ -3,6 +3,7 @@ package cuelead.document;
 import cuelead.report.Refused;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.poi.EncryptedDocumentException;
@@ -19,6 +20,10 @@ import org.apache.poi.poifs.filesystem.POIFSFileSystem;
 
 /** The text of a document of Word 97 to 2003 (.doc). A newer one with a password has the same wrapping. */
 final class OldWordText {
+    private static final String STREAM = "WordDocument";
+    private static final int FLAGS = 11;
+    private static final int ENCRYPTED = 1;
+
     private final AbstractWordUtils.NumberingState numbers = new AbstractWordUtils.NumberingState();
 
     private OldWordText() {}
@@ -29,8 +34,11 @@ final class OldWordText {
             if (inside.hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY)) {
                 throw Unreadable.locked(name);
             }
-            if (!inside.hasEntryCaseInsensitive("WordDocument")) {
+            if (!inside.hasEntryCaseInsensitive(STREAM)) {
                 throw Unreadable.notWord(name);
+            }
+            if (isLocked(inside)) {
+                throw Unreadable.locked(name);
             }
             try (HWPFDocument document = new HWPFDocument(inside)) {
                 return new OldWordText().linesOf(document.getRange());
@@ -42,6 +50,14 @@ final class OldWordText {
         } catch (IOException | RuntimeException | StackOverflowError broken) {
             // a damaged document can fail anywhere in the library, and in any way
             throw Unreadable.damaged(name, "Word document", broken);
+        }
+    }
+
+    /** The bit fEncrypted of the head ([MS-DOC] 2.5.2). */
+    private static boolean isLocked(DirectoryNode inside) throws IOException {
+        try (InputStream head = inside.createDocumentInputStream(STREAM)) {
+            byte[] bytes = head.readNBytes(FLAGS + 1);
+            return bytes.length > FLAGS && (bytes[FLAGS] & ENCRYPTED) != 0;
         }
     }
 

@@ -2,6 +2,7 @@ package cuelead.document;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
@@ -52,8 +53,8 @@ final class OldWordFile {
         fact(31, () -> table.position(table.position() + 600));
         fact(33, this::piece);
         try (POIFSFileSystem wrapping = new POIFSFileSystem()) {
-            wrapping.createDocument(new ByteArrayInputStream(main.array()), "WordDocument");
-            wrapping.createDocument(new ByteArrayInputStream(table.array()), "1Table");
+            wrapping.createDocument(stream(main), "WordDocument");
+            wrapping.createDocument(stream(table), "1Table");
             return Documents.written(wrapping::writeFilesystem);
         } catch (IOException impossible) {
             throw new UncheckedIOException(impossible);
@@ -121,6 +122,12 @@ final class OldWordFile {
             main.put(at + 4 * (runs + 1) + 13 * i, (byte) (shared / 2));
         }
         main.put(at + shared, (byte) 2).putShort(at + shared + 1, (short) 0);
+    }
+
+    private static InputStream stream(ByteBuffer content) {
+        byte[] bytes = new byte[content.capacity()];
+        content.get(0, bytes);
+        return new ByteArrayInputStream(bytes);
     }
 
     private static ByteBuffer little(int bytes) {
