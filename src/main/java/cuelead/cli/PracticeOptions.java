@@ -20,7 +20,10 @@ final class PracticeOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandLine.Model.CommandSpec command;
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SHEET",
+            description = "The step sheet: a text file, PDF, Word document or saved web page.")
     private Path sheet;
 
     @Parameters(
