@@ -74,6 +74,11 @@ final class ActionRules {
         return SPLIT.contains(action) || BODY.contains(action);
     }
 
+    /** Movements that go to a side and on to another one. */
+    static boolean swings(Action action) {
+        return SPLIT.contains(action) || action == Action.FAN || action == Action.BUMP;
+    }
+
     static Transfer transfer(Action action) {
         if (TAKE_WEIGHT.contains(action)) {
             return Transfer.FULL;

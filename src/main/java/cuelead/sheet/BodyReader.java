@@ -10,6 +10,7 @@ import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
+import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
@@ -80,9 +81,31 @@ final class BodyReader {
         }
     }
 
+    /** A line above the dance, read when all of the dance is known. */
+    void note(SheetLine line) {
+        closeSection();
+        tags.close();
+        place = Place.AFTER;
+        WallNote note = WallNote.read(line.tokens());
+        switch (LineKind.of(line)) {
+            case SEQUENCE -> sequence.line(line);
+            case RESTART -> {
+                if (note.isPlace()) {
+                    restart(line);
+                }
+            }
+            case TAG -> tags.headerNote(line, note);
+            case ENDING -> ending = ending.or(() -> Optional.of(line.text().strip()));
+            default -> {
+                // a fact of the header
+            }
+        }
+    }
+
     private void section(SheetLine line) {
-        SectionHead head = SectionHead.read(line.text()).orElseThrow();
-        headed = true;
+        SectionHead head = SectionHead.read(line.text())
+                .orElseGet(() -> SectionHead.words(line.text().strip()));
+        headed |= line.told().isEmpty() || head.hasRange();
         closeSection();
         if (tags.takes(head, parts.counts())) {
             open(head.heading(), line.number(), head.first() - 1, head.length());
@@ -120,6 +143,11 @@ final class BodyReader {
         if (behind) {
             behind(draft, group, counts, line);
         }
+        Optional<RepeatCall> repeat = RepeatCall.read(line.text(), group.end());
+        if (repeat.isPresent() && !behind) {
+            repeated(repeat.get(), line, group, counts);
+            return;
+        }
         boolean dropped = counts.stream().allMatch(draft::isBehind);
         LineReader reader =
                 dropped ? new LineReader(new Problems(""), footing.copy()) : new LineReader(problems, footing);
@@ -133,6 +161,32 @@ final class BodyReader {
             return;
         }
         take(result, draft, line);
+        draft.write(counts, line.number());
+    }
+
+    /** What was danced before is danced again. */
+    private void repeated(RepeatCall call, SheetLine line, CountGroup group, List<Count> counts) {
+        SectionDraft draft = section.orElseThrow();
+        List<Section> closed = tags.isOpen() ? tags.sections() : parts.sections();
+        Repeats repeats =
+                new Repeats(closed, draft.steps(), draft.base(), counts.get(0).number() - 1);
+        List<Step> steps = new ArrayList<>();
+        for (Step step : repeats.steps(call, group, counts, footing)) {
+            Move move = Move.of(step, group.column());
+            steps.add(LineReader.step(footing.take(move, Footing.Naming.NAMED), step.count(), line.number()));
+        }
+        understoodLines++;
+        if (steps.isEmpty()) {
+            problems.error(
+                    "repeat_unclear",
+                    line.number(),
+                    group.column(),
+                    "It is not clear what is danced again here.",
+                    "Write it like \"Repeat 1-4\", or write the steps out.");
+            doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
+            footing.doubt();
+        }
+        draft.add(steps);
         draft.write(counts, line.number());
     }
 

@@ -17,15 +17,56 @@ import java.util.Optional;
 record CountGroup(List<Count> counts, int column, int end) {
     private static final int LARGEST = 999;
     private static final int LONGEST_RANGE = 64;
-    private static final List<String> UNITS =
-            List.of("count", "counts", "ct", "cts", "beat", "beats", "wall", "walls", "bpm", "x");
+    private static final List<String> UNITS = List.of(
+            "count",
+            "counts",
+            "ct",
+            "cts",
+            "c",
+            "beat",
+            "beats",
+            "wall",
+            "walls",
+            "w",
+            "bpm",
+            "mpm",
+            "x",
+            "times",
+            "time",
+            "restart",
+            "restarts",
+            "tag",
+            "tags",
+            "bridge",
+            "bridges",
+            "o",
+            "second",
+            "seconds",
+            "sec",
+            "secs",
+            "minutes",
+            "min",
+            "steps",
+            "more",
+            "parts",
+            "sections",
+            "eights",
+            "sixes",
+            "bars");
+
+    private static final List<String> HEADS = List.of("count", "counts", "ct", "cts", "beat", "beats");
 
     CountGroup {
         counts = List.copyOf(counts);
     }
 
     static Optional<CountGroup> read(String line) {
-        return new Reader(line).read();
+        return new Reader(line, 0).read();
+    }
+
+    /** The counts that begin at this 0-based index, or behind spaces there. */
+    static Optional<CountGroup> read(String line, int from) {
+        return new Reader(line, from).read();
     }
 
     String written(String line) {
@@ -39,8 +80,9 @@ record CountGroup(List<Count> counts, int column, int end) {
         private int at;
         private int end;
 
-        Reader(String line) {
+        Reader(String line, int from) {
             this.line = line;
+            this.at = from;
         }
 
         Optional<CountGroup> read() {
@@ -61,7 +103,7 @@ record CountGroup(List<Count> counts, int column, int end) {
         /** "Counts 1-2:" */
         private void skipUnit() {
             String word = wordAt(at);
-            if (List.of("count", "counts", "beat", "beats").contains(word)) {
+            if (HEADS.contains(word)) {
                 at += word.length();
                 skipSpaces();
             }
@@ -143,7 +185,8 @@ record CountGroup(List<Count> counts, int column, int end) {
             at++;
             skipSpaces();
             int number = last > 0 ? last : peekNumber() - 1;
-            boolean attached = and || (at == mark + 1 && (last > 0 || number >= 0));
+            boolean behind = mark > 0 && Scanner.isDigit(line.charAt(mark - 1));
+            boolean attached = and || behind || (at == mark + 1 && (last > 0 || number >= 0));
             if (number < 0 || !attached) {
                 at = mark;
                 return false;

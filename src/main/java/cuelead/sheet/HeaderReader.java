@@ -56,6 +56,47 @@ final class HeaderReader {
         this.problems = problems;
     }
 
+    /** Whether a line states something about the dance, rather than to name what is danced. */
+    static boolean isFact(SheetLine line) {
+        return line.tokens().stream()
+                .anyMatch(token ->
+                        token.is(Token.Kind.WORD) && (FACTS.contains(token.text()) || CREDITS.contains(token.text())));
+    }
+
+    private static final Set<String> FACTS = Set.of(
+            "count",
+            "counts",
+            "wall",
+            "walls",
+            "level",
+            "intro",
+            "bpm",
+            "weight",
+            "vocals",
+            "lyrics",
+            "restart",
+            "restarts",
+            "tag",
+            "tags",
+            "sequence",
+            "beginner",
+            "improver",
+            "intermediate",
+            "advanced",
+            "waltz",
+            "dance",
+            "rhythm",
+            "tempo",
+            "start",
+            "song",
+            "artist",
+            "track",
+            "phrased",
+            "clockwise",
+            "anticlockwise",
+            "abbreviations",
+            "ending");
+
     void read(SheetLine next) {
         line = next;
         HeaderTokens tokens = new HeaderTokens(line.tokens());

@@ -20,6 +20,10 @@ enum LineKind {
             Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
 
     static LineKind of(SheetLine line) {
+        return line.told().orElseGet(() -> byItsWords(line));
+    }
+
+    private static LineKind byItsWords(SheetLine line) {
         List<String> words = firstWords(line);
         String first = words.isEmpty() ? "" : words.get(0);
         String second = words.size() > 1 ? words.get(1) : "";
@@ -42,7 +46,7 @@ enum LineKind {
         if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
             return ENDING;
         }
-        if (REPEATS.contains(word)) {
+        if (REPEATS.contains(word) && RepeatCall.read(line.text(), 0).isEmpty()) {
             return REPEAT;
         }
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;

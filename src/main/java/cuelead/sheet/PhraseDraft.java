@@ -38,6 +38,7 @@ final class PhraseDraft {
     private String part = "";
     private int repeats = 1;
     private boolean paddles;
+    private boolean mayBeTitle;
 
     PhraseDraft(int column) {
         this.column = column;
@@ -149,8 +150,21 @@ final class PhraseDraft {
         return remarks;
     }
 
+    boolean isFigure() {
+        return row.isPresent();
+    }
+
+    boolean hasVerb() {
+        return !verb.isEmpty();
+    }
+
+    /** Whether a colon or a dash stands behind it, so that it may be the title of what follows. */
+    void parted(boolean byColon) {
+        mayBeTitle = byColon && row.isPresent();
+    }
+
     boolean hasFoot() {
-        return !feet.isEmpty();
+        return !feet.isEmpty() || onto.isPresent();
     }
 
     /** "Drag L to R": towards the other foot, not to that side. */
@@ -162,6 +176,25 @@ final class PhraseDraft {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
     }
 
+    /** "Centre", "back to centre", "to the left". */
+    boolean isOnlyPlaces() {
+        return !hasFoot()
+                && row.isEmpty()
+                && verb.isEmpty()
+                && part.isEmpty()
+                && turn.isEmpty()
+                && !places.isEmpty()
+                && unknown.isEmpty();
+    }
+
+    /** Where the same movement goes on to. */
+    Direction swing() {
+        if (towards.isPresent()) {
+            return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
+        }
+        return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+    }
+
     boolean isOnlyFeet() {
         return hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && unknown.isEmpty();
     }
@@ -171,7 +204,14 @@ final class PhraseDraft {
     }
 
     Optional<FigureCall> figureCall() {
-        return row.map(found -> new FigureCall(found, feet, ways, figureTurn(found)));
+        return row.map(found -> new FigureCall(found, leadFeet(found), ways, figureTurn(found)));
+    }
+
+    /** "Vine to the right" leads with the right foot. */
+    private List<Foot> leadFeet(FigureRow found) {
+        boolean sideways = found.travel().equals("left") || found.travel().equals("right");
+        Optional<Foot> side = sideways ? towards.or(() -> onto) : onto;
+        return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : List.copyOf(feet);
     }
 
     private Optional<TurnCall> figureTurn(FigureRow found) {
@@ -228,6 +268,14 @@ final class PhraseDraft {
 
     Phrase phrase(Optional<ActionCall> action, boolean readable) {
         int times = openNumber.isPresent() && action.isPresent() ? openNumber.getAsInt() : repeats;
-        return new Phrase(column, figureCall(), action, Math.max(1, Math.min(times, 64)), duration, remarks, readable);
+        return new Phrase(
+                column,
+                figureCall(),
+                action,
+                Math.max(1, Math.min(times, 64)),
+                duration,
+                remarks,
+                readable,
+                mayBeTitle);
     }
 }

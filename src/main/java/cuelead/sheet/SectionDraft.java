@@ -41,6 +41,15 @@ final class SectionDraft {
         this.statedLength = statedLength;
     }
 
+    List<Step> steps() {
+        return steps;
+    }
+
+    /** Counts before its first one, as the sheet numbers them. */
+    int base() {
+        return base;
+    }
+
     String name() {
         return name;
     }

@@ -6,6 +6,7 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Weight;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,6 +22,9 @@ public final class SheetReader {
     private final Problems problems;
     private final HeaderReader header;
     private final OwnLines own;
+    /** Lines above the dance, which may tell of its restarts, tags and parts. */
+    private final List<SheetLine> headerNotes = new ArrayList<>();
+
     private Optional<BodyReader> body = Optional.empty();
 
     private SheetReader(String fileName) {
@@ -51,20 +55,30 @@ public final class SheetReader {
             return noSheet(
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
-        List<SheetLine> written = BareHeadings.bracketed(lines).stream()
-                .filter(line -> !line.isBlank())
-                .toList();
+        SheetLayout.Laid laid = SheetLayout.of(lines);
+        Origins origins = new Origins(laid.lines());
+        List<SheetLine> written = numbered(laid.lines());
         for (int i = 0; i < written.size(); i++) {
             Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
             if (isShort(written.get(i))) {
-                read(written.get(i), below);
+                read(written.get(i), below, i >= laid.header());
             }
         }
+        body.ifPresent(read -> headerNotes.forEach(line -> read.note(line)));
         body.ifPresent(BodyReader::finish);
         if (body.isEmpty() || !body.get().isDance()) {
             return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
         }
-        return new ReadSheet(Optional.of(dance(body.get())), problems.all());
+        return new ReadSheet(Optional.of(origins.of(dance(body.get()))), problems.all(origins));
+    }
+
+    /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
+    private static List<SheetLine> numbered(List<LaidLine> laid) {
+        List<SheetLine> lines = new ArrayList<>();
+        for (LaidLine line : laid) {
+            lines.add(new SheetLine(lines.size() + 1, line.text(), line.kind(), 0));
+        }
+        return lines;
     }
 
     private boolean isShort(SheetLine line) {
@@ -80,11 +94,10 @@ public final class SheetReader {
         return false;
     }
 
-    private void read(SheetLine line, Optional<SheetLine> below) {
+    private void read(SheetLine line, Optional<SheetLine> below, boolean begins) {
         if (own.read(line)) {
             return;
         }
-        boolean begins = header.hasTitle() ? DanceLine.begins(line) : DanceLine.surelyBegins(line);
         if (body.isEmpty() && begins) {
             body = Optional.of(newBody());
         }
@@ -92,6 +105,7 @@ public final class SheetReader {
             body.get().read(line, below);
         } else {
             header.read(line);
+            headerNotes.add(line);
         }
     }
 

@@ -43,6 +43,11 @@ final class TagReader {
         return open.map(head -> head.note().counts().orElse(0)).orElse(0);
     }
 
+    /** Closed sections of the open tag. */
+    List<Section> sections() {
+        return List.copyOf(sections);
+    }
+
     boolean hasSections() {
         return !sections.isEmpty();
     }
@@ -82,6 +87,19 @@ final class TagReader {
         }
         tags.add(new Tag(
                 new Part(head.name(), sections), head.walls(), head.note().facing(), head.line()));
+    }
+
+    /** A line above the dance that tells after which walls a tag comes. */
+    void headerNote(SheetLine line, WallNote note) {
+        List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
+        for (int i = 0; i < tags.size() && !walls.isEmpty(); i++) {
+            Tag tag = tags.get(i);
+            boolean named = note.number().isEmpty()
+                    || tag.part().name().equals("TAG" + note.number().getAsInt());
+            if (named && tag.afterWalls().isEmpty()) {
+                tags.set(i, new Tag(tag.part(), walls, tag.statedFacing().or(note::facing), tag.line()));
+            }
+        }
     }
 
     /** Reports tags that neither their head nor the sequence gives a place. */

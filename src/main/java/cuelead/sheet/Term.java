@@ -12,6 +12,7 @@ record Term(Kind kind, String meaning, String text, int column) {
     enum Kind {
         FOOT,
         VERB,
+        STEPPING,
         PART,
         PLACE,
         ONTO,

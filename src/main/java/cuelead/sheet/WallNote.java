@@ -24,6 +24,11 @@ record WallNote(
     private static final Set<String> WALL = Set.of("wall", "walls");
     private static final Set<String> COUNT = Set.of("count", "counts", "beat", "beats", "ct", "cts");
 
+    /** Whether it tells a wall and a place on it. */
+    boolean isPlace() {
+        return !walls.isEmpty() && (counts.isPresent() || section.isPresent());
+    }
+
     static WallNote read(List<Token> tokens) {
         return new Reader(tokens).read();
     }

@@ -1,0 +1,69 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Counts on a line of their own, their steps on the line below, or in every case on the line above. */
+final class BareCounts {
+    private final List<Row> rows;
+    private final boolean above;
+
+    private BareCounts(List<Row> rows) {
+        this.rows = rows;
+        this.above = stepsAreAbove();
+    }
+
+    /** The same rows, each of counts alone joined with its steps. */
+    static List<Row> joined(List<Row> rows) {
+        boolean any = rows.stream().anyMatch(Row::isBareCounts);
+        return any ? new BareCounts(rows).joined() : rows;
+    }
+
+    /** The last line of counts alone tells: steps below it, or none. */
+    private boolean stepsAreAbove() {
+        for (int i = rows.size() - 1; i >= 0; i--) {
+            if (rows.get(i).isBareCounts()) {
+                boolean below = i + 1 < rows.size() && isSteps(rows.get(i + 1));
+                boolean before = i > 0 && isSteps(rows.get(i - 1));
+                return !below && before;
+            }
+        }
+        return false;
+    }
+
+    private static boolean isSteps(Row row) {
+        return row.kind() == LineKind.OTHER && DanceLine.isDanced(row.line().text());
+    }
+
+    private List<Row> joined() {
+        List<Row> joined = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            boolean bare = row.isBareCounts();
+            if (bare && above && !joined.isEmpty() && isSteps(joined.get(joined.size() - 1))) {
+                Row steps = joined.remove(joined.size() - 1);
+                joined.add(join(row, steps));
+            } else if (bare && !above && i + 1 < rows.size() && isSteps(rows.get(i + 1))) {
+                joined.add(join(row, rows.get(i + 1)));
+                i++;
+            } else {
+                joined.add(row);
+            }
+        }
+        return joined;
+    }
+
+    /** Steps keep their line; the counts go before them. */
+    private static Row join(Row counts, Row steps) {
+        CountGroup group = counts.counted().get(0).group();
+        String head = group.written(counts.line().text()) + " ";
+        SheetLine line = steps.line().behind(head);
+        CountGroup moved = CountGroup.read(line.text()).orElse(group);
+        int from = head.length();
+        return new Row(
+                line,
+                LineKind.COUNTS,
+                List.of(new CountPlaces.Counted(moved, from, line.text().length())),
+                counts.apart());
+    }
+}

@@ -1,0 +1,146 @@
+package cuelead.sheet;
+
+import cuelead.dance.Foot;
+import cuelead.sheet.Token.Kind;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * "Repeat 1-4", "repeat section 1 on opposite feet", "repeat the last 8 counts leading with left", "mirror 1-4", "as
+ * counts 1-4".
+ *
+ * @param source what is danced again
+ * @param lead   the foot that it now begins with, where that is said
+ * @param mirror whether it is said to go to the other side
+ */
+record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
+    private static final Set<String> HEADS =
+            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt");
+    private static final Set<String> MIRROR =
+            Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "reversing", "other");
+    private static final Set<String> LEADS = Set.of(
+            "leading", "lead", "starting", "start", "beginning", "begin", "commencing", "with", "on", "to", "using");
+    private static final Set<String> SECTIONS = Set.of("section", "sections", "s", "sec", "part", "set");
+    private static final Set<String> LAST = Set.of("last", "previous", "above", "preceding");
+
+    /** What is danced again. */
+    sealed interface Source {
+        /** Whole counts as the sheet numbers them. */
+        record Range(int first, int last) implements Source {}
+
+        /** A section by its number, of a part where its letter stands before it. */
+        record Numbered(String part, int number) implements Source {}
+
+        /** So many counts before this line; 0 = as many as fit. */
+        record Before(int counts) implements Source {}
+    }
+
+    /** Empty where the words from this index on do not begin so. */
+    static Optional<RepeatCall> read(String text, int from) {
+        List<Token> tokens = Scanner.tokens(text, from).stream()
+                .filter(token -> !token.is(Kind.MARK) || token.text().equals("-"))
+                .toList();
+        int at = 0;
+        while (at < tokens.size()
+                && (!tokens.get(at).is(Kind.WORD)
+                        || Set.of("then", "and").contains(tokens.get(at).text()))) {
+            at++;
+        }
+        if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
+            return Optional.empty();
+        }
+        return new Reader(tokens, at).read(text, from);
+    }
+
+    private record Reader(List<Token> tokens, int head) {
+        Optional<RepeatCall> read(String text, int from) {
+            Optional<Source> source = source(text);
+            boolean mirror = words(MIRROR) || tokens.get(head).isWord("mirror");
+            Optional<Foot> lead = lead();
+            boolean said = mirror || lead.isPresent();
+            return source.or(() -> said && from >= 0 ? Optional.of(new Source.Before(0)) : Optional.empty())
+                    .map(found -> new RepeatCall(found, lead, mirror));
+        }
+
+        private Optional<Source> source(String text) {
+            for (int i = head + 1; i < tokens.size(); i++) {
+                Optional<Source> found = sourceAt(text, i);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+            return Optional.empty();
+        }
+
+        private Optional<Source> sourceAt(String text, int i) {
+            Token token = tokens.get(i);
+            boolean number = token.is(Kind.NUMBER) && token.text().length() <= 3;
+            if (number && isWord(i - 1, SECTIONS)) {
+                return Optional.of(new Source.Numbered("", Integer.parseInt(token.text())));
+            }
+            if (number && (isWord(i - 1, LAST) || isWord(i - 2, LAST) || isWord(i + 2, LAST))) {
+                return Optional.of(new Source.Before(Integer.parseInt(token.text())));
+            }
+            if (number || token.is(Kind.AMPERSAND)) {
+                return range(text, token.column() - 1);
+            }
+            boolean named = token.is(Kind.WORD) && token.text().matches("[a-ds]\\d{1,2}");
+            if (named) {
+                String part = token.text().startsWith("s")
+                        ? ""
+                        : token.text().substring(0, 1).toUpperCase(java.util.Locale.ROOT);
+                return Optional.of(
+                        new Source.Numbered(part, Integer.parseInt(token.text().substring(1))));
+            }
+            return Optional.empty();
+        }
+
+        /** "1-4", "1 to 4", "1&2 3&4", "1-8". */
+        private static Optional<Source> range(String text, int index) {
+            Optional<CountGroup> group =
+                    CountGroup.read(text.replace(" to ", " -  ").replace(" thru ", " -    "), index);
+            return group.map(found -> new Source.Range(
+                            Math.max(1, found.counts().get(0).number()),
+                            found.counts().get(found.counts().size() - 1).number()))
+                    .filter(range -> range.last() > range.first())
+                    .map(Source.class::cast);
+        }
+
+        private Optional<Foot> lead() {
+            for (int i = tokens.size() - 1; i > head; i--) {
+                boolean left = isWord(i, Set.of("left", "l", "lf"));
+                boolean right = isWord(i, Set.of("right", "r", "rf"));
+                boolean told =
+                        isWord(i - 1, LEADS) || isWord(i - 2, LEADS) || isWord(i + 1, Set.of("lead", "foot", "side"));
+                if ((left || right) && told) {
+                    return Optional.of(left ? Foot.LEFT : Foot.RIGHT);
+                }
+            }
+            return Optional.empty();
+        }
+
+        private boolean words(Set<String> set) {
+            for (int i = head; i < tokens.size(); i++) {
+                if (isWord(i, set)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean isWord(int at, Set<String> set) {
+            return at >= 0
+                    && at < tokens.size()
+                    && tokens.get(at).is(Kind.WORD)
+                    && set.contains(tokens.get(at).text());
+        }
+    }
+
+    /** Whole counts that it takes, where it says them itself. */
+    int length(int sectionLength) {
+        return source instanceof Source.Range range
+                ? range.last() - range.first() + 1
+                : source instanceof Source.Before before && before.counts() > 0 ? before.counts() : sectionLength;
+    }
+}
