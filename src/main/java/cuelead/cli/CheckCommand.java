@@ -7,6 +7,7 @@ import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,6 +53,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--words", paramLabel = "DIR", description = "A folder of your own recorded call-words.")
     private Optional<Path> words;
 
+    @Option(
+            names = "--tsv",
+            description = "Values parted by tabs instead: a line of column names, then a line a finding.")
+    private boolean tsv;
+
     CheckCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -64,8 +70,7 @@ final class CheckCommand implements Callable<Integer> {
         if (read.dance().isPresent()) {
             checkPractice();
         }
-        new ProblemPrinter(surroundings.out()).tellInFull(problems);
-        refusals.forEach(surroundings.out()::println);
+        tell();
         return tellSum();
     }
 
@@ -81,6 +86,16 @@ final class CheckCommand implements Callable<Integer> {
                 refusals.add(refused.getMessage());
             }
         }
+    }
+
+    private void tell() {
+        if (tsv) {
+            byte[] text = FindingsTsv.of(problems, refusals).getBytes(StandardCharsets.UTF_8);
+            surroundings.out().writeBytes(text);
+            return;
+        }
+        new ProblemPrinter(surroundings.out()).tellInFull(problems);
+        refusals.forEach(surroundings.out()::println);
     }
 
     private int tellSum() {

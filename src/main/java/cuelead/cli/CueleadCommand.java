@@ -50,6 +50,7 @@ final class CueleadCommand implements Callable<Integer> {
                 .addSubcommand(new PlayCommand(surroundings))
                 .addSubcommand(new RenderCommand(surroundings))
                 .addSubcommand(new PlanCommand(surroundings))
+                .addSubcommand(new ReadCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new SayCommand(surroundings))
                 .addSubcommand(new BeatsCommand(surroundings))

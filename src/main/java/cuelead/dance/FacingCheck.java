@@ -79,7 +79,7 @@ final class FacingCheck {
             return;
         }
         int net = Math.floorMod(known.get().degrees(), 360);
-        int real = net == 0 ? 1 : 360 / gcd(net, 360);
+        int real = known.get().walls();
         if (stated > 0 && stated != real) {
             error(
                     "wrong_walls",
@@ -103,10 +103,6 @@ final class FacingCheck {
             case 270 -> "a quarter turn left";
             default -> net + " degrees right";
         };
-    }
-
-    private static int gcd(int a, int b) {
-        return b == 0 ? a : gcd(b, a % b);
     }
 
     private void restart(Restart restart) {

@@ -21,6 +21,15 @@ public record Turn(int degrees) {
         return new Turn(degrees + other.degrees);
     }
 
+    /** In how many walls a dance with this net turn comes round to the front; 1 when it does not turn. */
+    public int walls() {
+        int walls = 1;
+        while (Math.floorMod((long) degrees * walls, 360) != 0) {
+            walls++;
+        }
+        return walls;
+    }
+
     public Turn mirrored() {
         return new Turn(-degrees);
     }

@@ -1,0 +1,67 @@
+package cuelead.cli;
+
+import cuelead.dance.Dance;
+import cuelead.dance.DanceCheck;
+import cuelead.report.Problem;
+import cuelead.sheet.ReadSheet;
+import cuelead.sheet.SheetFile;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Shows how a sheet was understood. */
+@Command(
+        name = "read",
+        header = "Show a step sheet as it was understood, count by count.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "Shows for each count the foot, what it does, how far it turns, where the dancers face and which foot bears"
+                    + " the weight afterwards, the call and the figure; then what is wrong or doubtful.",
+            "The exit status is 0 when nothing is wrong (there may be warnings), else 1."
+        },
+        footer = {"", "Examples:", "  cuelead read my-sheet.txt", "  cuelead read my-sheet.txt --tsv > my-sheet.tsv"})
+final class ReadCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
+    private Path sheet;
+
+    @Option(
+            names = "--tsv",
+            description = "Values parted by tabs instead: lines #key=value for the whole dance, a line of column"
+                    + " names, a line an action.")
+    private boolean tsv;
+
+    ReadCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        ReadSheet read = SheetFile.read(sheet);
+        List<Problem> problems = new ArrayList<>(read.problems());
+        if (read.dance().isPresent()) {
+            Dance dance = read.dance().get();
+            problems.addAll(DanceCheck.check(dance, sheet.toString()));
+            print(dance);
+        }
+        new ProblemPrinter(surroundings.err()).tellInFull(problems);
+        boolean isWrong = problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
+        return isWrong ? Failures.REFUSED : Failures.DONE;
+    }
+
+    private void print(Dance dance) {
+        if (tsv) {
+            surroundings.out().writeBytes(ReadTsv.of(dance).getBytes(StandardCharsets.UTF_8));
+        } else {
+            new ReadListing(dance, surroundings.out()).print();
+        }
+    }
+}

@@ -1,0 +1,163 @@
+package cuelead.cli;
+
+import cuelead.dance.CountOne;
+import cuelead.dance.Dance;
+import cuelead.dance.DanceRow;
+import cuelead.dance.Foot;
+import cuelead.dance.Metre;
+import cuelead.dance.Restart;
+import cuelead.dance.Section;
+import cuelead.dance.Step;
+import cuelead.dance.Tag;
+import cuelead.dance.Turn;
+import cuelead.dance.Weight;
+import cuelead.plan.CallWords;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** A dance as it was understood, count by count, to be held beside the sheet. */
+final class ReadListing {
+    private final Dance dance;
+    private final PrintStream out;
+
+    ReadListing(Dance dance, PrintStream out) {
+        this.dance = dance;
+        this.out = out;
+    }
+
+    void print() {
+        out.println(dance.header().title());
+        out.println(facts());
+        Optional<Section> last = Optional.empty();
+        for (DanceRow row : DanceRow.of(dance)) {
+            if (last.filter(row.section()::equals).isEmpty()) {
+                begin(row.section());
+                last = Optional.of(row.section());
+            }
+            out.println(line(row));
+        }
+        printChanges();
+    }
+
+    private String facts() {
+        StringBuilder facts = new StringBuilder(Told.number(dance.counts(), "count"));
+        if (dance.isPhrased()) {
+            facts.append(", danced ").append(String.join(" ", dance.sequence()));
+        } else {
+            facts.append(", ").append(Told.number(dance.parts().get(0).netTurn().walls(), "wall"));
+        }
+        facts.append(dance.header().metre() == Metre.SIXES ? ", waltz" : "");
+        facts.append(start(dance.header().startWeight()));
+        dance.header().countOne().map(ReadListing::countOne).ifPresent(facts::append);
+        return facts.append('.').toString();
+    }
+
+    private static String start(Weight weight) {
+        return switch (weight) {
+            case LEFT -> ", begins with the right foot";
+            case RIGHT -> ", begins with the left foot";
+            case BOTH, UNKNOWN -> "";
+        };
+    }
+
+    private static String countOne(CountOne where) {
+        if (where instanceof CountOne.Intro intro) {
+            return " after " + Told.number(intro.counts(), "count");
+        }
+        return ", count 1 at " + Told.minutes(((CountOne.AtSeconds) where).songSeconds());
+    }
+
+    private void begin(Section section) {
+        out.println();
+        out.println(section.heading().isBlank() ? section.name() : section.name() + "  " + section.heading());
+        out.println(row("count", "foot", "what", "turn", "facing", "weight", "call", "figure"));
+    }
+
+    private static String line(DanceRow row) {
+        Step step = row.step();
+        return row(
+                step.count().label(),
+                step.foot().map(Foot::word).orElse(""),
+                what(step),
+                turn(step.turn()),
+                row.facing().clock(),
+                weight(step.weightAfter()),
+                CallWords.of(row.section(), step),
+                CallWords.headAt(row.section(), step).orElse(""));
+    }
+
+    private static String row(String... cells) {
+        return String.format(Locale.ROOT, "  %-5s %-6s %-22s %-7s %-7s %-7s %-12s %s", (Object[]) cells)
+                .stripTrailing();
+    }
+
+    private static String what(Step step) {
+        String action = step.action().word().replace('-', ' ');
+        String direction =
+                switch (step.direction()) {
+                    case NONE, TURN, PLACE, CONT -> "";
+                    case FWD -> "forward";
+                    case FWD_ACROSS -> "forward across";
+                    case FWD_CENTRE -> "forward to centre";
+                    case BACK_CENTRE -> "back to centre";
+                    case FWD_DIAG -> "forward diagonal";
+                    case BACK_DIAG -> "back diagonal";
+                    default -> step.direction().word().replace('-', ' ');
+                };
+        return direction.isEmpty() || direction.equals(action) ? action : action + " " + direction;
+    }
+
+    /** {@code 1/4 R}; {@code 1 1/4 L}; empty for none. */
+    static String turn(Turn turn) {
+        int eighths = Math.abs(turn.degrees()) / 45;
+        if (eighths == 0) {
+            return "";
+        }
+        int parts = eighths % 8;
+        String part =
+                switch (Integer.numberOfTrailingZeros(parts)) {
+                    case 0 -> parts + "/8";
+                    case 1 -> parts / 2 + "/4";
+                    case 2 -> "1/2";
+                    default -> "";
+                };
+        String whole = eighths >= 8 ? eighths / 8 + (part.isEmpty() ? "" : " ") : "";
+        return whole + part + (turn.degrees() > 0 ? " R" : " L");
+    }
+
+    private static String weight(Weight weight) {
+        return switch (weight) {
+            case LEFT -> "left";
+            case RIGHT -> "right";
+            case BOTH -> "both";
+            case UNKNOWN -> "open";
+        };
+    }
+
+    private void printChanges() {
+        for (Restart restart : dance.restarts()) {
+            out.println();
+            out.println("Wall " + restart.wall() + " is broken off after count " + restart.afterCount()
+                    + " and begins again.");
+        }
+        for (Tag tag : dance.tags()) {
+            out.println();
+            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag.afterWalls())
+                    + ".");
+        }
+        dance.ending().ifPresent(ending -> {
+            out.println();
+            out.println("Ending: " + ending);
+        });
+    }
+
+    private static String after(List<Integer> walls) {
+        if (walls.isEmpty()) {
+            return ", where the sequence names it";
+        }
+        List<String> names = walls.stream().map(String::valueOf).toList();
+        return " after wall " + String.join(", ", names);
+    }
+}

@@ -1,0 +1,86 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.dance.Turn;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sheet shown as it was understood, for people and for programs. */
+class ReadCommandTest {
+    private static final String WRONG = """
+            STEAM OVER THE KETTLE
+            Count: 8   Wall: 1   Level: Beginner
+            Start with weight on left.
+
+            [1-8] SIDE, TOGETHER, SIDE, TOUCH
+            1-2 Step right to right side, step left beside right
+            3-4 Step right to right side, touch left beside right
+            5-6 Step right forward, step left beside right (3:00)
+            7-8 Stomp right beside left, stomp left beside right
+            """;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void everyCountHasFootTurnFacingWeightAndCall() {
+        Bench.Outcome read = Bench.withoutDevice(folder).run("read", Bench.DEMO_SHEET);
+        assertEquals(0, read.exitCode(), read.err());
+        assertTrue(
+                read.out().contains("  2     left   step back              1/4 R   3:00    left    turn"), read.out());
+        assertTrue(read.out().contains("32 counts, 4 walls, begins with the right foot"), read.out());
+    }
+
+    @Test
+    void rowsForProgramsHaveTheColumnsThatTheirHeadNames() {
+        Bench.Outcome read = Bench.withoutDevice(folder).run("read", Bench.DEMO_SHEET, "--tsv");
+        List<String> lines = read.out().lines().toList();
+        assertTrue(lines.containsAll(List.of("#counts=32", "#walls=4", "#start_weight=L", "#net_turn_deg=90")));
+        List<String> rows = lines.stream().filter(line -> !line.startsWith("#")).toList();
+        List<String> columns = Arrays.asList(rows.get(0).split("\t", -1));
+        assertTrue(columns.containsAll(List.of("section", "count_in_dance", "turn_deg", "weight_after", "figure")));
+        for (String row : rows) {
+            assertEquals(columns.size(), row.split("\t", -1).length, row);
+        }
+    }
+
+    @Test
+    void findingsForProgramsHaveLineKindTextAndSeverity() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(sheet, WRONG);
+        Bench.Outcome check =
+                Bench.withoutDevice(folder).run("check", sheet.toString(), Bench.PROJECT + "/none.mp3", "--tsv");
+        List<String> lines = check.out().lines().toList();
+        assertEquals("line\tkind\ttext\tseverity\tfile\tcolumn", lines.get(0));
+        assertTrue(
+                lines.stream().anyMatch(line -> line.startsWith("8\twrong_clock\tThe sheet says 3:00")), check.out());
+        assertEquals(1, check.exitCode());
+    }
+
+    @Test
+    void whatIsWrongIsToldBesideTheDance() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(sheet, WRONG);
+        Bench.Outcome read = Bench.withoutDevice(folder).run("read", sheet.toString());
+        assertEquals(1, read.exitCode());
+        assertTrue(read.out().contains("stomp together"), read.out());
+        assertTrue(read.err().contains("steam.txt:8"), read.err());
+    }
+
+    /** 45 degrees are an eighth: the fractions of a full turn as sheets write them. */
+    @Test
+    void turnsAreFractionsOfAFullTurn() {
+        assertEquals(
+                List.of("", "1/8 R", "1/4 L", "3/8 R", "1/2 R", "3/4 L", "1 R", "1 1/4 R", "2 L"),
+                List.of(0, 45, -90, 135, 180, -270, 360, 450, -720).stream()
+                        .map(degrees -> ReadListing.turn(new Turn(degrees)))
+                        .toList());
+    }
+}
