@@ -96,7 +96,8 @@ final class ActionRules {
             case "ball" -> ball();
             case "lock" -> is(Action.LOCK, has("over") ? Direction.OVER : Direction.BEHIND);
             case "rock" -> is(Action.ROCK, where(Direction.FWD));
-            case "recover" -> is(Action.RECOVER, Direction.PLACE);
+            case "recover" ->
+                !part.isEmpty() && has("centre") ? step() : is(Action.RECOVER, Direction.PLACE);
             case "touch" -> touch();
             case "toe" -> is(Action.TOE, where(Direction.BACK));
             case "heel" -> is(Action.HEEL, where(Direction.FWD));
@@ -108,6 +109,9 @@ final class ActionRules {
     }
 
     private Optional<Meaning> step() {
+        if (!part.isEmpty() && has("centre")) {
+            return is(Action.FAN, part.equals("heel") ? Direction.HEEL_IN : Direction.TOE_IN);
+        }
         if (!part.isEmpty() && !part.equals("ball")) {
             return touch();
         }

@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Counts on a line of their own, their steps on the line below, or in every case on the line above. */
 final class BareCounts {
@@ -39,13 +40,15 @@ final class BareCounts {
         List<Row> joined = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             Row row = rows.get(i);
-            boolean bare = row.isBareCounts();
+            Optional<Row> below = i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
+            boolean bare = row.isBareCounts() && !row.isHeadingOf(below);
             if (bare && above && !joined.isEmpty() && isSteps(joined.get(joined.size() - 1))) {
                 Row steps = joined.remove(joined.size() - 1);
-                joined.add(join(row, steps));
+                joined.add(join(row, List.of(steps)));
             } else if (bare && !above && i + 1 < rows.size() && isSteps(rows.get(i + 1))) {
-                joined.add(join(row, rows.get(i + 1)));
-                i++;
+                int end = end(row, i + 1);
+                joined.add(join(row, rows.subList(i + 1, end)));
+                i = end - 1;
             } else {
                 joined.add(row);
             }
@@ -53,11 +56,27 @@ final class BareCounts {
         return joined;
     }
 
+    /** As many lines of steps as fill the counts; one where none do. */
+    private int end(Row counts, int first) {
+        StringBuilder text = new StringBuilder(
+                counts.counted().get(0).group().written(counts.line().text()));
+        for (int end = first; end < rows.size() && isSteps(rows.get(end)); end++) {
+            text.append(end == first ? " " : ", ").append(rows.get(end).line().text().strip());
+            if (LineFit.fits(text.toString())) {
+                return end + 1;
+            }
+        }
+        return first + 1;
+    }
+
     /** Steps keep their line; the counts go before them. */
-    private static Row join(Row counts, Row steps) {
+    private static Row join(Row counts, List<Row> steps) {
         CountGroup group = counts.counted().get(0).group();
         String head = group.written(counts.line().text()) + " ";
-        SheetLine line = steps.line().behind(head);
+        SheetLine line = steps.get(0).line().behind(head);
+        for (Row more : steps.subList(1, steps.size())) {
+            line = line.followedBy(more.line());
+        }
         CountGroup moved = CountGroup.read(line.text()).orElse(group);
         int from = head.length();
         return new Row(

@@ -300,6 +300,15 @@ final class BodyReader {
         if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
+        if (!DanceLine.mayBeDanced(line)) {
+            problems.note(
+                    "not_read",
+                    line.number(),
+                    line.firstColumn(),
+                    "This line is not read, since it has no counts and no step.",
+                    "");
+            return;
+        }
         if (DanceLine.mayBeDanced(line)) {
             int sofar = section.map(SectionDraft::lastCount).orElse(0);
             doubt(line, Counts.of(before() + sofar));

@@ -7,7 +7,7 @@ package cuelead.sheet;
 final class Characters {
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\uff0d";
     private static final String BULLETS =
-            "\u2022\u2023\u25cf\u25aa\u25a0\u25e6\u00b7\u2043\u25cb\u2219\u27a2\u2713\uf0b7\u25ba\u25b6";
+            "\u2022\u2023\u25cf\u25aa\u25a0\u25e6\u00b7\u2043\u25cb\u2219\u27a2\u2713\uf0b7\u25ba\u25b6\u00bb\u00ab\u203a\u2192\u00a7";
 
     private Characters() {}
 
@@ -30,6 +30,7 @@ final class Characters {
             return '-';
         }
         return switch (c) {
+            case '\u2018', '\u2019', '\u00b4', '`' -> '\'';
             case '\u2044', '\u2215' -> '/';
             case '\uff06' -> '&';
             case '\uff08' -> '(';

@@ -63,6 +63,10 @@ final class ClauseReader {
         return switch (term.kind()) {
             case VERB -> verb(term);
             case STEPPING -> stepping();
+            case LEADING -> {
+                draft.leads();
+                yield terms.advance();
+            }
             case WITH -> with();
             case FOOT -> foot(term);
             case PART -> part(term);
@@ -206,7 +210,10 @@ final class ClauseReader {
 
     private boolean number(Term term) {
         int value = terms.number();
-        if (terms.at(Kind.COUNT)) {
+        if (terms.at(Kind.VERB, "step") && terms.peek().text().equals("steps")) {
+            terms.advance();
+            draft.repeats(value);
+        } else if (terms.at(Kind.COUNT)) {
             terms.advance();
             draft.duration(value);
         } else if (term.text().equals(term.meaning())) {

@@ -128,7 +128,7 @@ record CountGroup(List<Count> counts, int column, int end) {
             if (!afterSplit && split(last)) {
                 return true;
             }
-            boolean dash = at < line.length() && isDash(line.charAt(at));
+            boolean dash = isRangeSign();
             boolean comma = at < line.length() && line.charAt(at) == ',';
             if (dash || comma) {
                 at++;
@@ -142,6 +142,27 @@ record CountGroup(List<Count> counts, int column, int end) {
                 at = before;
             }
             return taken;
+        }
+
+        /** A dash, or "to" and "through" before a number. */
+        private boolean isRangeSign() {
+            if (at < line.length() && isDash(line.charAt(at))) {
+                return true;
+            }
+            String word = wordAt(at);
+            int mark = at;
+            if (List.of("to", "through", "thru").contains(word)) {
+                at += word.length() - 1;
+                int number = at + 1;
+                while (number < line.length() && Scanner.isSpace(line.charAt(number))) {
+                    number++;
+                }
+                if (number < line.length() && Scanner.isDigit(line.charAt(number)) && number > at + 1) {
+                    return true;
+                }
+            }
+            at = mark;
+            return false;
         }
 
         private boolean range(int last) {

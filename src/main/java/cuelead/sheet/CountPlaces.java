@@ -157,10 +157,13 @@ final class CountPlaces {
 
     /** The line ends with counts, perhaps with a clock time behind them. */
     private List<Counted> behind(int lastCount) {
-        if (found.isEmpty() || !isEnd(found.get(found.size() - 1).to())) {
+        if (found.isEmpty()) {
             return List.of();
         }
         Found end = found.get(found.size() - 1);
+        if (!isEnd(end.to()) && !(end.bracketed() && isRemark(end.to()))) {
+            return List.of();
+        }
         if (!isPartedBehind(end, lastCount)) {
             return List.of();
         }
@@ -178,6 +181,11 @@ final class CountPlaces {
             from = each.to();
         }
         return counted;
+    }
+
+    /** What stands behind the last counts moves no foot: "(8) - you face 6 o'clock". */
+    private boolean isRemark(int to) {
+        return DanceLine.movesNothing(line.substring(to));
     }
 
     private boolean isPartedBehind(Found end, int lastCount) {

@@ -16,6 +16,15 @@ final class DanceLine {
                         || term.is(Term.Kind.PART));
     }
 
+    /** Words, perhaps a facing, but no action. */
+    static boolean movesNothing(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .noneMatch(term -> term.is(Term.Kind.VERB)
+                        || term.is(Term.Kind.STEPPING)
+                        || term.is(Term.Kind.FIGURE_WORD)
+                        || term.is(Term.Kind.FRACTION));
+    }
+
     /** A line without counts that turns, or that moves a foot. */
     static boolean mayBeDanced(SheetLine line) {
         List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());

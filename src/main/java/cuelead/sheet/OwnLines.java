@@ -31,7 +31,12 @@ final class OwnLines {
 
     /** Whether the line is one of these. */
     static boolean isOwn(SheetLine line) {
-        return Set.of("song", "count 1", "lead", "counts a beat").contains(key(line));
+        String key = key(line);
+        if (key.equals("count 1")) {
+            String value = line.text().substring(line.text().indexOf(':') + 1);
+            return !value.isBlank() && !DanceLine.isDanced(value);
+        }
+        return Set.of("song", "lead", "counts a beat").contains(key);
     }
 
     /** What stands before the colon; empty without one. */
@@ -48,6 +53,9 @@ final class OwnLines {
 
     /** Takes the line where it is one of these; false where it is not. */
     boolean read(SheetLine line) {
+        if (!isOwn(line)) {
+            return false;
+        }
         String key = key(line);
         int colon = line.text().indexOf(':');
         String value = line.text().substring(colon + 1).strip();

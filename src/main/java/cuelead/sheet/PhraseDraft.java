@@ -39,6 +39,7 @@ final class PhraseDraft {
     private int repeats = 1;
     private boolean paddles;
     private boolean mayBeTitle;
+    private boolean leads;
 
     PhraseDraft(int column) {
         this.column = column;
@@ -160,7 +161,7 @@ final class PhraseDraft {
 
     /** Whether a colon or a dash stands behind it, so that it may be the title of what follows. */
     void parted(boolean byColon) {
-        mayBeTitle = byColon && row.isPresent();
+        mayBeTitle = byColon;
     }
 
     boolean hasFoot() {
@@ -193,6 +194,15 @@ final class PhraseDraft {
             return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
         }
         return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+    }
+
+    /** "Starting with your left foot": it tells the foot of what follows. */
+    boolean isOnlyLead() {
+        return leads && hasFoot() && !hasAction() && turn.isEmpty() && unknown.isEmpty();
+    }
+
+    void leads() {
+        leads = true;
     }
 
     boolean isOnlyFeet() {

@@ -16,6 +16,8 @@ final class ProseParser {
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
     private boolean doubtful;
+    /** The foot that the next action begins with, told in a clause of its own. */
+    private Optional<Foot> lead = Optional.empty();
 
     ProseParser(Vocabulary vocabulary, Problems problems, int line, List<Term> terms) {
         this.vocabulary = vocabulary;
@@ -60,6 +62,12 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        if (draft.isOnlyLead()) {
+            lead = draft.feet().stream().findFirst();
+            return;
+        }
+        lead.filter(foot -> !draft.hasFoot()).ifPresent(draft::foot);
+        lead = Optional.empty();
         if (draft.isOnlyFeet() && repeatPrevious(draft)) {
             return;
         }

@@ -39,7 +39,11 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
 
     /** Counts and nothing else: their steps stand above or below. */
     boolean isBareCounts() {
-        return isCounted() && counted.size() == 1 && prose(counted.get(0)).isBlank();
+        return isCounted() && counted.size() == 1 && !Character.isLetter(firstLetter(prose(counted.get(0))));
+    }
+
+    private static char firstLetter(String prose) {
+        return (char) prose.chars().filter(Character::isLetterOrDigit).findFirst().orElse(' ');
     }
 
     String prose(CountPlaces.Counted each) {
@@ -66,7 +70,7 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
 
     /** A line that begins with a range of counts and whose steps are written out below it: a heading. */
     boolean isHeadingOf(Optional<Row> below) {
-        if (counted.size() != 1 || countsBehind() || prose(counted.get(0)).isBlank()) {
+        if (counted.size() != 1 || countsBehind()) {
             return false;
         }
         CountGroup upper = counted.get(0).group();

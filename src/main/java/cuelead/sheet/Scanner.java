@@ -82,6 +82,7 @@ final class Scanner {
             at++;
         }
         String text = plain(line.substring(start, at));
+        at += line.startsWith("(s)", at) ? 3 : 0;
         if (isFeet(text)) {
             for (int i = 0; i < text.length(); i++) {
                 tokens.add(new Token(Kind.WORD, text.substring(i, i + 1), start + i + 1));
@@ -117,12 +118,28 @@ final class Scanner {
                 return;
             }
         }
+        if (isClock(digits) && Integer.parseInt(digits) % 3 == 0 && isOClock()) {
+            tokens.add(new Token(Kind.CLOCK, Integer.parseInt(digits) + ":00", start + 1));
+            return;
+        }
         if (at + 1 < line.length() && line.charAt(at) == '/' && isDigit(line.charAt(at + 1))) {
             at++;
             tokens.add(new Token(Kind.FRACTION, digits + "/" + digits(), start + 1));
             return;
         }
         wordOfDigits(start, digits);
+    }
+
+    /** "9 o'clock", "9 oclock". */
+    private boolean isOClock() {
+        int from = skipSpaces(at);
+        for (String word : List.of("o'clock", "oclock", "o clock")) {
+            if (line.regionMatches(true, from, word, 0, word.length())) {
+                at = from + word.length();
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "3rd" is the number 3; "2x" is a word. */

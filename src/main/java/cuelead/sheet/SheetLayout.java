@@ -127,14 +127,26 @@ final class SheetLayout {
     }
 
     private void counted(Row row) {
+        Optional<LaidLine> merged = Merged.of(row);
+        if (merged.isPresent()) {
+            CountGroup all = CountGroup.read(merged.get().text()).orElseThrow();
+            begin(all, row);
+            laid.add(merged.get());
+            open = true;
+            return;
+        }
         for (CountPlaces.Counted each : row.counted()) {
-            if (cuts.beginsSection(each.group()) && !inTag) {
-                laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
-            }
-            cuts.count(each.group());
+            begin(each.group(), row);
             laid.add(line(row, each));
         }
         open = true;
+    }
+
+    private void begin(CountGroup group, Row row) {
+            if (cuts.beginsSection(group) && !inTag) {
+                laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
+            }
+            cuts.count(group);
     }
 
     static LaidLine line(Row row, CountPlaces.Counted each) {

@@ -19,6 +19,7 @@ public final class SheetReader {
     private static final int LONGEST_LINE = 2000;
     private static final int MOST_LINES = 500;
 
+    private final Optional<Weight> assumed;
     private final Problems problems;
     private final HeaderReader header;
     private final OwnLines own;
@@ -27,7 +28,8 @@ public final class SheetReader {
 
     private Optional<BodyReader> body = Optional.empty();
 
-    private SheetReader(String fileName) {
+    private SheetReader(String fileName, Optional<Weight> assumed) {
+        this.assumed = assumed;
         problems = new Problems(fileName);
         header = new HeaderReader(problems);
         own = new OwnLines(problems);
@@ -46,7 +48,17 @@ public final class SheetReader {
         if (text.isBlank()) {
             return noSheet(fileName, "The file is empty.");
         }
-        return new SheetReader(fileName).readAll(fileName, text);
+        SheetReader first = new SheetReader(fileName, Optional.empty());
+        ReadSheet read = first.readAll(fileName, text);
+        Optional<Weight> assumed = first.weightThatIsNotSaid();
+        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed).readAll(fileName, text);
+    }
+
+    /** Where the sheet does not say where the weight is before count 1, its first step tells. */
+    private Optional<Weight> weightThatIsNotSaid() {
+        return header.startWeight().isPresent()
+                ? Optional.empty()
+                : body.map(BodyReader::firstWeight).filter(weight -> weight != Weight.UNKNOWN);
     }
 
     private ReadSheet readAll(String fileName, String text) {
@@ -110,7 +122,7 @@ public final class SheetReader {
     }
 
     private BodyReader newBody() {
-        return new BodyReader(problems, header.startWeight().map(Weight::on), header.saysWaltz());
+        return new BodyReader(problems, header.startWeight().map(Weight::on).or(() -> assumed), header.saysWaltz());
     }
 
     private Dance dance(BodyReader read) {

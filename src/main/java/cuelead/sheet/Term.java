@@ -13,6 +13,7 @@ record Term(Kind kind, String meaning, String text, int column) {
         FOOT,
         VERB,
         STEPPING,
+        LEADING,
         PART,
         PLACE,
         ONTO,
