@@ -130,8 +130,7 @@ final class ActionRules {
         if (has("in")) {
             return is(Action.IN, where(Direction.CENTRE));
         }
-        Direction direction = where(Direction.PLACE);
-        return is(direction == Direction.PLACE ? Action.INPLACE : Action.STEP, direction);
+        return is(has("place") ? Action.INPLACE : Action.STEP, where(Direction.PLACE));
     }
 
     private Optional<Meaning> cross() {
@@ -188,6 +187,9 @@ final class ActionRules {
 
     /** Verbs whose word is the action's word; each has its usual direction where none is written. */
     private Optional<Meaning> swing(String verb) {
+        if (verb.equals("stomp") && has("up")) {
+            return is(Action.STOMPUP, Direction.PLACE);
+        }
         return Action.named(verb).map(action -> new Meaning(action, where(usual(action))));
     }
 

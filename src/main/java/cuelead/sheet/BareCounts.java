@@ -60,13 +60,15 @@ final class BareCounts {
     private int end(Row counts, int first) {
         StringBuilder text = new StringBuilder(
                 counts.counted().get(0).group().written(counts.line().text()));
+        int longest = first + 1;
         for (int end = first; end < rows.size() && isSteps(rows.get(end)); end++) {
-            text.append(end == first ? " " : ", ").append(rows.get(end).line().text().strip());
-            if (LineFit.fits(text.toString())) {
-                return end + 1;
+            if (end > first && rows.get(end).apart()) {
+                return longest;
             }
+            text.append(end == first ? " " : ", ").append(rows.get(end).line().text().strip());
+            longest = LineFit.fits(text.toString()) ? end + 1 : longest;
         }
-        return first + 1;
+        return longest;
     }
 
     /** Steps keep their line; the counts go before them. */
@@ -74,15 +76,13 @@ final class BareCounts {
         CountGroup group = counts.counted().get(0).group();
         String head = group.written(counts.line().text()) + " ";
         SheetLine line = steps.get(0).line().behind(head);
-        for (Row more : steps.subList(1, steps.size())) {
-            line = line.followedBy(more.line());
-        }
         CountGroup moved = CountGroup.read(line.text()).orElse(group);
         int from = head.length();
         return new Row(
                 line,
                 LineKind.COUNTS,
-                List.of(new CountPlaces.Counted(moved, from, line.text().length())),
-                counts.apart());
+                List.of(new CountPlaces.Counted(moved, from, line.text().length(), line.text().length())),
+                counts.apart(),
+                steps.stream().skip(1).map(Row::line).toList());
     }
 }

@@ -7,7 +7,9 @@ package cuelead.sheet;
 final class Characters {
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\uff0d";
     private static final String BULLETS =
-            "\u2022\u2023\u25cf\u25aa\u25a0\u25e6\u00b7\u2043\u25cb\u2219\u27a2\u2713\uf0b7\u25ba\u25b6\u00bb\u00ab\u203a\u2192\u00a7";
+            "\u2022\u2023\u25cf\u25aa\u25a0\u25e6\u00b7\u2043\u25cb\u2219\u27a2\u2713\uf0b7\u25ba\u25b6\u00bb\u00ab\u203a\u2192";
+
+    private static final int SHORTEST_LEADER = 2;
 
     private Characters() {}
 
@@ -16,6 +18,7 @@ final class Characters {
         for (int i = 0; i < line.length(); i++) {
             plain.append(plain(line.charAt(i)));
         }
+        withoutLeaders(plain);
         return withoutBullet(plain);
     }
 
@@ -44,6 +47,21 @@ final class Characters {
     /** Zero-width spaces and joiners, soft hyphens, marks of the direction of writing. */
     private static boolean isUnseen(char c) {
         return Character.getType(c) == Character.FORMAT;
+    }
+
+    /** Dots that lead the eye to the counts at the end of the line. */
+    private static void withoutLeaders(StringBuilder line) {
+        int from = 0;
+        for (int at = 0; at <= line.length(); at++) {
+            boolean dot = at < line.length() && ".\u2026_".indexOf(line.charAt(at)) >= 0;
+            if (!dot) {
+                boolean leads = at - from >= SHORTEST_LEADER && at < line.length();
+                for (int i = from; leads && i < at; i++) {
+                    line.setCharAt(i, ' ');
+                }
+                from = at + 1;
+            }
+        }
     }
 
     /** "- 1-2 Step", "* Step R": a bullet that is a plain character. */

@@ -187,6 +187,14 @@ final class ClauseReader {
         Optional<Foot> side = terms.at(Kind.FOOT) && terms.nextIs(Kind.FRACTION) ? terms.footHere() : Optional.empty();
         int whole = terms.at(Kind.NUMBER) ? terms.number() : 0;
         OptionalInt part = terms.fraction();
+        if (part.isEmpty() && draft.namesTurn()) {
+            terms.skipOverShoulder();
+            terms.footHere().ifPresent(draft::turnSide);
+            return true;
+        }
+        if (part.isEmpty() && (draft.turns() || terms.at(Kind.CLOCK) || terms.at(Kind.ONTO))) {
+            return true;
+        }
         if (part.isEmpty()) {
             draft.openTurn(column);
             if (terms.at(Kind.FRACTION)) {
@@ -216,7 +224,7 @@ final class ClauseReader {
         } else if (terms.at(Kind.COUNT)) {
             terms.advance();
             draft.duration(value);
-        } else if (term.text().equals(term.meaning())) {
+        } else if (term.text().equals(term.meaning()) && !draft.isEmpty()) {
             draft.number(value);
         } else {
             draft.repeats(value);

@@ -8,17 +8,22 @@ final class Continuation {
         if (row.kind() == LineKind.NOTE) {
             return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
         }
-        boolean whole = LineFit.fits(above.text());
-        boolean together = LineFit.fits(joined(above, row.line()).text());
-        if (whole) {
-            return !row.apart() && together && isRemark(row.line());
+        int alone = LineFit.cost(above.text());
+        int together = LineFit.cost(joined(above, row.line()).text());
+        if (alone < STRAINED) {
+            return !row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line());
         }
-        return together || (!row.apart() && (endsOpen(above.text()) || beginsSmall(row.line())));
+        boolean better = together < alone;
+        boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
+        return better || (neither && (endsOpen(above.text()) || beginsSmall(row.line())));
     }
 
-    /** "weight on left", "facing 3:00": no action of its own. */
+    /** Above this a touch or a kick would be held over several counts. */
+    private static final int STRAINED = 10;
+
+    /** "weight on left", "side": no action of its own. */
     private static boolean isRemark(SheetLine line) {
-        return beginsSmall(line) && !DanceLine.isDanced(line.text());
+        return beginsSmall(line) && DanceLine.movesNoFoot(line.text());
     }
 
     private static boolean beginsSmall(SheetLine line) {
@@ -26,12 +31,37 @@ final class Continuation {
     }
 
     private static boolean endsOpen(String text) {
-        String end = text.stripTrailing();
+        String end = text.substring(0, clockAt(text)).stripTrailing();
         return !end.isEmpty() && ",;&-/(".indexOf(end.charAt(end.length() - 1)) >= 0;
     }
 
-    /** A word that was broken at the end of the line is put together again. */
+    /** Where a clock time stands at the end, in a column of its own; the length without one. */
+    private static int clockAt(String text) {
+        String end = text.stripTrailing();
+        int at = end.length();
+        while (at > 0 && "0123456789:.".indexOf(end.charAt(at - 1)) >= 0) {
+            at--;
+        }
+        boolean clock = end.length() - at >= 4 && end.substring(at).matches("\\d{1,2}[:.]\\d\\d");
+        return clock && at > 0 && Scanner.isSpace(end.charAt(at - 1)) ? at : text.length();
+    }
+
+    /** A word that was broken at the end of the line is put together again; a clock time in the last column stays last. */
     static LaidLine joined(LaidLine above, SheetLine line) {
+        int clock = clockAt(above.text());
+        LaidLine body = new LaidLine(above.text().substring(0, clock), above.kind(), above.pieces());
+        LaidLine joined = put(body, line);
+        if (clock == above.text().length()) {
+            return joined;
+        }
+        LaidLine.Piece last = above.pieces().get(above.pieces().size() - 1);
+        return new LaidLine.Builder()
+                .add(joined)
+                .add(above.text().substring(clock), last.line(), clock - last.from() + last.index())
+                .line();
+    }
+
+    private static LaidLine put(LaidLine above, SheetLine line) {
         String text = above.text().stripTrailing();
         int from = line.firstColumn() - 1;
         boolean broken = text.endsWith("-")
@@ -60,9 +90,8 @@ final class Continuation {
     static boolean leadsTo(Row row, Row below) {
         LaidLine first = SheetLayout.line(below, below.counted().get(0));
         return below.counted().size() == 1
-                && !LineFit.fits(first.text())
                 && DanceLine.isDanced(row.line().text())
-                && LineFit.fits(led(row.line(), first).text());
+                && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());
     }
 
     /** The counts of the laid line, then the line above, then the rest of the laid one. */

@@ -21,8 +21,12 @@ final class CountPlaces {
         this.line = line;
     }
 
-    /** Counts, and the 0-based range of the characters of their steps. */
-    record Counted(CountGroup group, int from, int to) {}
+    /**
+     * Counts, and where their steps stand, as 0-based indices.
+     *
+     * @param tail where a remark begins that stands behind the counts at the end of the line; its length without one
+     */
+    record Counted(CountGroup group, int from, int to, int tail) {}
 
     /** A place where counts stand: from and to with their brackets and words such as "counts". */
     private record Found(CountGroup group, int from, int to, boolean bracketed) {
@@ -130,7 +134,7 @@ final class CountPlaces {
         List<Counted> counted = new ArrayList<>();
         for (int i = 0; i < chain.size(); i++) {
             int to = i + 1 < chain.size() ? chain.get(i + 1).from() : line.length();
-            counted.add(new Counted(chain.get(i).group(), skipColon(chain.get(i).to()), to));
+            counted.add(new Counted(chain.get(i).group(), skipColon(chain.get(i).to()), to, line.length()));
         }
         return counted;
     }
@@ -164,9 +168,6 @@ final class CountPlaces {
         if (!isEnd(end.to()) && !(end.bracketed() && isRemark(end.to()))) {
             return List.of();
         }
-        if (!isPartedBehind(end, lastCount)) {
-            return List.of();
-        }
         List<Found> chain = new ArrayList<>(List.of(end));
         for (int i = found.size() - 2; i >= 0; i--) {
             if (chain.get(0).follows(found.get(i))
@@ -174,10 +175,14 @@ final class CountPlaces {
                 chain.add(0, found.get(i));
             }
         }
+        boolean bracketed = chain.size() > 1 && chain.stream().allMatch(Found::bracketed);
+        if (!bracketed && !isPartedBehind(end, lastCount)) {
+            return List.of();
+        }
         List<Counted> counted = new ArrayList<>();
         int from = 0;
         for (Found each : chain) {
-            counted.add(new Counted(each.group(), from, each.from()));
+            counted.add(new Counted(each.group(), from, each.from(), each.equals(end) ? end.to() : line.length()));
             from = each.to();
         }
         return counted;

@@ -16,6 +16,14 @@ final class DanceLine {
                         || term.is(Term.Kind.PART));
     }
 
+    /** Words, perhaps a turn, that belong to the action before them. */
+    static boolean movesNoFoot(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .noneMatch(term -> term.is(Term.Kind.VERB)
+                        || term.is(Term.Kind.STEPPING)
+                        || term.is(Term.Kind.FIGURE_WORD));
+    }
+
     /** Words, perhaps a facing, but no action. */
     static boolean movesNothing(String prose) {
         return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()

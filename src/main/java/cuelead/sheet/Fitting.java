@@ -151,6 +151,20 @@ final class Fitting {
         return phrase.figure().map(call -> call.row().figure().pattern().size()).orElse(1) * phrase.repeats();
     }
 
+    /** The same behind which the rest of the line stands: "rock back, recover" has its recover written out. */
+    static int usual(List<Phrase> phrases, int index) {
+        Phrase phrase = phrases.get(index);
+        List<Figure.Beat> pattern =
+                phrase.figure().map(call -> call.row().figure().pattern()).orElse(List.of());
+        boolean open = !pattern.isEmpty() && pattern.get(pattern.size() - 1).action() == Action.RECOVER;
+        boolean written = index + 1 < phrases.size()
+                && phrases.get(index + 1)
+                        .action()
+                        .filter(call -> call.action() == Action.RECOVER)
+                        .isPresent();
+        return usual(phrase) - (open && written ? 1 : 0);
+    }
+
     private static List<Option> options(List<Phrase> phrases, int index, int counts) {
         Phrase phrase = phrases.get(index);
         List<Option> options = new ArrayList<>();

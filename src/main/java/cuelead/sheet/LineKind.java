@@ -60,7 +60,12 @@ enum LineKind {
 
     private static boolean isBracketed(SheetLine line) {
         char first = line.text().charAt(line.firstColumn() - 1);
-        return first == '(' || first == '*' || first == '#';
+        if (first == '(') {
+            String text = line.text().strip();
+            int close = text.indexOf(')');
+            return close < 0 || close >= text.length() - 2;
+        }
+        return first == '*' || first == '#';
     }
 
     private static List<String> firstWords(SheetLine line) {

@@ -73,7 +73,10 @@ final class LineReader {
         }
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
-        boolean doubtful = fitting.isEmpty() || parser.isDoubtful() || maker.isDoubtful();
+        boolean tooFew = fitting.isEmpty()
+                && phrases.stream().mapToInt(Fitting::usual).sum() < written.size();
+        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable());
+        boolean doubtful = tooFew || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }
 

@@ -54,7 +54,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         return !tells && hasVerb(line.text(), from);
     }
 
-    private static final List<String> WALL_WORDS = List.of("wall", "walls", "sequence");
+    private static final List<String> WALL_WORDS = List.of("wall", "walls", "sequence", "count", "counts", "facing", "face");
 
     private static boolean hasVerb(String text, int from) {
         return Vocabulary.STANDARD.terms(Scanner.tokens(text, from)).stream()

@@ -105,6 +105,15 @@ final class PhraseDraft {
         turnSide = Optional.of(side);
     }
 
+    /** A turn whose amount the figure's name tells. */
+    boolean namesTurn() {
+        return row.isPresent() && row.get().netTurn().degrees() != 0;
+    }
+
+    boolean turns() {
+        return turn.isPresent();
+    }
+
     void openTurn(int turnColumn) {
         openTurn = OptionalInt.of(turnColumn);
     }
@@ -115,6 +124,11 @@ final class PhraseDraft {
 
     void repeats(int times) {
         repeats = Math.max(1, times);
+    }
+
+    /** Whether nothing was said yet, so that a number tells how often what follows is danced. */
+    boolean isEmpty() {
+        return !hasAction() && !hasFoot() && turn.isEmpty();
     }
 
     /** A bare number: of times with the body's actions ("2 claps"), else unread. */
@@ -220,7 +234,8 @@ final class PhraseDraft {
     /** "Vine to the right" leads with the right foot. */
     private List<Foot> leadFeet(FigureRow found) {
         boolean sideways = found.travel().equals("left") || found.travel().equals("right");
-        Optional<Foot> side = sideways ? towards.or(() -> onto) : onto;
+        Optional<Foot> travels = found.travelsAgainstItsLead() ? towards.map(Foot::other) : towards;
+        Optional<Foot> side = sideways ? travels.or(() -> onto) : onto;
         return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : List.copyOf(feet);
     }
 

@@ -39,15 +39,18 @@ final class ProseParser {
 
     /** A figure's name wins over a single action, but both readings are kept where both make sense. */
     private void phrase() {
+        int times = times();
         int start = terms.position();
         Optional<Vocabulary.FigureName> figure = figureName();
         PhraseDraft named = new PhraseDraft(terms.peekAt(start).column());
+        named.repeats(times);
         figure.ifPresent(name -> named.figure(name.row()));
         clause(named).read(figure);
         if (figure.isPresent()) {
             int end = terms.position();
             terms.moveTo(start);
             PhraseDraft plain = new PhraseDraft(terms.peekAt(start).column());
+            plain.repeats(times);
             clause(plain).read(Optional.empty());
             boolean sameWords = terms.position() == end && plain.unknown().isEmpty();
             terms.moveTo(end);
@@ -55,6 +58,14 @@ final class ProseParser {
         } else {
             accept(named, named.action());
         }
+    }
+
+    /** "2 R kick ball changes", "two sailor steps". */
+    private int times() {
+        boolean counted = terms.at(Kind.NUMBER)
+                && (terms.nextIs(Kind.FOOT) || terms.nextIs(Kind.FIGURE_WORD) || terms.nextIs(Kind.VERB)
+                        || terms.nextIs(Kind.FRACTION));
+        return counted ? terms.number() : 1;
     }
 
     private ClauseReader clause(PhraseDraft draft) {

@@ -16,7 +16,7 @@ import java.util.Set;
  */
 record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
     private static final Set<String> HEADS =
-            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt");
+            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt", "as");
     private static final Set<String> MIRROR =
             Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "reversing", "other");
     private static final Set<String> LEADS = Set.of(
@@ -50,7 +50,9 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
         if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
             return Optional.empty();
         }
-        return new Reader(tokens, at).read(text, from);
+        boolean as = tokens.get(at).isWord("as") && at + 1 < tokens.size() && !tokens.get(at + 1).is(Kind.NUMBER)
+                && !Set.of("count", "counts", "section", "above", "steps").contains(tokens.get(at + 1).text());
+        return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
     }
 
     private record Reader(List<Token> tokens, int head) {

@@ -11,8 +11,14 @@ import java.util.Optional;
  * @param kind    what its words tell
  * @param counted its counts, each with the range of its steps; empty where it has none
  * @param apart   whether a blank line stands above it
+ * @param more    lines that go on with its steps
  */
-record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart) {
+record Row(
+        SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart, List<SheetLine> more) {
+    Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart) {
+        this(line, kind, counted, apart, List.of());
+    }
+
     private static final int SHORTEST_HEADING = 4;
     private static final int SHORTEST_BRACKET = 6;
 
@@ -27,10 +33,21 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                     case TAG, SEQUENCE, ENDING, REPEAT -> false;
                 };
         List<CountPlaces.Counted> counted = mayCount ? CountPlaces.of(line.text(), lastCount) : List.of();
+        if (kind == LineKind.RESTART && tellsOfWalls(line)) {
+            return new Row(line, kind, List.of(), apart);
+        }
         boolean told = kind == LineKind.RESTART || kind == LineKind.NOTE;
         boolean danced =
                 counted.stream().anyMatch(each -> DanceLine.isDanced(line.text().substring(each.from(), each.to())));
         return new Row(line, kind, told && !danced ? List.of() : counted, apart);
+    }
+
+    /** "Restart 1: wall 3 ...", "On wall 3 ... restart": no line of steps with a restart marked in it. */
+    private static boolean tellsOfWalls(SheetLine line) {
+        return line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .limit(2)
+                .anyMatch(token -> token.text().startsWith("restart") || token.text().equals("wall"));
     }
 
     boolean isCounted() {

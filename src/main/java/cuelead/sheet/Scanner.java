@@ -83,13 +83,28 @@ final class Scanner {
         }
         String text = plain(line.substring(start, at));
         at += line.startsWith("(s)", at) ? 3 : 0;
-        if (isFeet(text)) {
+        if (text.equals("wol") || text.equals("wor")) {
+            tokens.add(new Token(Kind.WORD, "weight", start + 1));
+            tokens.add(new Token(Kind.WORD, text.substring(2), start + 3));
+        } else if (isBothFeet(text)) {
+            at += 2;
+            tokens.add(new Token(Kind.WORD, "both", start + 1));
+        } else if (isFeet(text)) {
             for (int i = 0; i < text.length(); i++) {
                 tokens.add(new Token(Kind.WORD, text.substring(i, i + 1), start + i + 1));
             }
         } else {
             tokens.add(new Token(Kind.WORD, text, start + 1));
         }
+    }
+
+    /** "R+L": both feet at once. */
+    private boolean isBothFeet(String text) {
+        boolean foot = text.equals("r") || text.equals("l");
+        boolean joined = at + 1 < line.length() && "+&/".indexOf(line.charAt(at)) >= 0;
+        boolean ends = at + 2 >= line.length() || !Character.isLetterOrDigit(line.charAt(at + 2));
+        char other = text.equals("r") ? 'l' : 'r';
+        return foot && joined && ends && Character.toLowerCase(line.charAt(at + 1)) == other;
     }
 
     /** "RLR": feet in a row. */

@@ -105,8 +105,9 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             int mark = at;
             skip();
             String word = word(at);
-            boolean unit = UNITS.contains(word);
-            int number = unit ? spaces(at + word.length()) : at;
+            boolean sign = word.isEmpty() && at < line.length() && line.charAt(at) == '\u00a7';
+            boolean unit = sign || UNITS.contains(word);
+            int number = unit ? spaces(at + (sign ? 1 : word.length())) : at;
             if (unit && number < line.length() && ".#".indexOf(line.charAt(number)) >= 0) {
                 number = spaces(number + 1);
             }

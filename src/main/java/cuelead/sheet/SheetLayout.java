@@ -162,13 +162,14 @@ final class SheetLayout {
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
-        if (open && goesOn(row)) {
+        boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
+        if (open && !heads && goesOn(row)) {
             LaidLine above = laid.remove(laid.size() - 1);
             laid.add(Continuation.joined(above, row.line()));
             return i;
         }
         Optional<Row> below = below(i).filter(Row::countsBehind);
-        if (row.kind() == LineKind.OTHER && below.isPresent() && Continuation.leadsTo(row, below.get())) {
+        if (!heads && row.kind() == LineKind.OTHER && below.isPresent() && Continuation.leadsTo(row, below.get())) {
             LaidLine first = line(below.get(), below.get().counted().get(0));
             cuts.count(below.get().counted().get(0).group());
             laid.add(Continuation.led(row.line(), first));

@@ -23,11 +23,6 @@ record SheetLine(int number, String text, Optional<LineKind> told, int lead) {
         return new SheetLine(number, words + text, told, words.length());
     }
 
-    /** This line with another one behind it; columns of that one are lost. */
-    SheetLine followedBy(SheetLine more) {
-        return new SheetLine(number, text + ", " + more.text().strip(), told, lead);
-    }
-
     static List<SheetLine> of(String sheet) {
         List<SheetLine> lines = new ArrayList<>();
         String[] texts = sheet.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1);

@@ -29,6 +29,17 @@ record WallNote(
         return !walls.isEmpty() && (counts.isPresent() || section.isPresent());
     }
 
+    /** "On wall 3": not "4 walls". */
+    static boolean namesWall(List<Token> tokens) {
+        for (int i = 0; i + 1 < tokens.size(); i++) {
+            boolean wall = tokens.get(i).is(Kind.WORD) && WALL.contains(tokens.get(i).text());
+            if (wall && tokens.get(i + 1).is(Kind.NUMBER)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     static WallNote read(List<Token> tokens) {
         return new Reader(tokens).read();
     }
@@ -51,8 +62,12 @@ record WallNote(
                     walls(i);
                 } else if (isWord(i, COUNT) && counts.isEmpty()) {
                     counts = beside(i);
-                } else if (isWord(i, Set.of("section", "s"))) {
-                    section = number(i + 1);
+                } else if (isWord(i, Set.of("section", "s", "sec", "set"))) {
+                    section = number(i + 1).isPresent() ? number(i + 1) : section;
+                } else if (isWord(i, Set.of("after")) && number(i + 1).isPresent() && !isWord(i + 2, WALL) && counts.isEmpty()) {
+                    counts = number(i + 1);
+                } else if (token.is(Kind.WORD) && token.text().matches("s[1-9]\\d?")) {
+                    section = OptionalInt.of(Integer.parseInt(token.text().substring(1)));
                 } else if (token.is(Kind.CLOCK)) {
                     facing = Optional.of(Remark.facing(token.text()));
                 } else if (isWord(i, Set.of("facing", "face")) && facing.isEmpty()) {
