@@ -96,8 +96,7 @@ final class ActionRules {
             case "ball" -> ball();
             case "lock" -> is(Action.LOCK, has("over") ? Direction.OVER : Direction.BEHIND);
             case "rock" -> is(Action.ROCK, where(Direction.FWD));
-            case "recover" ->
-                !part.isEmpty() && has("centre") ? step() : is(Action.RECOVER, Direction.PLACE);
+            case "recover" -> !part.isEmpty() && has("centre") ? step() : is(Action.RECOVER, Direction.PLACE);
             case "touch" -> touch();
             case "toe" -> is(Action.TOE, where(Direction.BACK));
             case "heel" -> is(Action.HEEL, where(Direction.FWD));

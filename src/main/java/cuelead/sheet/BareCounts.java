@@ -65,7 +65,8 @@ final class BareCounts {
             if (end > first && rows.get(end).apart()) {
                 return longest;
             }
-            text.append(end == first ? " " : ", ").append(rows.get(end).line().text().strip());
+            text.append(end == first ? " " : ", ")
+                    .append(rows.get(end).line().text().strip());
             longest = LineFit.fits(text.toString()) ? end + 1 : longest;
         }
         return longest;
@@ -81,7 +82,8 @@ final class BareCounts {
         return new Row(
                 line,
                 LineKind.COUNTS,
-                List.of(new CountPlaces.Counted(moved, from, line.text().length(), line.text().length())),
+                List.of(new CountPlaces.Counted(
+                        moved, from, line.text().length(), line.text().length())),
                 counts.apart(),
                 steps.stream().skip(1).map(Row::line).toList());
     }

@@ -72,9 +72,7 @@ final class BodyReader {
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
             case REPEAT -> repeat();
-            case NOTE -> {
-                // for the reader alone
-            }
+            case NOTE -> sequence.note(line);
             case SECTION -> section(line);
             case COUNTS -> counts(line);
             case OTHER -> other(line);
@@ -86,6 +84,9 @@ final class BodyReader {
         closeSection();
         tags.close();
         place = Place.AFTER;
+        if (sequence.note(line)) {
+            return;
+        }
         WallNote note = WallNote.read(line.tokens());
         switch (LineKind.of(line)) {
             case SEQUENCE -> sequence.line(line);
@@ -143,7 +144,8 @@ final class BodyReader {
         if (behind) {
             behind(draft, group, counts, line);
         }
-        Optional<RepeatCall> repeat = RepeatCall.read(line.text(), group.end());
+        Optional<RepeatCall> repeat = RepeatCall.read(line.text(), group.end())
+                .or(() -> tags.isOpen() ? RepeatCall.named(line.text(), group.end()) : Optional.empty());
         if (repeat.isPresent() && !behind) {
             repeated(repeat.get(), line, group, counts);
             return;
@@ -167,7 +169,8 @@ final class BodyReader {
     /** What was danced before is danced again. */
     private void repeated(RepeatCall call, SheetLine line, CountGroup group, List<Count> counts) {
         SectionDraft draft = section.orElseThrow();
-        List<Section> closed = tags.isOpen() ? tags.sections() : parts.sections();
+        boolean ofDance = tags.isOpen() && !tags.hasSections() && draft.steps().isEmpty();
+        List<Section> closed = tags.isOpen() && !ofDance ? tags.sections() : parts.sections();
         Repeats repeats =
                 new Repeats(closed, draft.steps(), draft.base(), counts.get(0).number() - 1);
         List<Step> steps = new ArrayList<>();
@@ -297,7 +300,11 @@ final class BodyReader {
     }
 
     private void other(SheetLine line) {
-        if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
+        boolean below = place == Place.AFTER && sequence.note(line);
+        if (below || place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
+            return;
+        }
+        if (sequence.note(line)) {
             return;
         }
         if (!DanceLine.mayBeDanced(line)) {
@@ -328,6 +335,7 @@ final class BodyReader {
         tags.close();
         restarts.finish(parts.counts());
         sequence.finish(parts.names(), tags.names());
+        sequence.cuts(parts.names()).forEach(restarts::cut);
         tags.finish(sequence.names());
     }
 

@@ -19,6 +19,7 @@ final class Characters {
             plain.append(plain(line.charAt(i)));
         }
         withoutLeaders(plain);
+        withoutRules(plain);
         return withoutBullet(plain);
     }
 
@@ -63,6 +64,27 @@ final class Characters {
             }
         }
     }
+
+    /** Stars, equal signs and strokes that frame a line. */
+    private static void withoutRules(StringBuilder line) {
+        int first = 0;
+        int last = line.length();
+        while (first < last && (Scanner.isSpace(line.charAt(first)) || RULES.indexOf(line.charAt(first)) >= 0)) {
+            first++;
+        }
+        while (last > first && (Scanner.isSpace(line.charAt(last - 1)) || RULES.indexOf(line.charAt(last - 1)) >= 0)) {
+            last--;
+        }
+        boolean framed = first >= SHORTEST_RULE && line.length() - last >= SHORTEST_RULE && last > first;
+        for (int i = 0; framed && i < line.length(); i++) {
+            if (i < first || i >= last) {
+                line.setCharAt(i, ' ');
+            }
+        }
+    }
+
+    private static final String RULES = "*=~_#-+";
+    private static final int SHORTEST_RULE = 2;
 
     /** "- 1-2 Step", "* Step R": a bullet that is a plain character. */
     private static String withoutBullet(StringBuilder line) {

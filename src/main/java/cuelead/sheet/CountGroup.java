@@ -69,6 +69,14 @@ record CountGroup(List<Count> counts, int column, int end) {
         return new Reader(line, from).read();
     }
 
+    /** "&" with no number beside it. */
+    boolean isLoneAnd(String line) {
+        return counts.size() == 1
+                && !counts.get(0).isWhole()
+                && end - column == 0
+                && !Scanner.isDigit(line.charAt(column - 1));
+    }
+
     String written(String line) {
         return line.substring(column - 1, end).strip();
     }

@@ -57,6 +57,7 @@ final class CountPlaces {
     static List<Counted> of(String line, int lastCount) {
         CountPlaces places = new CountPlaces(line);
         places.find();
+        places.number(lastCount);
         List<Counted> before = places.before();
         if (!before.isEmpty()) {
             return before;
@@ -69,14 +70,46 @@ final class CountPlaces {
         int at = 0;
         while (at < line.length()) {
             int next = at + 1;
+            int from = at;
             if (mayBegin(at)) {
-                Optional<CountGroup> group = CountGroup.read(line, at).filter(counts -> isPlain(counts));
+                Optional<CountGroup> group = CountGroup.read(line, at)
+                        .filter(counts -> isPlain(counts))
+                        .or(() -> loneAnd(from));
                 if (group.isPresent() && group.get().column() - 1 == at) {
                     found.add(found(group.get()));
                     next = group.get().end();
                 }
             }
             at = next;
+        }
+    }
+
+    /** "(&)": it takes its number from the counts beside it. */
+    private Optional<CountGroup> loneAnd(int at) {
+        boolean and = line.charAt(at) == '&' || Character.toLowerCase(line.charAt(at)) == 'a';
+        boolean bracketed =
+                at > 0 && line.charAt(at - 1) == '(' && at + 1 < line.length() && line.charAt(at + 1) == ')';
+        if (!and || !bracketed) {
+            return Optional.empty();
+        }
+        Count.Split split = line.charAt(at) == '&' ? Count.Split.AND : Count.Split.A;
+        return Optional.of(new CountGroup(List.of(new Count(0, split)), at + 1, at + 1));
+    }
+
+    private void number(int lastCount) {
+        for (int i = 0; i < found.size(); i++) {
+            Found each = found.get(i);
+            boolean lone = each.group().isLoneAnd(line);
+            if (lone) {
+                int before = i > 0 ? found.get(i - 1).last().number() : lastCount;
+                boolean leads =
+                        i == 0 && found.size() > 1 && !found.get(1).group().isLoneAnd(line);
+                int number = leads ? found.get(1).first().number() - 1 : before;
+                Count count = new Count(Math.max(0, number), each.first().split());
+                CountGroup group = new CountGroup(
+                        List.of(count), each.group().column(), each.group().end());
+                found.set(i, new Found(group, each.from(), each.to(), each.bracketed()));
+            }
         }
     }
 
@@ -93,7 +126,8 @@ final class CountPlaces {
     private boolean mayBegin(int at) {
         char c = line.charAt(at);
         boolean pickupA = (c == 'a' || c == 'A') && at + 1 < line.length() && Scanner.isDigit(line.charAt(at + 1));
-        boolean starts = Scanner.isDigit(c) || c == '&' || pickupA;
+        boolean loneA = (c == 'a' || c == 'A') && at > 0 && line.charAt(at - 1) == '(';
+        boolean starts = Scanner.isDigit(c) || c == '&' || pickupA || loneA;
         return starts
                 && (at == 0 || Scanner.isSpace(line.charAt(at - 1)) || "([,;.:".indexOf(line.charAt(at - 1)) >= 0);
     }
@@ -122,7 +156,7 @@ final class CountPlaces {
 
     /** The line begins with counts; those that go on from them within it part it further. */
     private List<Counted> before() {
-        if (found.isEmpty() || !line.substring(0, found.get(0).from()).isBlank()) {
+        if (found.isEmpty() || !line.substring(0, found.get(0).from()).isBlank() || isLone(found.get(0))) {
             return List.of();
         }
         List<Found> chain = new ArrayList<>(List.of(found.get(0)));
@@ -137,6 +171,10 @@ final class CountPlaces {
             counted.add(new Counted(chain.get(i).group(), skipColon(chain.get(i).to()), to, line.length()));
         }
         return counted;
+    }
+
+    private boolean isLone(Found each) {
+        return each.group().isLoneAnd(line);
     }
 
     /** Words follow, and one count alone is parted from the words before it. */
@@ -182,15 +220,21 @@ final class CountPlaces {
         List<Counted> counted = new ArrayList<>();
         int from = 0;
         for (Found each : chain) {
-            counted.add(new Counted(each.group(), from, each.from(), each.equals(end) ? end.to() : line.length()));
+            counted.add(
+                    new Counted(each.group(), from, each.from(), each.equals(end) ? tail(end.to()) : line.length()));
             from = each.to();
         }
         return counted;
     }
 
+    /** A remark that turns is none of the dance's turns. */
+    private int tail(int to) {
+        return DanceLine.movesNothing(line.substring(to)) ? to : line.length();
+    }
+
     /** What stands behind the last counts moves no foot: "(8) - you face 6 o'clock". */
     private boolean isRemark(int to) {
-        return DanceLine.movesNothing(line.substring(to));
+        return DanceLine.movesNoFoot(line.substring(to));
     }
 
     private boolean isPartedBehind(Found end, int lastCount) {

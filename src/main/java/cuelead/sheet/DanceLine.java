@@ -19,9 +19,8 @@ final class DanceLine {
     /** Words, perhaps a turn, that belong to the action before them. */
     static boolean movesNoFoot(String prose) {
         return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
-                .noneMatch(term -> term.is(Term.Kind.VERB)
-                        || term.is(Term.Kind.STEPPING)
-                        || term.is(Term.Kind.FIGURE_WORD));
+                .noneMatch(term ->
+                        term.is(Term.Kind.VERB) || term.is(Term.Kind.STEPPING) || term.is(Term.Kind.FIGURE_WORD));
     }
 
     /** Words, perhaps a facing, but no action. */

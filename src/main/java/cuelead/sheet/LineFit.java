@@ -22,7 +22,9 @@ final class LineFit {
         List<Phrase> phrases = phrases(line, group.get().end());
         boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
         return readable
-                ? Fitting.of(phrases, group.get().counts()).map(Fitting.Fit::cost).orElse(IMPOSSIBLE)
+                ? Fitting.of(phrases, group.get().counts())
+                        .map(Fitting.Fit::cost)
+                        .orElse(IMPOSSIBLE)
                 : IMPOSSIBLE;
     }
 

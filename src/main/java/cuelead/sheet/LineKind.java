@@ -31,6 +31,9 @@ enum LineKind {
         if (word.equals("tag") || word.equals("bridge") || word.equals("tags")) {
             return TAG;
         }
+        if (SequenceReader.isSequence(line)) {
+            return SEQUENCE;
+        }
         if (SectionHead.read(line.text()).isPresent()) {
             return SECTION;
         }
@@ -39,9 +42,6 @@ enum LineKind {
         }
         if (saysRestart(line)) {
             return RESTART;
-        }
-        if (word.equals("sequence")) {
-            return SEQUENCE;
         }
         if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
             return ENDING;

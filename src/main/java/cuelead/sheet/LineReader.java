@@ -73,10 +73,9 @@ final class LineReader {
         }
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
-        boolean tooFew = fitting.isEmpty()
-                && phrases.stream().mapToInt(Fitting::usual).sum() < written.size();
+        boolean misfit = fitting.isEmpty() && !onlyHoldsAreLeft(phrases, written.size());
         boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable());
-        boolean doubtful = tooFew || unread || parser.isDoubtful() || maker.isDoubtful();
+        boolean doubtful = misfit || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }
 
@@ -153,6 +152,21 @@ final class LineReader {
                 move.weightAfter(),
                 line,
                 move.column());
+    }
+
+    /** What is too much moves and turns nobody. */
+    private static boolean onlyHoldsAreLeft(List<Phrase> phrases, int counts) {
+        int used = 0;
+        for (Phrase phrase : phrases) {
+            boolean holds = phrase.action()
+                    .filter(call -> call.action() == Action.HOLD || call.action() == Action.CLAP)
+                    .isPresent();
+            if (used + Fitting.usual(phrase) > counts && !holds) {
+                return false;
+            }
+            used += Fitting.usual(phrase);
+        }
+        return used > counts;
     }
 
     /** "3-4 Shuffle forward": three steps are meant to be 3&4. */

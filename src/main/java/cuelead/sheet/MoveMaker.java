@@ -143,7 +143,9 @@ final class MoveMaker {
         }
         List<Move> moves = new ArrayList<>();
         if (size == 0) {
-            call.turn().filter(turn -> !phrase.mayBeTitle()).ifPresent(turn -> waiting = waiting.plus(turned(turn, call)));
+            call.turn()
+                    .filter(turn -> !phrase.mayBeTitle())
+                    .ifPresent(turn -> waiting = waiting.plus(turned(turn, call)));
             return moves;
         }
         for (int i = 0; i < size; i++) {

@@ -8,10 +8,11 @@ import java.util.Map;
 /** Numbers that a header spells out: "thirty-two counts and four walls". */
 final class NumberWords {
     private static final Map<String, Integer> UNITS = Map.of(
-            "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "seven", 7, "eight", 8, "nine", 9, "ten", 10);
+            "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6, "seven", 7, "eight", 8, "nine", 9, "ten",
+            10);
     private static final Map<String, Integer> LONGER = Map.of(
-            "twelve", 12, "sixteen", 16, "twenty", 20, "thirty", 30, "forty", 40, "fifty", 50, "sixty", 60, "seventy", 70,
-            "eighty", 80, "ninety", 90);
+            "twelve", 12, "sixteen", 16, "twenty", 20, "thirty", 30, "forty", 40, "fifty", 50, "sixty", 60, "seventy",
+            70, "eighty", 80, "ninety", 90);
 
     private NumberWords() {}
 
@@ -22,7 +23,9 @@ final class NumberWords {
             Token token = tokens.get(i);
             int tens = token.is(Kind.WORD) ? LONGER.getOrDefault(token.text(), 0) : 0;
             int unit = token.is(Kind.WORD) ? UNITS.getOrDefault(token.text(), 0) : 0;
-            boolean both = tens >= 20 && i + 1 < tokens.size() && UNITS.containsKey(tokens.get(i + 1).text());
+            boolean both = tens >= 20
+                    && i + 1 < tokens.size()
+                    && UNITS.containsKey(tokens.get(i + 1).text());
             if (both) {
                 i++;
                 unit = UNITS.get(tokens.get(i).text());

@@ -4,6 +4,7 @@ import cuelead.dance.Claims;
 import cuelead.dance.ClockMark;
 import cuelead.dance.Dance;
 import cuelead.dance.Doubt;
+import cuelead.dance.EndingClaim;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
@@ -90,11 +91,16 @@ final class Origins {
     }
 
     private Tag of(Tag tag) {
-        return new Tag(of(tag.part()), tag.afterWalls(), tag.statedFacing(), line(tag.line()));
+        return new Tag(of(tag.part()), tag.afterWalls(), tag.afterCount(), tag.statedFacing(), line(tag.line()));
     }
 
     private Restart of(Restart restart) {
-        return new Restart(restart.wall(), restart.afterCount(), restart.statedFacing(), line(restart.line()));
+        return new Restart(
+                restart.wall(),
+                restart.afterCount(),
+                restart.statedFacing(),
+                restart.changed().stream().map(this::of).toList(),
+                line(restart.line()));
     }
 
     private Claims of(Claims claims) {
@@ -105,7 +111,12 @@ final class Origins {
                         .toList(),
                 line(claims.countsLine()),
                 line(claims.wallsLine()),
-                line(claims.weightLine()));
+                line(claims.weightLine()),
+                claims.ending().map(this::of));
+    }
+
+    private EndingClaim of(EndingClaim claim) {
+        return new EndingClaim(claim.stated(), claim.wall(), claim.afterCount(), claim.turn(), line(claim.line()));
     }
 
     private ClockMark of(ClockMark mark) {

@@ -63,7 +63,9 @@ final class ProseParser {
     /** "2 R kick ball changes", "two sailor steps". */
     private int times() {
         boolean counted = terms.at(Kind.NUMBER)
-                && (terms.nextIs(Kind.FOOT) || terms.nextIs(Kind.FIGURE_WORD) || terms.nextIs(Kind.VERB)
+                && (terms.nextIs(Kind.FOOT)
+                        || terms.nextIs(Kind.FIGURE_WORD)
+                        || terms.nextIs(Kind.VERB)
                         || terms.nextIs(Kind.FRACTION));
         return counted ? terms.number() : 1;
     }

@@ -13,8 +13,9 @@ import java.util.Set;
  * @param source what is danced again
  * @param lead   the foot that it now begins with, where that is said
  * @param mirror whether it is said to go to the other side
+ * @param times  how often it is danced
  */
-record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
+record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times) {
     private static final Set<String> HEADS =
             Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt", "as");
     private static final Set<String> MIRROR =
@@ -22,6 +23,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
     private static final Set<String> LEADS = Set.of(
             "leading", "lead", "starting", "start", "beginning", "begin", "commencing", "with", "on", "to", "using");
     private static final Set<String> SECTIONS = Set.of("section", "sections", "s", "sec", "part", "set");
+    private static final Set<String> COUNTS = Set.of("count", "counts", "beat", "beats", "steps", "cts");
     private static final Set<String> LAST = Set.of("last", "previous", "above", "preceding");
 
     /** What is danced again. */
@@ -29,8 +31,8 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
         /** Whole counts as the sheet numbers them. */
         record Range(int first, int last) implements Source {}
 
-        /** A section by its number, of a part where its letter stands before it. */
-        record Numbered(String part, int number) implements Source {}
+        /** A section by its number, and which of its counts; last 0 = all. */
+        record Numbered(int number, int first, int last) implements Source {}
 
         /** So many counts before this line; 0 = as many as fit. */
         record Before(int counts) implements Source {}
@@ -50,19 +52,22 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
         if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
             return Optional.empty();
         }
-        boolean as = tokens.get(at).isWord("as") && at + 1 < tokens.size() && !tokens.get(at + 1).is(Kind.NUMBER)
-                && !Set.of("count", "counts", "section", "above", "steps").contains(tokens.get(at + 1).text());
+        boolean as = tokens.get(at).isWord("as")
+                && at + 1 < tokens.size()
+                && !tokens.get(at + 1).is(Kind.NUMBER)
+                && !Set.of("count", "counts", "section", "above", "steps")
+                        .contains(tokens.get(at + 1).text());
         return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
     }
 
     private record Reader(List<Token> tokens, int head) {
         Optional<RepeatCall> read(String text, int from) {
             Optional<Source> source = source(text);
-            boolean mirror = words(MIRROR) || tokens.get(head).isWord("mirror");
+            boolean mirror = words(MIRROR);
             Optional<Foot> lead = lead();
             boolean said = mirror || lead.isPresent();
             return source.or(() -> said && from >= 0 ? Optional.of(new Source.Before(0)) : Optional.empty())
-                    .map(found -> new RepeatCall(found, lead, mirror));
+                    .map(found -> new RepeatCall(found, lead, mirror, times()));
         }
 
         private Optional<Source> source(String text) {
@@ -79,7 +84,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
             Token token = tokens.get(i);
             boolean number = token.is(Kind.NUMBER) && token.text().length() <= 3;
             if (number && isWord(i - 1, SECTIONS)) {
-                return Optional.of(new Source.Numbered("", Integer.parseInt(token.text())));
+                return Optional.of(numbered(text, i, Integer.parseInt(token.text())));
             }
             if (number && (isWord(i - 1, LAST) || isWord(i - 2, LAST) || isWord(i + 2, LAST))) {
                 return Optional.of(new Source.Before(Integer.parseInt(token.text())));
@@ -89,13 +94,23 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
             }
             boolean named = token.is(Kind.WORD) && token.text().matches("[a-ds]\\d{1,2}");
             if (named) {
-                String part = token.text().startsWith("s")
-                        ? ""
-                        : token.text().substring(0, 1).toUpperCase(java.util.Locale.ROOT);
                 return Optional.of(
-                        new Source.Numbered(part, Integer.parseInt(token.text().substring(1))));
+                        numbered(text, i, Integer.parseInt(token.text().substring(1))));
             }
             return Optional.empty();
+        }
+
+        /** "S6 counts 1-4" */
+        private Source numbered(String text, int at, int number) {
+            int next = isWord(at + 1, COUNTS) ? at + 2 : at + 1;
+            Optional<Source.Range> inner =
+                    next < tokens.size() && tokens.get(next).is(Kind.NUMBER)
+                            ? range(text, tokens.get(next).column() - 1).map(Source.Range.class::cast)
+                            : Optional.empty();
+            return new Source.Numbered(
+                    number,
+                    inner.map(Source.Range::first).orElse(1),
+                    inner.map(Source.Range::last).orElse(0));
         }
 
         /** "1-4", "1 to 4", "1&2 3&4", "1-8". */
@@ -122,8 +137,14 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
             return Optional.empty();
         }
 
+        private int times() {
+            boolean twice = words(Set.of("twice", "x2", "2x"));
+            boolean thrice = words(Set.of("x3", "3x"));
+            return twice ? 2 : thrice ? 3 : words(Set.of("x4", "4x")) ? 4 : 1;
+        }
+
         private boolean words(Set<String> set) {
-            for (int i = head; i < tokens.size(); i++) {
+            for (int i = Math.max(0, head); i < tokens.size(); i++) {
                 if (isWord(i, set)) {
                     return true;
                 }
@@ -139,10 +160,30 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror) {
         }
     }
 
-    /** Whole counts that it takes, where it says them itself. */
+    /** "Tag: S6 counts 1-4, x2": a part of the dance is named and nothing else. */
+    static Optional<RepeatCall> named(String text, int from) {
+        List<Token> tokens = Scanner.tokens(text, from).stream()
+                .filter(token -> !token.is(Kind.MARK) || token.text().equals("-"))
+                .toList();
+        if (tokens.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean section = tokens.get(0).is(Kind.WORD)
+                && (tokens.get(0).text().matches("s\\d{1,2}")
+                        || SECTIONS.contains(tokens.get(0).text()));
+        return section ? new Reader(tokens, -1).read(text, from) : Optional.empty();
+    }
+
+    /** Whole counts that it takes, where it says them itself; else those of a section. */
     int length(int sectionLength) {
-        return source instanceof Source.Range range
-                ? range.last() - range.first() + 1
-                : source instanceof Source.Before before && before.counts() > 0 ? before.counts() : sectionLength;
+        int once = sectionLength;
+        if (source instanceof Source.Range range) {
+            once = range.last() - range.first() + 1;
+        } else if (source instanceof Source.Numbered numbered && numbered.last() > 0) {
+            once = numbered.last() - numbered.first() + 1;
+        } else if (source instanceof Source.Before before && before.counts() > 0) {
+            once = before.counts();
+        }
+        return once * times;
     }
 }

@@ -49,7 +49,8 @@ final class Repeats {
 
     /** Moves with the counts that they now fall on; empty where nothing was danced there. */
     List<Step> steps(RepeatCall call, CountGroup group, List<Count> counts, Footing footing) {
-        int length = (int) counts.stream().filter(Count::isWhole).count();
+        int all = (int) counts.stream().filter(Count::isWhole).count();
+        int length = Math.max(1, all / call.times());
         int from = from(call.source(), group, length);
         List<Placed> source = danced.stream()
                 .filter(placed -> placed.at().compareTo(Counts.of(from)) >= 0)
@@ -57,7 +58,12 @@ final class Repeats {
                 .toList();
         boolean mirrored = isMirrored(call, source, footing);
         int shift = counts.get(0).number() - from;
-        return source.stream().map(placed -> again(placed, shift, mirrored)).toList();
+        List<Step> again = new ArrayList<>();
+        for (int time = 0; time < call.times(); time++) {
+            int moved = shift + time * length;
+            source.forEach(placed -> again.add(again(placed, moved, mirrored)));
+        }
+        return again;
     }
 
     private int from(Source source, CountGroup group, int length) {
@@ -71,7 +77,7 @@ final class Repeats {
             for (int i = 0; i < numbered.number() - 1 && i < sections.size(); i++) {
                 start += sections.get(i).length();
             }
-            return start;
+            return start + numbered.first() - 1;
         }
         int counts = source instanceof Source.Before told && told.counts() > 0 ? told.counts() : length;
         return Math.max(0, here - counts);

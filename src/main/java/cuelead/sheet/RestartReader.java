@@ -63,6 +63,11 @@ final class RestartReader {
         return stated || here == 0 ? note.counts() : OptionalInt.of(here);
     }
 
+    /** A part of the sequence that is danced in part. */
+    void cut(SequenceReader.Cut cut) {
+        restarts.add(new Restart(cut.run(), cut.afterCount(), Optional.empty(), cut.line()));
+    }
+
     /** Reads a mark within a count line; without a wall it waits for a line that names one. */
     void mark(SheetLine line, int afterCount) {
         List<Integer> walls = WallNumbers.checked(WallNote.read(line.tokens()).walls(), line, problems);

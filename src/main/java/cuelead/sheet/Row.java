@@ -13,8 +13,7 @@ import java.util.Optional;
  * @param apart   whether a blank line stands above it
  * @param more    lines that go on with its steps
  */
-record Row(
-        SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart, List<SheetLine> more) {
+record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart, List<SheetLine> more) {
     Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart) {
         this(line, kind, counted, apart, List.of());
     }
@@ -32,7 +31,9 @@ record Row(
                     case COUNTS, OTHER, NOTE, RESTART, SECTION -> true;
                     case TAG, SEQUENCE, ENDING, REPEAT -> false;
                 };
-        List<CountPlaces.Counted> counted = mayCount ? CountPlaces.of(line.text(), lastCount) : List.of();
+        List<CountPlaces.Counted> found = mayCount ? CountPlaces.of(line.text(), lastCount) : List.of();
+        boolean lone = found.size() == 1 && found.get(0).group().isLoneAnd(line.text());
+        List<CountPlaces.Counted> counted = lone ? List.of() : found;
         if (kind == LineKind.RESTART && tellsOfWalls(line)) {
             return new Row(line, kind, List.of(), apart);
         }
@@ -47,7 +48,8 @@ record Row(
         return line.tokens().stream()
                 .filter(token -> token.is(Token.Kind.WORD))
                 .limit(2)
-                .anyMatch(token -> token.text().startsWith("restart") || token.text().equals("wall"));
+                .anyMatch(token ->
+                        token.text().startsWith("restart") || token.text().equals("wall"));
     }
 
     boolean isCounted() {
@@ -60,7 +62,8 @@ record Row(
     }
 
     private static char firstLetter(String prose) {
-        return (char) prose.chars().filter(Character::isLetterOrDigit).findFirst().orElse(' ');
+        return (char)
+                prose.chars().filter(Character::isLetterOrDigit).findFirst().orElse(' ');
     }
 
     String prose(CountPlaces.Counted each) {

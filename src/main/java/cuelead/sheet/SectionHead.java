@@ -55,7 +55,7 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
         Optional<SectionHead> read() {
             skip();
             boolean lettered = part();
-            boolean named = section() || lettered;
+            boolean named = section() || lettered || roman();
             int[] range = range();
             if (!named && range.length == 0) {
                 return Optional.empty();
@@ -126,6 +126,22 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
 
         private static final Set<String> UNITS =
                 Set.of("s", "sec", "sect", "section", "set", "part", "eight", "six", "block", "pattern", "phrase");
+
+        /** "III. ", "iv) " */
+        private boolean roman() {
+            String word = word(at);
+            int end = at + word.length();
+            boolean ends = end + 1 < line.length() && ".):".indexOf(line.charAt(end)) >= 0;
+            if (!ROMAN.contains(word) || !ends || !Scanner.isSpace(line.charAt(end + 1))) {
+                return false;
+            }
+            at = end + 1;
+            numbered = true;
+            return true;
+        }
+
+        private static final Set<String> ROMAN =
+                Set.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");
 
         private boolean isRange(int from) {
             int mark = at;

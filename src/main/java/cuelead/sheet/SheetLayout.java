@@ -143,20 +143,27 @@ final class SheetLayout {
     }
 
     private void begin(CountGroup group, Row row) {
-            if (cuts.beginsSection(group) && !inTag) {
-                laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
-            }
-            cuts.count(group);
+        if (cuts.beginsSection(group) && !inTag) {
+            laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
+        }
+        cuts.count(group);
     }
 
     static LaidLine line(Row row, CountPlaces.Counted each) {
-        return new LaidLine.Builder()
+        LaidLine.Builder builder = new LaidLine.Builder()
                 .add(
                         each.group().written(row.line().text()),
                         row.line(),
                         each.group().column() - 1)
-                .add(row.line(), each.from(), each.to())
-                .line();
+                .add(row.line(), each.from(), each.to());
+        if (!row.line().text().substring(each.tail()).isBlank()) {
+            builder.add(row.line(), each.tail(), row.line().text().length());
+        }
+        for (SheetLine more : row.more()) {
+            builder.add(",", more, 0)
+                    .add(more, more.firstColumn() - 1, more.text().length());
+        }
+        return builder.line();
     }
 
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */

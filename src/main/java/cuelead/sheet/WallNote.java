@@ -32,7 +32,8 @@ record WallNote(
     /** "On wall 3": not "4 walls". */
     static boolean namesWall(List<Token> tokens) {
         for (int i = 0; i + 1 < tokens.size(); i++) {
-            boolean wall = tokens.get(i).is(Kind.WORD) && WALL.contains(tokens.get(i).text());
+            boolean wall =
+                    tokens.get(i).is(Kind.WORD) && WALL.contains(tokens.get(i).text());
             if (wall && tokens.get(i + 1).is(Kind.NUMBER)) {
                 return true;
             }
@@ -64,7 +65,10 @@ record WallNote(
                     counts = beside(i);
                 } else if (isWord(i, Set.of("section", "s", "sec", "set"))) {
                     section = number(i + 1).isPresent() ? number(i + 1) : section;
-                } else if (isWord(i, Set.of("after")) && number(i + 1).isPresent() && !isWord(i + 2, WALL) && counts.isEmpty()) {
+                } else if (isWord(i, Set.of("after"))
+                        && number(i + 1).isPresent()
+                        && !isWord(i + 2, WALL)
+                        && counts.isEmpty()) {
                     counts = number(i + 1);
                 } else if (token.is(Kind.WORD) && token.text().matches("s[1-9]\\d?")) {
                     section = OptionalInt.of(Integer.parseInt(token.text().substring(1)));
