@@ -54,6 +54,8 @@ final class CueleadCommand implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new SayCommand(surroundings))
                 .addSubcommand(new BeatsCommand(surroundings))
+                .addSubcommand(new DevicesCommand(surroundings))
+                .addSubcommand(new AlignCommand(surroundings))
                 .addSubcommand(new CommandLine.HelpCommand());
         line.setOut(writer(surroundings.out()));
         line.setErr(writer(surroundings.err()));

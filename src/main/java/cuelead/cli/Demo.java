@@ -7,7 +7,6 @@ import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
-import cuelead.sound.Speakers;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -29,9 +28,9 @@ final class Demo {
                         + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));
         Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty());
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
+        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());
                 Practice practice = start.prepare()) {
-            Optional<Speakers> speakers = speakers(opening, practice);
+            Optional<SpeakerPair> speakers = speakers(opening, practice);
             if (speakers.isPresent()) {
                 play(practice, speakers.get(), wish);
             } else {
@@ -41,7 +40,7 @@ final class Demo {
         return Failures.DONE;
     }
 
-    private static Optional<Speakers> speakers(SpeakerOpening opening, Practice practice) {
+    private static Optional<SpeakerPair> speakers(SpeakerOpening opening, Practice practice) {
         try {
             return Optional.of(opening.at(practice.rate()));
         } catch (Refused none) {
@@ -49,7 +48,7 @@ final class Demo {
         }
     }
 
-    private void play(Practice practice, Speakers speakers, Wish wish) throws InterruptedException, Refused {
+    private void play(Practice practice, SpeakerPair speakers, Wish wish) throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         PlayCommand.CAUTION.forEach(surroundings.err()::println);
         new LivePlay(surroundings, practice, speakers, wish, Delays.NONE).run();

@@ -23,6 +23,8 @@ final class KeyHelp {
             new Line("lead shorter, longer", Order.SHORTER_LEAD, Order.LONGER_LEAD),
             new Line("dip less, more", Order.LESS_DIP, Order.MORE_DIP),
             new Line("voice softer, louder", Order.SOFTER_VOICE, Order.LOUDER_VOICE),
+            new Line("calls left, right, both", Order.OTHER_SIDE),
+            new Line("ear, screen sooner, later", Order.SOONER, Order.LATER),
             new Line("count 1 is now", Order.COUNT_ONE_IS_NOW),
             new Line("dance beat sooner, later", Order.BEAT_EARLIER, Order.BEAT_LATER),
             new Line("dance eight sooner, later", Order.EIGHT_EARLIER, Order.EIGHT_LATER),

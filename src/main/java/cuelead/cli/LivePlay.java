@@ -6,7 +6,6 @@ import cuelead.practice.LivePractice;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
-import cuelead.sound.Speakers;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
@@ -22,33 +21,35 @@ final class LivePlay {
 
     private final Surroundings surroundings;
     private final Practice practice;
-    private final Speakers speakers;
+    private final SpeakerPair speakers;
     private final Wish wish;
     private final Delays delays;
     private boolean isWhollyLoaded;
-    private boolean isDeviceLost;
+    private final LostDevices lost;
     private boolean isQuit;
     private String notice = "";
     private long noticeNanos;
 
-    LivePlay(Surroundings surroundings, Practice practice, Speakers speakers, Wish wish, Delays delays) {
+    LivePlay(Surroundings surroundings, Practice practice, SpeakerPair speakers, Wish wish, Delays delays) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
         this.wish = wish;
         this.delays = delays;
+        lost = new LostDevices(speakers);
     }
 
     void run() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
-        LivePractice live = practice.live(speakers, Optional.empty(), delays);
+        LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
         Steersman steersman = new Steersman(live, wish);
         try (View view = View.of(surroundings, practice)) {
-            for (int look = 0; !isQuit && !speakers.awaitEnd(POLL_MILLIS); look++) {
+            for (int look = 0; !isQuit && !speakers.main().hasEnded(); look++) {
+                view.awaitOrder(speakers.main(), POLL_MILLIS);
                 boolean isObeyed = obey(view, steersman);
                 live.tick();
-                watchDevice(view);
+                lost.news().forEach(view::tell);
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live.heard(), steersman));
                 }
@@ -58,6 +59,7 @@ final class LivePlay {
             }
             speakers.stop();
         }
+        tellDelays(live);
         tellDropOuts();
     }
 
@@ -86,16 +88,15 @@ final class LivePlay {
 
     private Moment moment(Heard heard, Steersman steersman) {
         boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
-        PlayState state = isDeviceLost ? steersman.state().withoutDevice() : steersman.state();
+        PlayState state = lost.isMainLost() ? steersman.state().withoutDevice() : steersman.state();
         return new Moment(heard, state, isNew ? notice : "");
     }
 
-    private void watchDevice(View view) {
-        boolean isLost = speakers.isDeviceLost();
-        if (isLost && !isDeviceLost) {
-            view.tell("The sound device is gone; the practice goes on when one is connected.");
+    /** What was found by trying is worth writing down. */
+    private void tellDelays(LivePractice live) {
+        if (!live.delays().equals(delays)) {
+            surroundings.err().println("Next time: " + SoundOptions.asking(wish.callsGo(), live.delays()));
         }
-        isDeviceLost = isLost;
     }
 
     private void tellDropOuts() {

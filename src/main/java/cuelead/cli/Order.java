@@ -36,6 +36,9 @@ enum Order {
     EIGHT_LATER("E"),
     WALL_EARLIER("w"),
     WALL_LATER("W"),
+    OTHER_SIDE("s", "S"),
+    SOONER("o"),
+    LATER("O"),
     HELP("?", "h", "H"),
     QUIT("q", "Q");
 

@@ -1,13 +1,15 @@
 package cuelead.cli;
 
+import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import java.util.List;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Plays live. */
 @Command(
@@ -28,7 +30,9 @@ import picocli.CommandLine.Option;
             "  cuelead play cues/lamp-on-the-quay.txt",
             "  cuelead play my-sheet.txt my-song.mp3 --lead 4 --calls figures",
             "  cuelead play my-sheet.txt --tempo 96       to clicks, without music",
-            "  cuelead play my-sheet.txt my-song.mp3 --from 60 --fade"
+            "  cuelead play my-sheet.txt my-song.mp3 --from 60 --fade",
+            "  cuelead play my-sheet.txt --side left      calls left, music right",
+            "  cuelead play my-sheet.txt --ear earphone   calls in your ear only"
         })
 final class PlayCommand implements Callable<Integer> {
     /** The usual cautions of a class. */
@@ -36,21 +40,16 @@ final class PlayCommand implements Callable<Integer> {
             "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
             "take turns only as fast as is safe for you.");
 
-    private static final double MILLIS_A_SECOND = 1_000;
-
     private final Surroundings surroundings;
+
+    @Spec
+    private CommandLine.Model.CommandSpec command;
 
     @Mixin
     private PracticeOptions options;
 
-    @Option(
-            names = "--delay",
-            paramLabel = "MS",
-            converter = Values.DelayMillis.class,
-            defaultValue = "0",
-            description = "For wireless speakers: how many milliseconds later than this computer they sound"
-                    + " (0 to 2000). The display waits for them.")
-    private Double delayMillis;
+    @Mixin
+    private SoundOptions sound;
 
     PlayCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -58,11 +57,12 @@ final class PlayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Wish wish = options.wish();
+        Wish wish = wish();
+        Delays delays = sound.delays();
+        DeviceChoice choice = sound.choose(surroundings.devices());
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.speakers(), wish.rate());
+        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
                 Practice practice = start.prepare()) {
-            Delays delays = new Delays(delayMillis / MILLIS_A_SECOND, 0);
             LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delays);
             CAUTION.forEach(surroundings.err()::println);
             play.run();
@@ -70,5 +70,16 @@ final class PlayCommand implements Callable<Integer> {
             start.remindOfErrors(practice);
         }
         return Failures.DONE;
+    }
+
+    private Wish wish() {
+        if (!sound.hasEar()) {
+            return options.wish();
+        }
+        if (options.callsGo() != CallsGo.WITH_THE_MUSIC) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), "--side and --ear cannot go together: choose one of them.");
+        }
+        return options.wish(CallsGo.APART);
     }
 }

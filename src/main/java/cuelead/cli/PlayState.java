@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
 
 /**
@@ -9,8 +10,9 @@ import cuelead.practice.Wish;
  * @param dipDb   how far the music goes down under the calls
  * @param voiceDb how much louder the calls are than balanced
  * @param click   whether a click is heard over music
+ * @param callsGo where calls and clicks are heard
  */
-record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click) {
+record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click, CallsGo callsGo) {
     /** Whether it goes on. */
     enum Motion {
         PLAYING,
@@ -21,6 +23,6 @@ record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click) 
 
     /** The same while there is no sound device. */
     PlayState withoutDevice() {
-        return new PlayState(Motion.NO_DEVICE, dipDb, voiceDb, click);
+        return new PlayState(Motion.NO_DEVICE, dipDb, voiceDb, click, callsGo);
     }
 }

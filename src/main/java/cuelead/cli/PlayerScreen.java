@@ -1,10 +1,13 @@
 package cuelead.cli;
 
+import cuelead.sound.Speakers;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.BlockingDeque;
+import java.util.concurrent.LinkedBlockingDeque;
+import java.util.concurrent.TimeUnit;
 import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
@@ -27,7 +30,7 @@ final class PlayerScreen implements View {
     private final Attributes before;
     private final Display display;
     private final SceneMaker scenes = new SceneMaker();
-    private final ConcurrentLinkedQueue<Order> orders = new ConcurrentLinkedQueue<>();
+    private final BlockingDeque<Order> orders = new LinkedBlockingDeque<>();
     private final Thread atExit = new Thread(this::leave, "cuelead-give-terminal-back");
     private final PrintStream out;
     /** Takes the lines away, whose first has the cursor, and shows the cursor again. */
@@ -87,6 +90,14 @@ final class PlayerScreen implements View {
             }
         } catch (IOException gone) {
             // a terminal that went away gives no more keys; the sound goes on
+        }
+    }
+
+    @Override
+    public void awaitOrder(Speakers speakers, long timeoutMillis) throws InterruptedException {
+        Order first = orders.poll(timeoutMillis, TimeUnit.MILLISECONDS);
+        if (first != null) {
+            orders.addFirst(first);
         }
     }
 

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
+import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -88,7 +89,24 @@ final class PracticeOptions {
             description = "End here in the song: seconds, or minutes and seconds.")
     private Optional<Double> to;
 
+    @Option(
+            names = "--side",
+            paramLabel = "SIDE",
+            converter = Values.Side.class,
+            defaultValue = "both",
+            description = "Calls and click on this side only, left or right, and the music on the other, without"
+                    + " dips. Usual is both.")
+    private CallsGo callsGo;
+
+    CallsGo callsGo() {
+        return callsGo;
+    }
+
     Wish wish() {
+        return wish(callsGo);
+    }
+
+    Wish wish(CallsGo go) {
         if (to.isPresent() && to.get() <= from) {
             throw new CommandLine.ParameterException(
                     command.commandLine(),
@@ -105,6 +123,7 @@ final class PracticeOptions {
                 words,
                 rate,
                 from,
-                to.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
+                to.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+                go);
     }
 }

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.plan.Call;
 import cuelead.plan.CallSettings;
+import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.Wish;
 import java.util.ArrayList;
@@ -65,7 +66,7 @@ record Scene(
                     + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
         }
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
-        parts.add("calls: " + calls(heard));
+        parts.add("calls: " + calls(heard) + where(play.callsGo()));
         parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
         if (play.voiceDb() != 0) {
             parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
@@ -74,6 +75,15 @@ record Scene(
             parts.add("click");
         }
         return String.join(BETWEEN, parts);
+    }
+
+    private static String where(CallsGo callsGo) {
+        return switch (callsGo) {
+            case WITH_THE_MUSIC -> "";
+            case LEFT -> ", left";
+            case RIGHT -> ", right";
+            case APART -> ", in your ear";
+        };
     }
 
     private static String goal(Heard heard) {

@@ -1,7 +1,6 @@
 package cuelead.cli;
 
 import cuelead.report.Refused;
-import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -14,21 +13,23 @@ import java.util.concurrent.CompletionException;
 final class SpeakerOpening implements AutoCloseable {
     private static final SampleRate USUAL_RATE = new SampleRate(44_100);
 
-    private final OpensSpeakers opens;
+    private final SoundDevices devices;
+    private final DeviceChoice choice;
     private final SampleRate firstRate;
     private final CompletableFuture<Outcome> first = new CompletableFuture<>();
-    private Optional<Speakers> opened = Optional.empty();
+    private Optional<SpeakerPair> opened = Optional.empty();
 
-    private record Outcome(Optional<Speakers> speakers, Optional<Refused> refusal) {}
+    private record Outcome(Optional<SpeakerPair> speakers, Optional<Refused> refusal) {}
 
-    private SpeakerOpening(OpensSpeakers opens, SampleRate firstRate) {
-        this.opens = opens;
+    private SpeakerOpening(SoundDevices devices, DeviceChoice choice, SampleRate firstRate) {
+        this.devices = devices;
+        this.choice = choice;
         this.firstRate = firstRate;
     }
 
     /** Begins at the rate asked for, or else at the usual one of songs. */
-    static SpeakerOpening begin(OpensSpeakers opens, Optional<SampleRate> rate) {
-        SpeakerOpening opening = new SpeakerOpening(opens, rate.orElse(USUAL_RATE));
+    static SpeakerOpening begin(SoundDevices devices, DeviceChoice choice, Optional<SampleRate> rate) {
+        SpeakerOpening opening = new SpeakerOpening(devices, choice, rate.orElse(USUAL_RATE));
         Thread thread = new Thread(opening::open, "cuelead-open-speakers");
         thread.setDaemon(true);
         thread.start();
@@ -37,7 +38,7 @@ final class SpeakerOpening implements AutoCloseable {
 
     private void open() {
         try {
-            first.complete(new Outcome(Optional.of(opens.at(firstRate)), Optional.empty()));
+            first.complete(new Outcome(Optional.of(choice.open(devices, firstRate)), Optional.empty()));
         } catch (Refused none) {
             first.complete(new Outcome(Optional.empty(), Optional.of(none)));
         } catch (RuntimeException | Error mistake) {
@@ -50,7 +51,7 @@ final class SpeakerOpening implements AutoCloseable {
      *
      * @throws Refused when there are none
      */
-    Speakers at(SampleRate rate) throws Refused {
+    SpeakerPair at(SampleRate rate) throws Refused {
         Outcome outcome = first.join();
         if (outcome.refusal().isPresent()) {
             throw outcome.refusal().get();
@@ -59,7 +60,7 @@ final class SpeakerOpening implements AutoCloseable {
         if (!rate.equals(firstRate)) {
             opened.orElseThrow().close();
             opened = Optional.empty();
-            opened = Optional.of(opens.at(rate));
+            opened = Optional.of(choice.open(devices, rate));
         }
         return opened.orElseThrow();
     }
@@ -68,7 +69,7 @@ final class SpeakerOpening implements AutoCloseable {
     public void close() {
         try {
             Outcome outcome = first.join();
-            opened.or(outcome::speakers).ifPresent(Speakers::close);
+            opened.or(outcome::speakers).ifPresent(SpeakerPair::close);
         } catch (CompletionException toldAlready) {
             // whoever asked for the speakers was told
         }

@@ -4,9 +4,10 @@ import cuelead.dance.Counts;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.Timeline;
+import cuelead.practice.CallsGo;
+import cuelead.practice.Delays;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
-import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -19,10 +20,14 @@ final class Steersman {
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
+    private static final double EAR_STEP_SECONDS = 0.005;
+    private static final double DISPLAY_STEP_SECONDS = 0.010;
 
     private final LivePractice practice;
     private boolean repeats;
-    private double dipDb = Levels.EVEN.dipDb();
+    private double dipDb;
+    private double otherDipDb;
+    private CallsGo callsGo;
     private double voiceDb;
     private Wish.Click click;
     private CallSettings.Fading fading;
@@ -32,11 +37,14 @@ final class Steersman {
         this.practice = practice;
         click = wish.click();
         fading = wish.fading();
+        callsGo = wish.callsGo();
+        dipDb = callsGo.usualDipDb();
+        otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
     }
 
     PlayState state() {
         PlayState.Motion motion = practice.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING;
-        return new PlayState(motion, dipDb, voiceDb, click);
+        return new PlayState(motion, dipDb, voiceDb, click, callsGo);
     }
 
     /** Obeys; gives what was done in a few words, empty where it shows by itself. */
@@ -68,6 +76,9 @@ final class Steersman {
             case EIGHT_LATER -> move("The dance is " + section() + " later.", eight(1));
             case WALL_EARLIER -> jump("The dance is a wall earlier.", () -> practice.moveDanceByWall(-1));
             case WALL_LATER -> jump("The dance is a wall later.", () -> practice.moveDanceByWall(1));
+            case OTHER_SIDE -> otherSide();
+            case SOONER -> delay(1);
+            case LATER -> delay(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
         };
     }
@@ -167,6 +178,37 @@ final class Steersman {
         double wanted = dipDb;
         practice.levels(now -> now.withDip(wanted));
         return "The music goes down by " + Told.decimal(dipDb) + " dB under the calls.";
+    }
+
+    private String otherSide() {
+        return switch (callsGo) {
+            case WITH_THE_MUSIC -> calls(CallsGo.LEFT, "Calls on the left, music on the right.");
+            case LEFT -> calls(CallsGo.RIGHT, "Calls on the right, music on the left.");
+            case RIGHT -> calls(CallsGo.WITH_THE_MUSIC, "Calls and music on both sides.");
+            case APART -> "The calls have a device of their own.";
+        };
+    }
+
+    private String calls(CallsGo next, String what) {
+        if (next.usualDipDb() != callsGo.usualDipDb()) {
+            double before = dipDb;
+            dipDb = otherDipDb;
+            otherDipDb = before;
+        }
+        callsGo = next;
+        double wanted = dipDb;
+        return done(what, () -> practice.levels(now -> next.on(now, wanted)));
+    }
+
+    /** Calls in the ear that shall sound sooner are on a device that is later. */
+    private String delay(int sooner) {
+        Delays now = practice.delays();
+        Delays other = callsGo == CallsGo.APART
+                ? now.withCallsLaterBy(sooner * EAR_STEP_SECONDS)
+                : now.withMusicLaterBy(-sooner * DISPLAY_STEP_SECONDS);
+        practice.delays(other);
+        String what = callsGo == CallsGo.APART ? "The calls in your ear come " : "The display comes ";
+        return what + (sooner > 0 ? "sooner" : "later") + ": " + SoundOptions.asking(callsGo, other) + ".";
     }
 
     private String voice(double louderDb) {

@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.output.OpenAlOutput;
 import cuelead.practice.Places;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -21,7 +20,7 @@ import java.util.Optional;
  * @param places      folders for the practice
  * @param temporary   the system's temporary folder
  * @param program     the file or folder that the program was started from, where that is known
- * @param speakers    how they are opened
+ * @param devices     what sound can come from
  */
 record Surroundings(
         InputStream in,
@@ -32,7 +31,7 @@ record Surroundings(
         Places places,
         Path temporary,
         Optional<Path> program,
-        OpensSpeakers speakers) {
+        SoundDevices devices) {
     static Surroundings ofThisProcess() {
         Map<String, String> environment = System.getenv();
         Path home = Path.of(System.getProperty("user.home"));
@@ -46,7 +45,7 @@ record Surroundings(
                 new Places(cache, Path.of("").toAbsolutePath()),
                 Path.of(System.getProperty("java.io.tmpdir")),
                 programFile(),
-                OpenAlOutput::open);
+                new OpenAlDevices());
     }
 
     private static Optional<Path> programFile() {

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.plan.CallLevel;
+import cuelead.practice.CallsGo;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
@@ -100,6 +101,19 @@ final class Values {
 
         private static String words() {
             return Arrays.stream(CallLevel.values()).map(CallLevel::word).collect(Collectors.joining(", "));
+        }
+    }
+
+    /** The side of the calls. */
+    static final class Side implements ITypeConverter<CallsGo> {
+        @Override
+        public CallsGo convert(String text) {
+            return switch (text.toLowerCase(Locale.ROOT)) {
+                case "left" -> CallsGo.LEFT;
+                case "right" -> CallsGo.RIGHT;
+                case "both" -> CallsGo.WITH_THE_MUSIC;
+                default -> throw notWhatIsWanted(text, "one of left, right, both");
+            };
         }
     }
 

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.practice.Practice;
+import cuelead.sound.Speakers;
 import java.util.Optional;
 
 /** Where a practice that plays is followed. Used on one thread, but for {@link #close}. */
@@ -10,6 +11,11 @@ interface View extends AutoCloseable {
 
     /** Tells a sentence that stays. */
     void tell(String sentence);
+
+    /** Waits until the user asks for something or the speakers come to the end, at most so long. */
+    default void awaitOrder(Speakers speakers, long timeoutMillis) throws InterruptedException {
+        speakers.awaitEnd(timeoutMillis);
+    }
 
     /** The next thing that the user asks for, if any. */
     Optional<Order> order();

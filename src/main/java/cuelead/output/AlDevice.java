@@ -75,7 +75,7 @@ final class AlDevice implements AutoCloseable {
                 return Optional.empty();
             }
             AlDevice opened = new AlDevice(device, name, USUAL_LATENCY_SECONDS, attributes(rate));
-            DefaultDevice.watch(opened.capabilities);
+            SystemEvents.watch(opened.capabilities);
             return Optional.of(opened);
         } catch (LinkageError noLibrary) {
             throw new Refused(NO_DEVICE, noLibrary);

@@ -15,6 +15,7 @@ final class AudioThread {
     private static final long REOPEN_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
 
     private final OpensDevice opens;
+    private final Optional<DeviceName> name;
     private final SampleRate rate;
     private final CompletableFuture<Optional<Refused>> opened = new CompletableFuture<>();
     private final DefaultDevice defaultDevice = new DefaultDevice();
@@ -27,8 +28,9 @@ final class AudioThread {
     private volatile Optional<Throwable> mistake = Optional.empty();
 
     @SuppressWarnings("ThreadPriorityCheck") // a hint: the queue is deep enough without
-    private AudioThread(OpensDevice opens, SampleRate rate) {
+    private AudioThread(OpensDevice opens, Optional<DeviceName> name, SampleRate rate) {
         this.opens = opens;
+        this.name = name;
         this.rate = rate;
         thread.setDaemon(true);
         thread.setPriority(Thread.MAX_PRIORITY);
@@ -37,10 +39,11 @@ final class AudioThread {
     /**
      * Opens a device on a new thread, which then feeds it.
      *
+     * @param name of the device; empty = whichever is the default
      * @throws Refused as opening does
      */
-    static AudioThread start(OpensDevice opens, SampleRate rate) throws Refused {
-        AudioThread audio = new AudioThread(opens, rate);
+    static AudioThread start(OpensDevice opens, Optional<DeviceName> name, SampleRate rate) throws Refused {
+        AudioThread audio = new AudioThread(opens, name, rate);
         audio.thread.start();
         Optional<Refused> refusal = audio.opened.join();
         if (refusal.isPresent()) {
@@ -95,19 +98,23 @@ final class AudioThread {
 
     private void feed(AlDevice device) {
         device.useOnThisThread();
-        try (AlStream stream = new AlStream(device, rate, QueueDepth.SHIPPED, System::nanoTime)) {
+        try (AlStream stream = new AlStream(device, rate, QueueDepth.SHIPPED, System::nanoTime);
+                DevicePresence presence = new DevicePresence(name)) {
             while (!isEnding) {
-                turn(device, stream);
+                turn(device, stream, presence);
             }
         } finally {
             device.leaveThisThread();
         }
     }
 
-    private void turn(AlDevice device, AlStream stream) {
+    private void turn(AlDevice device, AlStream stream, DevicePresence presence) {
         orders.obey(stream);
-        if (!stream.pump()) {
-            waitFor(device, stream);
+        if (presence.isGone()) {
+            stream.hold(); // nothing of it shall be heard elsewhere
+            waitFor(device, stream, presence);
+        } else if (!stream.pump()) {
+            waitFor(device, stream, presence);
         } else if (device.followsDefault() && defaultDevice.hasChanged()) {
             move(device, stream);
         } else {
@@ -116,10 +123,10 @@ final class AudioThread {
         }
     }
 
-    private void waitFor(AlDevice device, AlStream stream) {
+    private void waitFor(AlDevice device, AlStream stream, DevicePresence presence) {
         isDeviceLost = true;
         LockSupport.parkNanos(REOPEN_NANOS);
-        if (!isEnding && device.reopen()) {
+        if (!isEnding && !presence.isGone() && device.reopen()) {
             stream.goOnAfterLoss();
             isDeviceLost = false;
         }

@@ -2,13 +2,18 @@ package cuelead.output;
 
 import cuelead.report.Refused;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.lwjgl.openal.ALC10;
 import org.lwjgl.openal.ALC11;
 import org.lwjgl.openal.ALUtil;
 
 /** A sound device by the name that its system gives it. */
 public record DeviceName(String text) {
+    private static final String LIBRARY_PREFIX = "OpenAL Soft on ";
+
     public DeviceName {
         Objects.requireNonNull(text);
     }
@@ -26,20 +31,66 @@ public record DeviceName(String text) {
         }
     }
 
+    /** The one that is taken where none is named, as far as the system says. */
+    public static Optional<DeviceName> usual() {
+        try {
+            QuietLibrary.ask();
+            return Optional.ofNullable(ALC10.alcGetString(0, ALC11.ALC_DEFAULT_ALL_DEVICES_SPECIFIER))
+                    .filter(name -> !name.isEmpty())
+                    .map(DeviceName::new);
+        } catch (LinkageError noLibrary) {
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The device that a user means by its name or by a part that no other name has, in capitals or not.
+     *
+     * @param there the devices to choose from
+     * @throws Refused when none or several are meant, naming them
+     */
+    public static DeviceName meantBy(String part, List<DeviceName> there) throws Refused {
+        String wanted = part.strip().toLowerCase(Locale.ROOT);
+        for (DeviceName name : there) {
+            if (wanted.equals(name.text().toLowerCase(Locale.ROOT))
+                    || wanted.equals(name.told().toLowerCase(Locale.ROOT))) {
+                return name;
+            }
+        }
+        List<DeviceName> meant = there.stream()
+                .filter(name -> !wanted.isEmpty()
+                        && name.told().toLowerCase(Locale.ROOT).contains(wanted))
+                .toList();
+        if (meant.isEmpty()) {
+            throw new DeviceName(part).refusal(there);
+        }
+        if (meant.size() > 1) {
+            throw new Refused("\"" + part + "\" may be " + quoted(meant, " or ") + "; write more of the name.");
+        }
+        return meant.get(0);
+    }
+
+    /** The name as users know it, without the library's own words before it. */
+    public String told() {
+        return text.startsWith(LIBRARY_PREFIX) ? text.substring(LIBRARY_PREFIX.length()) : text;
+    }
+
+    private static String quoted(List<DeviceName> names, String between) {
+        return names.stream().map(name -> "\"" + name.told() + "\"").collect(Collectors.joining(between));
+    }
+
     /** Why the device of this name could not be opened. */
     Refused refusal(List<DeviceName> there) {
         if (there.contains(this)) {
             return new Refused(
-                    "The sound device \"" + text
+                    "The sound device \"" + told()
                             + "\" could not be opened; another program may be using it, so close that or choose another device.");
         }
         if (there.isEmpty()) {
             return new Refused(
-                    "There is no sound device \"" + text + "\", and no other; connect it, or leave its name out.");
+                    "There is no sound device \"" + told() + "\", and no other; connect it, or leave its name out.");
         }
-        return new Refused(there.stream()
-                .map(name -> "\"" + name.text() + "\"")
-                .collect(Collectors.joining(
-                        ", ", "There is no sound device \"" + text + "\"; connect it, or choose from ", ".")));
+        return new Refused(
+                "There is no sound device \"" + told() + "\"; connect it, or choose from " + quoted(there, ", ") + ".");
     }
 }

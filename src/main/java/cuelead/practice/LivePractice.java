@@ -63,7 +63,7 @@ public final class LivePractice {
 
     /** To be called some times a second: obeys commands that had to wait, and keeps two outputs together. */
     public void tick() {
-        outputs.keepTogether(rate);
+        outputs.keepTogether();
         while (!commands.isEmpty() && (isStanding() || !steering.isUnderWay())) {
             commands.remove().run();
         }
@@ -151,6 +151,16 @@ public final class LivePractice {
     /** Changes whether a click is heard over music. */
     public void click(Wish.Click click) {
         manner(manner -> manner.with(click));
+    }
+
+    /** How much later than the computer knows things are heard. */
+    public Delays delays() {
+        return outputs.delays();
+    }
+
+    /** Changes that: what is shown follows, and so do calls on a device of their own. */
+    public void delays(Delays other) {
+        outputs.delays(other);
     }
 
     private void manner(UnaryOperator<Manner> change) {

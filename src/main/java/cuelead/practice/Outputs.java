@@ -1,10 +1,9 @@
 package cuelead.practice;
 
+import cuelead.practice.Companion.Leg;
 import cuelead.sound.Change;
-import cuelead.sound.HeardAt;
 import cuelead.sound.LiveMix;
 import cuelead.sound.MixPlan;
-import cuelead.sound.Nudged;
 import cuelead.sound.Route;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix.Stem;
@@ -15,45 +14,57 @@ import java.util.Set;
 
 /** The speakers that a practice is played on: one for all, or one for the music and one for calls and clicks. */
 final class Outputs {
-    private static final double NANOS_A_SECOND = 1e9;
-
     private final Speakers main;
-    private final Optional<Speakers> calls;
-    private final Delays delays;
+    private final Set<Stem> mainStems;
+    private final Optional<Companion> companion;
+    private final SampleRate rate;
+    private Delays delays;
     private LiveMix mix;
-    private Optional<Companion> companion = Optional.empty();
+    private Leg newest;
+
+    private Outputs(Speakers main, Set<Stem> mainStems, Optional<Companion> companion, Delays delays, SampleRate rate) {
+        this.main = main;
+        this.mainStems = mainStems;
+        this.companion = companion;
+        this.delays = delays;
+        this.rate = rate;
+    }
 
     /** @param calls for calls and clicks; empty = they go with the music */
-    Outputs(Speakers main, Optional<Speakers> calls, Delays delays) {
-        this.main = main;
-        this.calls = calls;
-        this.delays = delays;
+    static Outputs ofPractice(Speakers main, Optional<Speakers> calls, Delays delays, SampleRate rate) {
+        Optional<Companion> companion =
+                calls.map(speakers -> new Companion(speakers, EnumSet.of(Stem.VOICE, Stem.CLICK), rate));
+        Set<Stem> stems = calls.isPresent() ? EnumSet.of(Stem.MUSIC) : EnumSet.allOf(Stem.class);
+        return new Outputs(main, stems, companion, delays, rate);
+    }
+
+    /** Clicks on both. */
+    static Outputs ofClicks(Speakers main, Speakers calls, Delays delays, SampleRate rate) {
+        Set<Stem> clicks = EnumSet.of(Stem.CLICK);
+        return new Outputs(main, clicks, Optional.of(new Companion(calls, clicks, rate)), delays, rate);
     }
 
     /** Plays from a frame of the song on, in place of all that is heard; stays paused if it is. */
     void begin(int number, MixPlan plan, long startFrame, Optional<Change.Loop> loop) {
-        Set<Stem> stems = calls.isPresent() ? EnumSet.of(Stem.MUSIC) : EnumSet.allOf(Stem.class);
-        mix = new LiveMix(number, plan, startFrame, loop, stems);
-        companion = calls.map(speakers -> {
-            LiveMix other = new LiveMix(number, plan, startFrame, loop, EnumSet.of(Stem.VOICE, Stem.CLICK));
-            return new Companion(speakers, other, new Nudged(other));
-        });
-        companion.ifPresent(other -> other.speakers.play(other.nudged, 0));
+        newest = new Leg(number, plan, loop);
+        mix = new LiveMix(number, plan, startFrame, loop, mainStems);
+        companion.ifPresent(other -> other.begin(newest, startFrame, delays));
         main.play(mix, 0);
     }
 
     void change(Change change) {
-        companion.ifPresent(other -> other.mix.change(change));
+        newest = new Leg(change.number(), change.plan(), change.loop());
+        companion.ifPresent(other -> other.change(change));
         mix.change(change);
     }
 
     void pause() {
         main.pause();
-        calls.ifPresent(Speakers::pause);
+        companion.ifPresent(other -> other.speakers().pause());
     }
 
     void resume() {
-        calls.ifPresent(Speakers::resume);
+        companion.ifPresent(other -> other.speakers().resume());
         main.resume();
     }
 
@@ -75,39 +86,22 @@ final class Outputs {
     }
 
     /** The frame of the output that is heard now. */
-    long heardFrame(SampleRate rate) {
+    long heardFrame() {
         return Math.max(0, main.heardFrame() - rate.frameAt(delays.musicSeconds()));
     }
 
-    /** Keeps calls in step with music where they are on two outputs. To be called some times a second. */
-    void keepTogether(SampleRate rate) {
-        companion.ifPresent(other -> other.follow(main, mix, rate, delays));
+    Delays delays() {
+        return delays;
     }
 
-    /** Calls and clicks on an output of their own. */
-    private static final class Companion {
-        private final Speakers speakers;
-        private final LiveMix mix;
-        private final Nudged nudged;
-        private final Distance distance = new Distance();
+    void delays(Delays other) {
+        double laterSeconds = delays.apartSeconds() - other.apartSeconds();
+        companion.ifPresent(calls -> calls.moveBy(rate.frameAt(laterSeconds)));
+        delays = other;
+    }
 
-        Companion(Speakers speakers, LiveMix mix, Nudged nudged) {
-            this.speakers = speakers;
-            this.mix = mix;
-            this.nudged = nudged;
-        }
-
-        void follow(Speakers main, LiveMix music, SampleRate rate, Delays delays) {
-            HeardAt musicAt = main.heardAt();
-            HeardAt callsAt = speakers.heardAt();
-            long musicFrame = music.route().pieceAt(musicAt.frame()).songFrameAt(musicAt.frame());
-            long given = callsAt.frame() - nudged.movedFrames();
-            long callsFrame = mix.route().pieceAt(given).songFrameAt(given);
-            double apartSeconds = rate.secondsAt(callsFrame - musicFrame)
-                    - (callsAt.nanos() - musicAt.nanos()) / NANOS_A_SECOND
-                    - (delays.callsSeconds() - delays.musicSeconds());
-            distance.after(apartSeconds)
-                    .ifPresent(seconds -> nudged.moveTo(nudged.movedFrames() + rate.frameAt(seconds)));
-        }
+    /** Keeps calls in step with music where they are on two outputs. To be called some times a second. */
+    void keepTogether() {
+        companion.ifPresent(other -> other.follow(main, mix, newest, delays));
     }
 }

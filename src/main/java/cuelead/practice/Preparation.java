@@ -70,7 +70,8 @@ final class Preparation {
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
-        Levels balanced = Balance.of(take.mix(), listening.powers());
+        CallsGo go = wish.callsGo();
+        Levels balanced = go.on(Balance.of(take.mix(), listening.powers()), go.usualDipDb());
         return new ReadyPractice(
                 problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
     }

@@ -104,7 +104,7 @@ final class ReadyPractice implements Practice {
 
     @Override
     public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
-        return new LivePractice(takes, manner, take, new Outputs(speakers, calls, delays));
+        return new LivePractice(takes, manner, take, Outputs.ofPractice(speakers, calls, delays, takes.rate()));
     }
 
     @Override

@@ -63,7 +63,7 @@ final class Steering {
 
     /** What leaves the speakers now. */
     Place heard() {
-        long output = outputs.heardFrame(rate);
+        long output = outputs.heardFrame();
         return place(outputs.route().pieceAt(output), output);
     }
 

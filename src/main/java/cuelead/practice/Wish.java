@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
  * @param rate        sample rate of the sound; empty = the song's own, 44,100 Hz without a song
  * @param fromSeconds where in the song sound begins
  * @param toSeconds   where it ends; empty = at the end
+ * @param callsGo     where calls and clicks are heard
  */
 public record Wish(
         Path sheet,
@@ -34,7 +35,36 @@ public record Wish(
         Optional<Path> ownWords,
         Optional<SampleRate> rate,
         double fromSeconds,
-        OptionalDouble toSeconds) {
+        OptionalDouble toSeconds,
+        CallsGo callsGo) {
+    /** The same with calls and music on one output. */
+    public Wish(
+            Path sheet,
+            Optional<Path> song,
+            Optional<Tempo> tempo,
+            OptionalDouble leadBeats,
+            CallLevel level,
+            CallSettings.Fading fading,
+            Click click,
+            Optional<Path> ownWords,
+            Optional<SampleRate> rate,
+            double fromSeconds,
+            OptionalDouble toSeconds) {
+        this(
+                sheet,
+                song,
+                tempo,
+                leadBeats,
+                level,
+                fading,
+                click,
+                ownWords,
+                rate,
+                fromSeconds,
+                toSeconds,
+                CallsGo.WITH_THE_MUSIC);
+    }
+
     /** Whether a click is heard. */
     public enum Click {
         SILENT,

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.Bench.Outcome;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -61,6 +62,23 @@ class ArgumentsTest {
         assertEquals(2, bench.run("play", Bench.DEMO_SHEET, "--delay", "1:00").exitCode());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "play, --ear-delay=50, '--ear-delay is for the device of --ear, which is missing.'",
+        "play, --ear=phone --side=left, '--side and --ear cannot go together: choose one of them.'",
+        "align, --delay=20, 'Name the second device with --ear (\"cuelead devices\" lists them).'"
+    })
+    void devicesThatDoNotFitTogetherAreRefused(String command, String options, String sentence) {
+        List<String> arguments = new ArrayList<>(List.of(options.split(" ")));
+        arguments.add(0, command);
+        if (command.equals("play")) {
+            arguments.add(Bench.DEMO_SHEET);
+        }
+        Outcome outcome = bench.run(arguments.toArray(String[]::new));
+        assertEquals(2, outcome.exitCode());
+        assertTrue(outcome.err().startsWith(sentence), outcome.err());
+    }
+
     @Test
     void timesAreReadAsTheyArePrinted() {
         Values.SongTime time = new Values.SongTime();
@@ -91,6 +109,7 @@ class ArgumentsTest {
                 "--from=Infinity",
                 "--to=0",
                 "--calls=loud",
+                "--side=up",
                 "--nonsense"
             })
     void nonsenseIsRefusedInASentence(String option) {
@@ -111,7 +130,7 @@ class ArgumentsTest {
 
     @Test
     void everyCommandExplainsItselfWithExamples() {
-        for (String command : List.of("play", "render", "plan", "check", "say", "beats")) {
+        for (String command : List.of("play", "render", "plan", "check", "say", "beats", "devices", "align")) {
             Outcome outcome = bench.run(command, "--help");
             assertEquals(0, outcome.exitCode());
             assertTrue(outcome.out().contains("Examples:") && outcome.out().contains("cuelead " + command));

@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.FakeSpeakers;
+import cuelead.output.DeviceName;
 import cuelead.practice.Places;
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
@@ -31,11 +33,16 @@ final class Bench {
         }
     };
 
+    static final DeviceName HALL = new DeviceName("OpenAL Soft on Hall speaker");
+    static final DeviceName EAR = new DeviceName("OpenAL Soft on Left earphone");
+    static final DeviceName TAKEN = new DeviceName("OpenAL Soft on Desk speaker");
+
     private final Path cache;
     private final Path working;
     private final Path temporary;
-    private final OpensSpeakers opens;
+    private final Device device;
     final List<FakeSpeakers> opened = new ArrayList<>();
+    final List<Optional<DeviceName>> openedNames = new ArrayList<>();
 
     private enum Device {
         THERE,
@@ -49,7 +56,7 @@ final class Bench {
         this.cache = cache;
         this.working = working;
         this.temporary = temporary;
-        opens = device == Device.THERE ? this::open : Bench::none;
+        this.device = device;
     }
 
     static Bench withoutDevice(Path folder) {
@@ -64,14 +71,35 @@ final class Bench {
         return new Bench(folder.resolve("cache"), folder, folder, Device.NONE);
     }
 
-    private Speakers open(SampleRate rate) {
-        FakeSpeakers speakers = new FakeSpeakers(rate);
-        opened.add(speakers);
-        return speakers;
-    }
+    /** A hall's loudspeaker, which is the usual one, an earphone, and one that another program has. */
+    private final class FakeDevices implements SoundDevices {
+        @Override
+        public List<DeviceName> names() {
+            return device == Device.THERE ? List.of(HALL, EAR, TAKEN) : List.of();
+        }
 
-    private static Speakers none(SampleRate rate) throws Refused {
-        throw new Refused("No device; use cuelead render.");
+        @Override
+        public Optional<DeviceName> usual() {
+            return names().stream().findFirst();
+        }
+
+        @Override
+        public Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused {
+            if (device == Device.NONE) {
+                throw new Refused("No device; use cuelead render.");
+            }
+            if (name.equals(Optional.of(TAKEN))) {
+                throw new Refused("Taken.");
+            }
+            FakeSpeakers speakers = new FakeSpeakers(rate);
+            speakers.breakOff(2);
+            if (!opened.isEmpty()) {
+                opened.get(0).hearBeside(speakers);
+            }
+            opened.add(speakers);
+            openedNames.add(name);
+            return speakers;
+        }
     }
 
     Outcome run(String... arguments) {
@@ -86,7 +114,7 @@ final class Bench {
                 new Places(cache, working),
                 temporary,
                 Optional.empty(),
-                opens);
+                new FakeDevices());
         int exitCode = CueleadCommand.run(surroundings, arguments);
         return new Outcome(exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }

@@ -8,6 +8,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.Laying;
 import cuelead.plan.Timeline;
+import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
@@ -58,7 +59,10 @@ final class Calls {
                 CallSettings.withLead(Beats.of(2)),
                 Heard.Repeating.NOTHING,
                 Optional.empty());
-        return new Moment(heard, new PlayState(PlayState.Motion.PLAYING, 10, 0, Wish.Click.SILENT), notice);
+        return new Moment(
+                heard,
+                new PlayState(PlayState.Motion.PLAYING, 10, 0, Wish.Click.SILENT, CallsGo.WITH_THE_MUSIC),
+                notice);
     }
 
     /** A dance laid over 120 beats a minute as {@link #timeline(double)}. */

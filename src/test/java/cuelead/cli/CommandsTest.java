@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.cli.Bench.Outcome;
 import cuelead.song.BeatFile;
 import cuelead.song.SongFile;

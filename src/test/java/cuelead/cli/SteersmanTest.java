@@ -3,9 +3,11 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
+import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Places;
@@ -144,6 +146,67 @@ class SteersmanTest {
         Heard now = after(Order.COUNT_ONE_IS_NOW);
         double start = now.timeline().grid().secondsAt(now.timeline().countOne());
         assertTrue(start < now.songSeconds() && now.songSeconds() - start < 3.5, "count 1 at " + start);
+    }
+
+    @Test
+    void callsGoFromSideToSideAndTheDipWithThem() throws Exception {
+        assertEquals("Calls on the left, music on the right.", steersman.obey(Order.OTHER_SIDE));
+        assertEquals(CallsGo.LEFT, steersman.state().callsGo());
+        assertEquals(0, steersman.state().dipDb());
+        after(Order.MORE_DIP);
+        int from = speakers.heard().length;
+        after(Order.OTHER_SIDE);
+        assertEquals(CallsGo.RIGHT, steersman.state().callsGo());
+        float[] heard = speakers.heard();
+        float left = 0;
+        float right = 0;
+        for (int i = heard.length - (heard.length - from) / 2 & ~1; i < heard.length; i += 2) {
+            left = Math.max(left, Math.abs(heard[i]));
+            right = Math.max(right, Math.abs(heard[i + 1]));
+        }
+        assertEquals(0, left, "clicks go with the calls");
+        assertTrue(right > 0.05, "at " + right);
+        after(Order.OTHER_SIDE);
+        assertEquals(CallsGo.WITH_THE_MUSIC, steersman.state().callsGo());
+        assertEquals(10, steersman.state().dipDb());
+        after(Order.OTHER_SIDE);
+        assertEquals(2, steersman.state().dipDb());
+    }
+
+    @Test
+    void theDisplayIsMovedToLateSpeakers() throws Exception {
+        double before = live.heard().songSeconds();
+        assertEquals("The display comes later: --delay 10.", steersman.obey(Order.LATER));
+        after(Order.LATER, Order.LATER, Order.SOONER);
+        assertEquals(0.02, live.delays().musicSeconds(), 1e-9);
+        assertEquals(3 * LOOKS * 0.04 - 0.02, live.heard().songSeconds() - before, 1e-3);
+    }
+
+    @Test
+    void callsInTheEarAreMoved() {
+        Steersman other = new Steersman(live, apart());
+        assertEquals("The calls in your ear come sooner: --ear-delay 5.", other.obey(Order.SOONER));
+        other.obey(Order.LATER);
+        assertEquals("The calls in your ear come later: --delay 5 --ear-delay 0.", other.obey(Order.LATER));
+        assertEquals("The calls have a device of their own.", other.obey(Order.OTHER_SIDE));
+        assertEquals(CallsGo.APART, other.state().callsGo());
+    }
+
+    private static Wish apart() {
+        Wish wish = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty());
+        return new Wish(
+                wish.sheet(),
+                wish.song(),
+                wish.tempo(),
+                wish.leadBeats(),
+                wish.level(),
+                wish.fading(),
+                wish.click(),
+                wish.ownWords(),
+                wish.rate(),
+                wish.fromSeconds(),
+                wish.toSeconds(),
+                CallsGo.APART);
     }
 
     @Test

@@ -1,7 +1,9 @@
 package cuelead.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import cuelead.report.Refused;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -9,6 +11,33 @@ class DeviceNameTest {
     private static final DeviceName EAR = new DeviceName("Ear piece");
     private static final DeviceName HALL = new DeviceName("Hall");
     private static final DeviceName DESK = new DeviceName("Desk");
+
+    private static final DeviceName LONG_HALL = new DeviceName("OpenAL Soft on Hall left");
+    private static final List<DeviceName> THERE = List.of(EAR, HALL, LONG_HALL);
+
+    @Test
+    void aDistinctPartOfANameIsEnough() throws Exception {
+        assertEquals(EAR, DeviceName.meantBy("EAR", THERE));
+        assertEquals(LONG_HALL, DeviceName.meantBy("left", THERE));
+        assertEquals(LONG_HALL, DeviceName.meantBy("OpenAL Soft on hall left", THERE));
+        assertEquals(HALL, DeviceName.meantBy("hall", THERE), "a whole name before a part of another");
+    }
+
+    @Test
+    void whatIsNoDistinctPartIsRefusedInASentence() {
+        assertEquals(
+                "\"al\" may be \"Hall\" or \"Hall left\"; write more of the name.",
+                assertThrows(Refused.class, () -> DeviceName.meantBy("al", THERE))
+                        .getMessage());
+        for (String nothing : List.of("OpenAL", "", " ", "desk")) {
+            String sentence = assertThrows(Refused.class, () -> DeviceName.meantBy(nothing, THERE))
+                    .getMessage();
+            assertEquals(
+                    "There is no sound device \"" + nothing
+                            + "\"; connect it, or choose from \"Ear piece\", \"Hall\", \"Hall left\".",
+                    sentence);
+        }
+    }
 
     @Test
     void aDeviceThatIsNotThereIsAnsweredWithThoseThatAre() {

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.Call;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
@@ -49,7 +50,7 @@ class LivePracticeTest {
         Wish wish = Wishes.withSong(folder.resolve("dance.txt"), folder.resolve("hum.wav"));
         practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         practice.await(practice.toFrame());
-        speakers = new FakeSpeakers();
+        speakers = new FakeSpeakers(HumSong.RATE);
         live = practice.live(speakers);
     }
 
@@ -91,7 +92,7 @@ class LivePracticeTest {
     @Test
     void aJumpComesOnTheNextBeatOrSoonAndKeepsTheBeat() {
         for (double start = 6; start < 7; start += 0.06) {
-            speakers = new FakeSpeakers();
+            speakers = new FakeSpeakers(HumSong.RATE);
             live = practice.live(speakers);
             hear(start);
             double before = song();
@@ -282,25 +283,98 @@ class LivePracticeTest {
         assertTrue(loudest < 0.01, "at " + loudest);
     }
 
-    /** The second device began late and runs 500 ppm slow, three times more than real ones. */
-    @Test
-    void callsOnASecondDeviceStayInStepWithTheMusic() {
-        FakeSpeakers music = new FakeSpeakers();
-        FakeSpeakers calls = new FakeSpeakers();
-        live = practice.live(music, Optional.of(calls), new Delays(0.1, 0.02));
-        music.hear(0.15);
-        double callsDelay = 0.02 - 0.1;
-        for (int i = 0; i < 1_400; i++) {
+    private final FakeSpeakers music = new FakeSpeakers(HumSong.RATE);
+    private final FakeSpeakers calls = new FakeSpeakers(HumSong.RATE);
+
+    private void onTwoDevices(Delays delays) {
+        live = practice.live(music, Optional.of(calls), delays);
+    }
+
+    /** The second device runs 500 ppm slow, three times more than real ones. */
+    private void hearBoth(double seconds) {
+        for (double passed = 0; passed < seconds; passed += 0.02) {
             music.hear(0.02);
             calls.hear(0.02 * 0.9995);
             live.tick();
         }
-        float[] expected = new float[music.heard().length];
+    }
+
+    private void assertCallsLaterBy(double seconds) throws Exception {
+        float[] expected = new float[2 * HumSong.RATE.framesIn(40)];
         practice.voiceStem().read(expected, expected.length / 2);
-        long musicFrame = music.heard().length / 2;
-        int behind = bestShift(expected, calls.heard(), (int) musicFrame);
-        assertEquals(callsDelay, behind / (double) HumSong.RATE.hz(), 0.005);
-        assertEquals(HumSong.RATE.secondsAt(musicFrame) - 0.1, song(), 1e-3, "what is shown is what is heard");
+        int leaving = (int) HumSong.RATE.frameAt(song() + live.delays().musicSeconds());
+        int behind = bestShift(expected, calls.heard(), leaving);
+        assertEquals(-seconds, behind / (double) HumSong.RATE.hz(), 0.005);
+    }
+
+    @Test
+    void callsOnASecondDeviceStayInStepWithTheMusic() throws Exception {
+        onTwoDevices(new Delays(0.1, 0.02));
+        music.hear(0.15); // the second one begins late
+        hearBoth(28);
+        assertCallsLaterBy(0.1 - 0.02);
+        assertEquals(music.heardSeconds() - 0.1, song(), 1e-3, "what is shown is what is heard");
+    }
+
+    @Test
+    void callsForALateDeviceComeAhead() throws Exception {
+        onTwoDevices(new Delays(0, 0.6));
+        hearBoth(12);
+        assertCallsLaterBy(-0.6);
+        live.pause();
+        hearBoth(1);
+        live.resume();
+        hearBoth(6);
+        assertCallsLaterBy(-0.6);
+    }
+
+    @Test
+    void delaysAreChangedWhileItPlays() throws Exception {
+        onTwoDevices(Delays.NONE);
+        hearBoth(6);
+        live.delays(new Delays(0, 0.2));
+        hearBoth(6);
+        assertCallsLaterBy(-0.2);
+        live.delays(new Delays(0.1, 0));
+        hearBoth(6);
+        assertCallsLaterBy(0.1);
+        assertEquals(music.heardSeconds() - 0.1, song(), 1e-3);
+    }
+
+    @Test
+    void musicGoesOnWithoutTheDeviceOfTheCallsAndTheyJoinInAgain() throws Exception {
+        onTwoDevices(Delays.NONE);
+        hearBoth(8);
+        calls.lose();
+        hearBoth(5);
+        assertEquals(13, song(), 0.06);
+        calls.comeBack();
+        hearBoth(8);
+        assertEquals(music.heardSeconds(), song(), 1e-3);
+        assertCallsLaterBy(0);
+    }
+
+    @Test
+    void callsGoOnWithoutTheDeviceOfTheMusicAndGoBackToIt() throws Exception {
+        onTwoDevices(Delays.NONE);
+        hearBoth(8);
+        music.lose();
+        double before = calls.heardSeconds();
+        hearBoth(5);
+        assertEquals(5, calls.heardSeconds() - before, 0.05);
+        assertEquals(8, song(), 0.06, "no music is lost");
+        music.comeBack();
+        hearBoth(8);
+        assertCallsLaterBy(0);
+    }
+
+    @Test
+    void bothJumpToTheSamePlace() throws Exception {
+        onTwoDevices(new Delays(0, 0.3));
+        hearBoth(6);
+        live.jumpWalls(1);
+        hearBoth(9);
+        assertCallsLaterBy(-0.3);
     }
 
     /** By how many frames the last two seconds of calls are heard before their frames of the music. */
@@ -308,7 +382,7 @@ class LivePracticeTest {
         int length = 2 * HumSong.RATE.hz();
         int best = 0;
         double most = -1;
-        for (int shift = -4_000; shift <= 4_000; shift += 5) {
+        for (int shift = -16_000; shift <= 16_000; shift += 5) {
             double sum = 0;
             for (int i = 1; i <= length; i += 3) {
                 int at = musicFrame + shift - i;

@@ -1,0 +1,27 @@
+package cuelead.cli;
+
+import cuelead.output.DeviceName;
+import cuelead.output.OpenAlOutput;
+import cuelead.report.Refused;
+import cuelead.sound.Speakers;
+import cuelead.time.SampleRate;
+import java.util.List;
+import java.util.Optional;
+
+/** The devices that are really there. */
+final class OpenAlDevices implements SoundDevices {
+    @Override
+    public List<DeviceName> names() {
+        return DeviceName.all();
+    }
+
+    @Override
+    public Optional<DeviceName> usual() {
+        return DeviceName.usual();
+    }
+
+    @Override
+    public Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused {
+        return name.isPresent() ? OpenAlOutput.open(rate, name.get()) : OpenAlOutput.open(rate);
+    }
+}

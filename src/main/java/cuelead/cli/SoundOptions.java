@@ -1,0 +1,81 @@
+package cuelead.cli;
+
+import cuelead.practice.CallsGo;
+import cuelead.practice.Delays;
+import cuelead.report.Refused;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** Which devices sound, and how late they are. */
+final class SoundOptions {
+    private static final double MILLIS_A_SECOND = 1_000;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandLine.Model.CommandSpec command;
+
+    @Option(
+            names = "--device",
+            paramLabel = "NAME",
+            description = "The sound device: its name, or a part of it that no other has (\"cuelead devices\" lists"
+                    + " them). Usual is the computer's usual one.")
+    private Optional<String> device;
+
+    @Option(
+            names = "--delay",
+            paramLabel = "MS",
+            converter = Values.DelayMillis.class,
+            defaultValue = "0",
+            description = "For wireless speakers: how many milliseconds later than this computer they sound"
+                    + " (0 to 2000). The display waits for them.")
+    private Double delayMillis;
+
+    @Option(
+            names = "--ear",
+            paramLabel = "NAME",
+            description = "A second device, your earphone, for calls and click alone; the music goes on sounding"
+                    + " from the first.")
+    private Optional<String> ear;
+
+    @Option(
+            names = "--ear-delay",
+            paramLabel = "MS",
+            converter = Values.DelayMillis.class,
+            description = "How many milliseconds later that second device sounds (0 to 2000), so that both are heard"
+                    + " together; \"cuelead align\" finds it.")
+    private Optional<Double> earDelayMillis;
+
+    boolean hasEar() {
+        return ear.isPresent();
+    }
+
+    /** @throws Refused when a device is not there */
+    DeviceChoice choose(SoundDevices devices) throws Refused {
+        return DeviceChoice.of(device, ear, devices);
+    }
+
+    Delays delays() {
+        if (earDelayMillis.isPresent() && !hasEar()) {
+            throw new CommandLine.ParameterException(
+                    command.commandLine(), "--ear-delay is for the device of --ear, which is missing.");
+        }
+        return new Delays(delayMillis / MILLIS_A_SECOND, earDelayMillis.orElse(0.0) / MILLIS_A_SECOND);
+    }
+
+    /** The options that ask for such delays. */
+    static String asking(Delays delays) {
+        String main = "--delay " + millis(delays.musicSeconds());
+        String ear = "--ear-delay " + millis(delays.callsSeconds());
+        return delays.musicSeconds() == 0 ? ear : main + " " + ear;
+    }
+
+    /** The same where calls may go with the music. */
+    static String asking(CallsGo callsGo, Delays delays) {
+        return callsGo == CallsGo.APART ? asking(delays) : "--delay " + millis(delays.musicSeconds());
+    }
+
+    private static long millis(double seconds) {
+        return Math.round(seconds * MILLIS_A_SECOND);
+    }
+}

@@ -1,0 +1,27 @@
+package cuelead.cli;
+
+import cuelead.sound.Speakers;
+import java.util.Optional;
+
+/**
+ * Open speakers.
+ *
+ * @param main for everything, or for the music alone
+ * @param ear  for calls and clicks, where they go to a device of their own
+ */
+record SpeakerPair(Speakers main, Optional<Speakers> ear) implements AutoCloseable {
+    void stop() {
+        main.stop();
+        ear.ifPresent(Speakers::stop);
+    }
+
+    int dropOuts() {
+        return main.dropOuts() + ear.map(Speakers::dropOuts).orElse(0);
+    }
+
+    @Override
+    public void close() {
+        main.close();
+        ear.ifPresent(Speakers::close);
+    }
+}

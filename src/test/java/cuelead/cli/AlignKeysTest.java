@@ -1,0 +1,46 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cuelead.practice.Delays;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.IntRange;
+import org.junit.jupiter.api.Test;
+
+class AlignKeysTest {
+    @Test
+    void aLaterClickInTheEarIsASmallerDelayOfIt() {
+        assertEquals("--ear-delay 180", SoundOptions.asking(after(new Delays(0, 0.185), "right")));
+        assertEquals("--ear-delay 236", SoundOptions.asking(after(new Delays(0, 0.185), "down", ",")));
+        assertEquals("--ear-delay 0", SoundOptions.asking(after(new Delays(0, 0.05), "up", "x")));
+    }
+
+    @Test
+    void whatIsLaterThanNotLateMeansThatTheLoudspeakerIs() {
+        assertEquals("--delay 50 --ear-delay 0", SoundOptions.asking(after(Delays.NONE, "up")));
+        assertEquals("--delay 250 --ear-delay 0", SoundOptions.asking(after(new Delays(0.2, 0), "up")));
+    }
+
+    /** From anywhere within reach a listener comes within half a step of 5 ms. */
+    @Property
+    void everyDistanceIsReached(@ForAll @IntRange(min = -1_900, max = 1_900) int wantedMillis) {
+        Delays delays = Delays.NONE;
+        double apart = wantedMillis / 1_000.0;
+        while (Math.abs(apart - delays.apartSeconds()) > 0.0026) {
+            double missing = apart - delays.apartSeconds();
+            String coarse = missing > 0 ? "down" : "up";
+            String small = missing > 0 ? "left" : "right";
+            delays = AlignKeys.after(Math.abs(missing) > 0.03 ? coarse : small, delays);
+        }
+        assertEquals(apart, delays.apartSeconds(), 0.0026);
+    }
+
+    private static Delays after(Delays delays, String... strokes) {
+        Delays now = delays;
+        for (String stroke : strokes) {
+            now = AlignKeys.after(stroke, now);
+        }
+        return now;
+    }
+}
