@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param countsLine where the length in counts is stated
  * @param wallsLine  where the number of walls is stated
  * @param weightLine where the starting weight is stated
+ * @param wallEnds   where they are said to face at the ends of walls
  * @param ending     where the dancers are said to face at the end
  */
 public record Claims(
@@ -19,15 +20,17 @@ public record Claims(
         int countsLine,
         int wallsLine,
         int weightLine,
-        Optional<EndingClaim> ending) {
-    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, Optional.empty());
+        Optional<EndingClaim> ending,
+        List<WallClaim> wallEnds) {
+    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, Optional.empty(), List.of());
 
     public Claims(List<ClockMark> clockMarks, List<Doubt> doubts, int countsLine, int wallsLine, int weightLine) {
-        this(clockMarks, doubts, countsLine, wallsLine, weightLine, Optional.empty());
+        this(clockMarks, doubts, countsLine, wallsLine, weightLine, Optional.empty(), List.of());
     }
 
     public Claims {
         clockMarks = List.copyOf(clockMarks);
         doubts = List.copyOf(doubts);
+        wallEnds = List.copyOf(wallEnds);
     }
 }

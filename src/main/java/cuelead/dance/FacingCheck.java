@@ -29,6 +29,7 @@ final class FacingCheck {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
             dance.tags().forEach(check::tag);
+            dance.claims().wallEnds().forEach(check::wallEnd);
         } else {
             check.alongSequence();
         }
@@ -166,6 +167,17 @@ final class FacingCheck {
                     Optional.of(claim.stated()),
                     walls.after(wall, Math.min(counts, dance.counts())).after(claim.turn()),
                     "After count " + counts + " of wall " + wall);
+        }
+    }
+
+    private void wallEnd(WallClaim claim) {
+        if (isWallKnown(claim.wall())) {
+            facing(
+                    "tag_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    walls.beforeTags(claim.wall()),
+                    "At the end of wall " + claim.wall());
         }
     }
 

@@ -108,6 +108,9 @@ final class ActionRules {
     }
 
     private Optional<Meaning> step() {
+        if (part.equals("ball") && !has("behind") && !has("over")) {
+            return ball();
+        }
         if (!part.isEmpty() && has("centre")) {
             return is(Action.FAN, part.equals("heel") ? Direction.HEEL_IN : Direction.TOE_IN);
         }

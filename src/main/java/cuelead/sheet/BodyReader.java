@@ -4,6 +4,7 @@ import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
 import cuelead.dance.Counts;
 import cuelead.dance.Doubt;
+import cuelead.dance.EndingClaim;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
 import cuelead.dance.Metre;
@@ -12,6 +13,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
+import cuelead.dance.WallClaim;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -32,6 +34,7 @@ final class BodyReader {
     private final List<ClockMark> marks = new ArrayList<>();
     private final SequenceReader sequence;
     private Optional<String> ending = Optional.empty();
+    private Optional<SheetLine> endingLine = Optional.empty();
     private Optional<SectionDraft> section = Optional.empty();
     private boolean headed;
     private final boolean waltz;
@@ -91,12 +94,15 @@ final class BodyReader {
         switch (LineKind.of(line)) {
             case SEQUENCE -> sequence.line(line);
             case RESTART -> {
-                if (note.isPlace()) {
+                if (note.isPlace() && WallNote.namesWall(line.tokens())) {
                     restart(line);
                 }
             }
             case TAG -> tags.headerNote(line, note);
-            case ENDING -> ending = ending.or(() -> Optional.of(line.text().strip()));
+            case ENDING -> {
+                ending = ending.or(() -> Optional.of(line.text().strip()));
+                endingLine = endingLine.or(() -> Optional.of(line));
+            }
             default -> {
                 // a fact of the header
             }
@@ -250,6 +256,7 @@ final class BodyReader {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(finder, metre());
+            new HeadingCheck(problems).check(done, done.line());
             if (tags.isOpen()) {
                 tags.add(done);
             } else {
@@ -277,16 +284,32 @@ final class BodyReader {
 
     private void restart(SheetLine line) {
         int written = parts.counts() + section.map(SectionDraft::lastCount).orElse(0);
-        List<Integer> starts = new ArrayList<>(List.of(0));
-        for (Section each : parts.sections()) {
-            starts.add(starts.get(starts.size() - 1) + each.length());
-        }
+        List<Integer> starts = new ArrayList<>(starts());
         section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
                 .ifPresent(draft -> starts.add(starts.get(starts.size() - 1) + draft.length()));
         restarts.line(line, place == Place.DANCE ? written : 0, starts);
     }
 
+    /** Counts before section 1, 2, 3 ... and behind the last one that is closed. */
+    private List<Integer> starts() {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        for (Section each : parts.sections()) {
+            starts.add(starts.get(starts.size() - 1) + each.length());
+        }
+        return starts;
+    }
+
+    List<WallClaim> wallClaims() {
+        return tags.wallEnds();
+    }
+
+    /** Where the sheet says that the dance ends, as far as it says it. */
+    Optional<EndingClaim> endingClaim() {
+        return endingLine.flatMap(line -> EndingReader.claim(line, starts()));
+    }
+
     private void ending(SheetLine line) {
+        endingLine = Optional.of(line);
         closeSection();
         tags.close();
         place = Place.ENDING;
@@ -333,7 +356,8 @@ final class BodyReader {
     void finish() {
         closeSection();
         tags.close();
-        restarts.finish(parts.counts());
+        restarts.finish(parts.counts(), parts.sections(), firstWeight());
+        tags.place(starts());
         sequence.finish(parts.names(), tags.names());
         sequence.cuts(parts.names()).forEach(restarts::cut);
         tags.finish(sequence.names());

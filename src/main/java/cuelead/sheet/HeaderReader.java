@@ -145,7 +145,7 @@ final class HeaderReader {
     }
 
     private boolean fact(HeaderTokens tokens) {
-        return counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
+        return bareCounts(tokens) || counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
     }
 
     /** intro := number count "intro" | "intro" number [count | second] */
@@ -200,6 +200,16 @@ final class HeaderReader {
             } else {
                 tempo = OptionalDouble.of(value);
             }
+        }
+        return number.isPresent();
+    }
+
+    /** "64 / 4w / advanced": a line of facts that begins with a number alone. */
+    private boolean bareCounts(HeaderTokens tokens) {
+        OptionalInt number = counts.isEmpty() ? tokens.bareNumberFirst() : OptionalInt.empty();
+        if (number.isPresent()) {
+            counts = number;
+            countsLine = line.number();
         }
         return number.isPresent();
     }

@@ -61,6 +61,15 @@ final class HeaderTokens {
         return key && at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.SEPARATOR);
     }
 
+    /** A number at the head of the line, parted from what follows, on a line that tells of walls. */
+    OptionalInt bareNumberFirst() {
+        boolean walls =
+                tokens.stream().anyMatch(token -> token.isWord("w") || token.isWord("wall") || token.isWord("walls"));
+        boolean bare =
+                at == 0 && isNumber(0) && tokens.size() > 1 && tokens.get(1).is(Kind.SEPARATOR);
+        return walls && bare ? take(0, 1) : OptionalInt.empty();
+    }
+
     /** "start dancing on count 17" */
     OptionalInt startOnCount() {
         if (!isOneOf(at, Set.of("start", "starts", "begin", "begins", "starting", "beginning"))) {

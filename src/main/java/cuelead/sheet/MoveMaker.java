@@ -268,6 +268,9 @@ final class MoveMaker {
         }
         Foot foot = note.get();
         Move move = moves.get(moves.size() - 1);
+        if (move.action() == Action.UNWIND) {
+            move = new Move(note, move.action(), move.direction(), move.turn(), Transfer.FULL, move.column());
+        }
         Transfer transfer = move.transfer();
         if (move.foot().equals(note)) {
             transfer = Transfer.FULL;

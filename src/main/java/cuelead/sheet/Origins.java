@@ -10,6 +10,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
+import cuelead.dance.WallClaim;
 import cuelead.report.Problem;
 import java.util.List;
 
@@ -34,12 +35,19 @@ final class Origins {
                 : lines.get(line - 1).origin(column);
     }
 
+    /** Column of a problem behind a line, told at the last line that it was put together from. */
+    static final int END = Integer.MAX_VALUE;
+
+    private Place end(int line) {
+        return new Place(of(line, END - 1).line(), 1);
+    }
+
     int line(int line) {
         return of(line, 0).line();
     }
 
     Problem of(Problem problem) {
-        Place place = of(problem.line(), problem.column());
+        Place place = problem.column() == END ? end(problem.line()) : of(problem.line(), problem.column());
         return new Problem(
                 problem.severity(),
                 problem.kind(),
@@ -112,7 +120,10 @@ final class Origins {
                 line(claims.countsLine()),
                 line(claims.wallsLine()),
                 line(claims.weightLine()),
-                claims.ending().map(this::of));
+                claims.ending().map(this::of),
+                claims.wallEnds().stream()
+                        .map(claim -> new WallClaim(claim.wall(), claim.stated(), line(claim.line())))
+                        .toList());
     }
 
     private EndingClaim of(EndingClaim claim) {

@@ -156,7 +156,7 @@ final class ProseParser {
 
     private static Phrase.ActionCall again(Phrase.ActionCall action, Foot foot) {
         return new Phrase.ActionCall(
-                Optional.of(foot),
+                ActionRules.needsNoFoot(action.action()) ? Optional.empty() : Optional.of(foot),
                 action.action(),
                 PhraseDraft.lateral(action.action(), foot).orElse(action.direction()),
                 Optional.empty(),

@@ -58,12 +58,11 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
 
     /** Counts and nothing else: their steps stand above or below. */
     boolean isBareCounts() {
-        return isCounted() && counted.size() == 1 && !Character.isLetter(firstLetter(prose(counted.get(0))));
+        return isCounted() && counted.size() == 1 && hasNoWords(prose(counted.get(0)));
     }
 
-    private static char firstLetter(String prose) {
-        return (char)
-                prose.chars().filter(Character::isLetterOrDigit).findFirst().orElse(' ');
+    private static boolean hasNoWords(String prose) {
+        return prose.chars().noneMatch(Character::isLetterOrDigit);
     }
 
     String prose(CountPlaces.Counted each) {

@@ -161,7 +161,7 @@ final class SectionDraft {
         problems.error(
                 "missing_counts",
                 at,
-                1,
+                Origins.END,
                 which + " missing from " + name + ".",
                 "Write what is danced there, if only \"hold\".");
     }
@@ -177,6 +177,7 @@ final class SectionDraft {
     }
 
     Section section(FigureFinder finder, Metre metre) {
+        OutAndIn.reread(steps);
         return new Section(name, heading, length(), steps, finder.find(steps, heading, metre), calls, line);
     }
 }

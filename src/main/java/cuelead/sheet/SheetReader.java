@@ -130,8 +130,14 @@ public final class SheetReader {
         Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
         Header head = header.header(metre, start, own);
         List<Part> parts = read.parts();
-        Claims claims =
-                new Claims(read.marks(), read.doubts(), header.countsLine(), header.wallsLine(), header.weightLine());
+        Claims claims = new Claims(
+                read.marks(),
+                read.doubts(),
+                header.countsLine(),
+                header.wallsLine(),
+                header.weightLine(),
+                read.endingClaim(),
+                read.wallClaims());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }
 
