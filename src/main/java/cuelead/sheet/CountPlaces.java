@@ -86,7 +86,7 @@ final class CountPlaces {
 
     /** "(&)": it takes its number from the counts beside it. */
     private Optional<CountGroup> loneAnd(int at) {
-        boolean and = line.charAt(at) == '&' || Character.toLowerCase(line.charAt(at)) == 'a';
+        boolean and = line.charAt(at) == '&' || line.charAt(at) == 'a';
         boolean bracketed =
                 at > 0 && line.charAt(at - 1) == '(' && at + 1 < line.length() && line.charAt(at + 1) == ')';
         if (!and || !bracketed) {
@@ -126,7 +126,7 @@ final class CountPlaces {
     private boolean mayBegin(int at) {
         char c = line.charAt(at);
         boolean pickupA = (c == 'a' || c == 'A') && at + 1 < line.length() && Scanner.isDigit(line.charAt(at + 1));
-        boolean loneA = (c == 'a' || c == 'A') && at > 0 && line.charAt(at - 1) == '(';
+        boolean loneA = c == 'a' && at > 0 && line.charAt(at - 1) == '(';
         boolean starts = Scanner.isDigit(c) || c == '&' || pickupA || loneA;
         return starts
                 && (at == 0 || Scanner.isSpace(line.charAt(at - 1)) || "([,;.:".indexOf(line.charAt(at - 1)) >= 0);
@@ -168,7 +168,8 @@ final class CountPlaces {
         List<Counted> counted = new ArrayList<>();
         for (int i = 0; i < chain.size(); i++) {
             int to = i + 1 < chain.size() ? chain.get(i + 1).from() : line.length();
-            counted.add(new Counted(chain.get(i).group(), skipColon(chain.get(i).to()), to, line.length()));
+            int start = Math.min(to, skipColon(chain.get(i).to()));
+            counted.add(new Counted(chain.get(i).group(), start, to, line.length()));
         }
         return counted;
     }

@@ -10,6 +10,7 @@ import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,10 @@ import java.util.Set;
 
 /** The words of one clause while they are gathered. */
 final class PhraseDraft {
+    /** "Bump hips forward": the way that is named wins over the side of the foot. */
+    private static final Set<Direction> GOES =
+            EnumSet.of(Direction.FWD, Direction.BACK, Direction.FWD_DIAG, Direction.BACK_DIAG);
+
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
     private final int column;
@@ -273,6 +278,7 @@ final class PhraseDraft {
         }
         Direction direction = towards.or(() -> feet.stream().findFirst())
                 .flatMap(side -> lateral(action, side))
+                .filter(side -> !GOES.contains(meaning.direction()))
                 .orElse(meaning.direction());
         boolean noFoot = ActionRules.needsNoFoot(action);
         return new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, transfer(action));

@@ -63,6 +63,7 @@ final class ProseParser {
     /** "2 R kick ball changes", "two sailor steps". */
     private int times() {
         boolean counted = terms.at(Kind.NUMBER)
+                && figureName().isEmpty()
                 && (terms.nextIs(Kind.FOOT)
                         || terms.nextIs(Kind.FIGURE_WORD)
                         || terms.nextIs(Kind.VERB)

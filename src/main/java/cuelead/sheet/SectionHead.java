@@ -54,8 +54,14 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
         /** head := [part] [section] [range] heading, with at least one of the three */
         Optional<SectionHead> read() {
             skip();
+            int bracket = at;
+            boolean framed = at < line.length() && line.charAt(at) == '[' && unitAhead();
+            at = framed ? bracket + 1 : bracket;
             boolean lettered = part();
             boolean named = section() || lettered || roman();
+            if (framed && at < line.length() && line.charAt(at) == ']') {
+                at++;
+            }
             int[] range = range();
             if (!named && range.length == 0) {
                 return Optional.empty();
@@ -142,6 +148,16 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
 
         private static final Set<String> ROMAN =
                 Set.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");
+
+        /** "[S1]", "[Section 2]" */
+        private boolean unitAhead() {
+            int mark = at;
+            at++;
+            boolean unit = section();
+            at = mark;
+            numbered = false;
+            return unit;
+        }
 
         private boolean isRange(int from) {
             int mark = at;

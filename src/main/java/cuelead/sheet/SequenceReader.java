@@ -93,6 +93,11 @@ final class SequenceReader {
         return word.toUpperCase(Locale.ROOT);
     }
 
+    /** Whether a line tells how much of a part its short form has. */
+    static boolean isNote(SheetLine line) {
+        return new SequenceReader(new Problems("")).note(line);
+    }
+
     /** "A* is only the first 16 counts of A", "A- = A1 and A2": how much of a part its short form has. */
     boolean note(SheetLine line) {
         List<Token> tokens = line.tokens();

@@ -116,7 +116,9 @@ public final class SheetReader {
         if (body.isPresent()) {
             body.get().read(line, below);
         } else {
-            header.read(line);
+            if (!SequenceReader.isNote(line)) {
+                header.read(line);
+            }
             headerNotes.add(line);
         }
     }

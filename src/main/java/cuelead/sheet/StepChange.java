@@ -47,11 +47,18 @@ record StepChange(List<Count> counts, String prose) {
                     && Set.of("with", "to", "by", "for").contains(token.text())) {
                 int from = token.column() - 1 + token.text().length();
                 int end = end(line, tokens.subList(i + 1, tokens.size()));
-                return Optional.of(new StepChange(
-                        group.get().counts(), withoutCounts(line.text().substring(from, end))));
+                return Optional.of(of(group.get().counts(), line.text().substring(from, end)));
             }
         }
         return Optional.empty();
+    }
+
+    /** Counts that stand in the steps tell more than those of the steps that they replace. */
+    private static StepChange of(List<Count> replaced, String prose) {
+        List<Count> told = CountPlaces.of(prose.strip(), 0).stream()
+                .flatMap(counted -> counted.group().counts().stream())
+                .toList();
+        return new StepChange(told.isEmpty() ? replaced : told, withoutCounts(prose));
     }
 
     private static int end(SheetLine line, List<Token> tokens) {
