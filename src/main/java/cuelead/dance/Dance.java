@@ -45,7 +45,7 @@ public record Dance(
     }
 
     public boolean isPhrased() {
-        return !sequence.isEmpty();
+        return !sequence.isEmpty() || parts.size() > 1;
     }
 
     /** Counts of one wall of an ordinary dance; of all parts, each once, of a phrased one. */

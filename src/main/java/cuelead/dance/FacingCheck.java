@@ -4,6 +4,7 @@ import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Whether the turns bring the dancers to where the sheet says: its clock marks, its walls, its restarts and tags. */
@@ -28,7 +29,11 @@ final class FacingCheck {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
             dance.tags().forEach(check::tag);
+            dance.claims().wallEnds().forEach(check::wallEnd);
+        } else {
+            check.alongSequence();
         }
+        dance.claims().ending().ifPresent(check::ending);
         return check.problems;
     }
 
@@ -44,7 +49,7 @@ final class FacingCheck {
             if (tag.afterWalls().size() == 1
                     && !dance.isPhrased()
                     && isWallKnown(tag.afterWalls().get(0))) {
-                marksOf(tag.part(), walls.beforeTags(tag.afterWalls().get(0)));
+                marksOf(tag.part(), walls.before(tag, tag.afterWalls().get(0)));
             }
         }
     }
@@ -112,13 +117,68 @@ final class FacingCheck {
                     "restart_facing",
                     restart.line(),
                     restart.statedFacing(),
-                    walls.after(restart.wall(), restart.afterCount()),
+                    walls.at(restart),
                     "After count " + restart.afterCount() + " of wall " + restart.wall());
         }
     }
 
     private boolean isWallKnown(int wall) {
         return walls.isKnown(wall, dance.parts().get(0).counts());
+    }
+
+    /** The facing that a tag claims, where the sequence first has it. */
+    private void alongSequence() {
+        List<Facing> facings = walls.alongSequence();
+        for (Tag tag : dance.tags()) {
+            int at = dance.sequence().indexOf(tag.part().name());
+            boolean known =
+                    dance.parts().stream().allMatch(part -> turns.net(part).isPresent());
+            if (at >= 0 && known) {
+                facing(
+                        "tag_facing",
+                        tag.line(),
+                        tag.statedFacing(),
+                        facings.get(at),
+                        "Before the " + tag.part().name().toLowerCase(Locale.ROOT));
+            }
+        }
+    }
+
+    /** Where the sheet says that the dance ends. */
+    private void ending(EndingClaim claim) {
+        boolean known = dance.parts().stream().allMatch(part -> turns.net(part).isPresent());
+        if (!known) {
+            return;
+        }
+        if (dance.isPhrased()) {
+            List<Facing> facings = walls.alongSequence();
+            facing(
+                    "ending_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    facings.get(facings.size() - 1),
+                    "At the end of the sequence");
+        } else if (claim.wall().isPresent()) {
+            int wall = claim.wall().getAsInt();
+            int counts = claim.afterCount().orElse(dance.counts());
+            facing(
+                    "ending_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    walls.after(wall, Math.min(counts, dance.counts())).after(claim.turn()),
+                    "After count " + counts + " of wall " + wall);
+        }
+    }
+
+    private void wallEnd(WallClaim claim) {
+        if (isWallKnown(claim.wall())) {
+            facing(
+                    "tag_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    walls.beforeTags(claim.wall()),
+                    "At the end of wall " + claim.wall());
+        }
     }
 
     private void tag(Tag tag) {
@@ -129,8 +189,10 @@ final class FacingCheck {
                         "tag_facing",
                         tag.line(),
                         tag.statedFacing(),
-                        walls.beforeTags(wall),
-                        "At the end of wall " + wall));
+                        walls.before(tag, wall),
+                        tag.afterCount().isPresent()
+                                ? "After count " + tag.afterCount().getAsInt() + " of wall " + wall
+                                : "At the end of wall " + wall));
     }
 
     private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {

@@ -22,6 +22,7 @@ final class LengthCheck {
         LengthCheck check = new LengthCheck(dance, file);
         dance.parts().forEach(part -> part.sections().forEach(check::bars));
         if (!dance.isPhrased()) {
+            check.shortSections();
             check.total();
             dance.restarts().forEach(check::late);
         }
@@ -32,17 +33,42 @@ final class LengthCheck {
     private void bars(Section section) {
         Metre metre = dance.header().metre();
         if (section.length() % metre.beatsInBar() != 0 && !section.steps().isEmpty()) {
-            int line =
-                    section.line() > 0 ? section.line() : section.steps().get(0).line();
+            boolean tooFew = section.length() < metre.countsInSection();
+            int line = section.steps().get(section.steps().size() - 1).line();
             problems.add(new Problem(
                     Severity.WARNING,
-                    "odd_section",
+                    tooFew ? "missing_counts" : "extra_count",
                     file,
                     line,
                     0,
                     section.name() + " has " + section.length() + (section.length() == 1 ? " count" : " counts")
                             + ", but the dance is counted in " + (metre == Metre.EIGHTS ? "eights." : "sixes."),
                     "Check whether a count is missing, or one too many."));
+        }
+    }
+
+    /** Half a section is danced now and then, but not where the stated length needs all of them whole. */
+    private void shortSections() {
+        int whole = dance.header().metre().countsInSection();
+        List<Section> sections = dance.parts().get(0).sections();
+        if (dance.header().statedCounts().orElse(0) != whole * sections.size()) {
+            return;
+        }
+        for (Section section : sections) {
+            boolean bars = section.length() % dance.header().metre().beatsInBar() == 0;
+            if (bars && section.length() < whole && !section.steps().isEmpty()) {
+                problems.add(new Problem(
+                        Severity.ERROR,
+                        "missing_counts",
+                        file,
+                        section.steps().get(section.steps().size() - 1).line(),
+                        0,
+                        section.name() + " has " + section.length() + " counts; with " + whole
+                                + " the dance would have the "
+                                + dance.header().statedCounts().getAsInt()
+                                + " that its header says.",
+                        "Check whether a line is missing."));
+            }
         }
     }
 

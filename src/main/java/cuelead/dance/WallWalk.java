@@ -1,5 +1,6 @@
 package cuelead.dance;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +36,16 @@ public final class WallWalk {
         return endOf(wall, false);
     }
 
+    /** Facing where a tag begins that comes on this wall. */
+    public Facing before(Tag tag, int wall) {
+        return tag.afterCount().isPresent() ? after(wall, tag.afterCount().getAsInt()) : beforeTags(wall);
+    }
+
+    /** Facing where a wall is broken off. */
+    Facing at(Restart restart) {
+        return after(restart.wall(), restart.unchangedCounts()).after(restart.changedTurn());
+    }
+
     /** Facing after that many counts of a wall. */
     public Facing after(int wall, int counts) {
         return startOf(wall).after(turnTo(counts));
@@ -44,7 +55,7 @@ public final class WallWalk {
         Optional<Restart> restart =
                 dance.restarts().stream().filter(found -> found.wall() == wall).findFirst();
         if (restart.isPresent()) {
-            return after(wall, restart.get().afterCount());
+            return at(restart.get());
         }
         Facing end = startOf(wall).after(net(part()));
         if (withTags) {
@@ -64,6 +75,35 @@ public final class WallWalk {
                         .allMatch(restart -> turns.through(part(), Counts.of(restart.afterCount()))
                                 .isPresent());
         return here && (wall == 1 || before);
+    }
+
+    /** Facing before each part and tag of the sequence of a phrased dance, and at its end. */
+    public List<Facing> alongSequence() {
+        List<Facing> facings = new ArrayList<>(List.of(Facing.FRONT));
+        int wall = 0;
+        for (String name : dance.sequence()) {
+            Facing here = facings.get(facings.size() - 1);
+            Optional<Part> danced = dance.parts().stream()
+                    .filter(part -> part.name().equals(name))
+                    .findFirst();
+            wall += danced.isPresent() ? 1 : 0;
+            int number = wall;
+            Optional<Restart> cut = danced.flatMap(part -> dance.restarts().stream()
+                    .filter(found -> found.wall() == number)
+                    .findFirst());
+            Turn turn = cut.map(restart -> turnThrough(danced.get(), Counts.of(restart.unchangedCounts()))
+                            .plus(restart.changedTurn()))
+                    .orElseGet(() -> danced.or(() -> tag(name)).map(this::net).orElse(Turn.NONE));
+            facings.add(here.after(turn));
+        }
+        return facings;
+    }
+
+    private Optional<Part> tag(String name) {
+        return dance.tags().stream()
+                .map(Tag::part)
+                .filter(part -> part.name().equals(name))
+                .findFirst();
     }
 
     private Turn net(Part part) {

@@ -112,7 +112,9 @@ final class WeightCheck {
             return;
         }
         Weight start = dance.header().startWeight();
-        Weight there = WallWalk.weightAfter(part, restart.afterCount(), start);
+        Weight there = restart.changed().isEmpty()
+                ? WallWalk.weightAfter(part, restart.afterCount(), start)
+                : restart.changed().get(restart.changed().size() - 1).weightAfter();
         if (clash(start, there)) {
             error(
                     "restart_weight",

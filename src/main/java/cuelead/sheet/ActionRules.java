@@ -74,6 +74,11 @@ final class ActionRules {
         return SPLIT.contains(action) || BODY.contains(action);
     }
 
+    /** Movements that go to a side and on to another one. */
+    static boolean swings(Action action) {
+        return SPLIT.contains(action) || action == Action.FAN || action == Action.BUMP;
+    }
+
     static Transfer transfer(Action action) {
         if (TAKE_WEIGHT.contains(action)) {
             return Transfer.FULL;
@@ -91,7 +96,7 @@ final class ActionRules {
             case "ball" -> ball();
             case "lock" -> is(Action.LOCK, has("over") ? Direction.OVER : Direction.BEHIND);
             case "rock" -> is(Action.ROCK, where(Direction.FWD));
-            case "recover" -> is(Action.RECOVER, Direction.PLACE);
+            case "recover" -> !part.isEmpty() && has("centre") ? step() : is(Action.RECOVER, Direction.PLACE);
             case "touch" -> touch();
             case "toe" -> is(Action.TOE, where(Direction.BACK));
             case "heel" -> is(Action.HEEL, where(Direction.FWD));
@@ -103,6 +108,12 @@ final class ActionRules {
     }
 
     private Optional<Meaning> step() {
+        if (part.equals("ball") && !has("behind") && !has("over")) {
+            return ball();
+        }
+        if (!part.isEmpty() && has("centre")) {
+            return is(Action.FAN, part.equals("heel") ? Direction.HEEL_IN : Direction.TOE_IN);
+        }
         if (!part.isEmpty() && !part.equals("ball")) {
             return touch();
         }
@@ -121,8 +132,7 @@ final class ActionRules {
         if (has("in")) {
             return is(Action.IN, where(Direction.CENTRE));
         }
-        Direction direction = where(Direction.PLACE);
-        return is(direction == Direction.PLACE ? Action.INPLACE : Action.STEP, direction);
+        return is(has("place") ? Action.INPLACE : Action.STEP, where(Direction.PLACE));
     }
 
     private Optional<Meaning> cross() {
@@ -179,6 +189,9 @@ final class ActionRules {
 
     /** Verbs whose word is the action's word; each has its usual direction where none is written. */
     private Optional<Meaning> swing(String verb) {
+        if (verb.equals("stomp") && has("up")) {
+            return is(Action.STOMPUP, Direction.PLACE);
+        }
         return Action.named(verb).map(action -> new Meaning(action, where(usual(action))));
     }
 

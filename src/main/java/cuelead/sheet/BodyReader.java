@@ -4,13 +4,16 @@ import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
 import cuelead.dance.Counts;
 import cuelead.dance.Doubt;
+import cuelead.dance.EndingClaim;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
+import cuelead.dance.Step;
 import cuelead.dance.Tag;
+import cuelead.dance.WallClaim;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -31,6 +34,7 @@ final class BodyReader {
     private final List<ClockMark> marks = new ArrayList<>();
     private final SequenceReader sequence;
     private Optional<String> ending = Optional.empty();
+    private Optional<SheetLine> endingLine = Optional.empty();
     private Optional<SectionDraft> section = Optional.empty();
     private boolean headed;
     private final boolean waltz;
@@ -71,18 +75,44 @@ final class BodyReader {
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
             case REPEAT -> repeat();
-            case NOTE -> {
-                // for the reader alone
-            }
+            case NOTE -> sequence.note(line);
             case SECTION -> section(line);
             case COUNTS -> counts(line);
             case OTHER -> other(line);
         }
     }
 
+    /** A line above the dance, read when all of the dance is known. */
+    void note(SheetLine line) {
+        closeSection();
+        tags.close();
+        place = Place.AFTER;
+        if (sequence.note(line)) {
+            return;
+        }
+        WallNote note = WallNote.read(line.tokens());
+        switch (LineKind.of(line)) {
+            case SEQUENCE -> sequence.line(line);
+            case RESTART -> {
+                if (note.isPlace() && WallNote.namesWall(line.tokens())) {
+                    restart(line);
+                }
+            }
+            case TAG -> tags.headerNote(line, note);
+            case ENDING -> {
+                ending = ending.or(() -> Optional.of(line.text().strip()));
+                endingLine = endingLine.or(() -> Optional.of(line));
+            }
+            default -> {
+                // a fact of the header
+            }
+        }
+    }
+
     private void section(SheetLine line) {
-        SectionHead head = SectionHead.read(line.text()).orElseThrow();
-        headed = true;
+        SectionHead head = SectionHead.read(line.text())
+                .orElseGet(() -> SectionHead.words(line.text().strip()));
+        headed |= line.told().isEmpty() || head.hasRange();
         closeSection();
         if (tags.takes(head, parts.counts())) {
             open(head.heading(), line.number(), head.first() - 1, head.length());
@@ -120,6 +150,12 @@ final class BodyReader {
         if (behind) {
             behind(draft, group, counts, line);
         }
+        Optional<RepeatCall> repeat = RepeatCall.read(line.text(), group.end())
+                .or(() -> tags.isOpen() ? RepeatCall.named(line.text(), group.end()) : Optional.empty());
+        if (repeat.isPresent() && !behind) {
+            repeated(repeat.get(), line, group, counts);
+            return;
+        }
         boolean dropped = counts.stream().allMatch(draft::isBehind);
         LineReader reader =
                 dropped ? new LineReader(new Problems(""), footing.copy()) : new LineReader(problems, footing);
@@ -133,6 +169,33 @@ final class BodyReader {
             return;
         }
         take(result, draft, line);
+        draft.write(counts, line.number());
+    }
+
+    /** What was danced before is danced again. */
+    private void repeated(RepeatCall call, SheetLine line, CountGroup group, List<Count> counts) {
+        SectionDraft draft = section.orElseThrow();
+        boolean ofDance = tags.isOpen() && !tags.hasSections() && draft.steps().isEmpty();
+        List<Section> closed = tags.isOpen() && !ofDance ? tags.sections() : parts.sections();
+        Repeats repeats =
+                new Repeats(closed, draft.steps(), draft.base(), counts.get(0).number() - 1);
+        List<Step> steps = new ArrayList<>();
+        for (Step step : repeats.steps(call, group, counts, footing)) {
+            Move move = Move.of(step, group.column());
+            steps.add(LineReader.step(footing.take(move, Footing.Naming.NAMED), step.count(), line.number()));
+        }
+        understoodLines++;
+        if (steps.isEmpty()) {
+            problems.error(
+                    "repeat_unclear",
+                    line.number(),
+                    group.column(),
+                    "It is not clear what is danced again here.",
+                    "Write it like \"Repeat 1-4\", or write the steps out.");
+            doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
+            footing.doubt();
+        }
+        draft.add(steps);
         draft.write(counts, line.number());
     }
 
@@ -193,6 +256,7 @@ final class BodyReader {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(finder, metre());
+            new HeadingCheck(problems).check(done, done.line());
             if (tags.isOpen()) {
                 tags.add(done);
             } else {
@@ -220,16 +284,32 @@ final class BodyReader {
 
     private void restart(SheetLine line) {
         int written = parts.counts() + section.map(SectionDraft::lastCount).orElse(0);
-        List<Integer> starts = new ArrayList<>(List.of(0));
-        for (Section each : parts.sections()) {
-            starts.add(starts.get(starts.size() - 1) + each.length());
-        }
+        List<Integer> starts = new ArrayList<>(starts());
         section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
                 .ifPresent(draft -> starts.add(starts.get(starts.size() - 1) + draft.length()));
         restarts.line(line, place == Place.DANCE ? written : 0, starts);
     }
 
+    /** Counts before section 1, 2, 3 ... and behind the last one that is closed. */
+    private List<Integer> starts() {
+        List<Integer> starts = new ArrayList<>(List.of(0));
+        for (Section each : parts.sections()) {
+            starts.add(starts.get(starts.size() - 1) + each.length());
+        }
+        return starts;
+    }
+
+    List<WallClaim> wallClaims() {
+        return tags.wallEnds();
+    }
+
+    /** Where the sheet says that the dance ends, as far as it says it. */
+    Optional<EndingClaim> endingClaim() {
+        return endingLine.flatMap(line -> EndingReader.claim(line, starts()));
+    }
+
     private void ending(SheetLine line) {
+        endingLine = Optional.of(line);
         closeSection();
         tags.close();
         place = Place.ENDING;
@@ -243,7 +323,20 @@ final class BodyReader {
     }
 
     private void other(SheetLine line) {
-        if (place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
+        boolean below = place == Place.AFTER && sequence.note(line);
+        if (below || place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
+            return;
+        }
+        if (sequence.note(line)) {
+            return;
+        }
+        if (!DanceLine.mayBeDanced(line)) {
+            problems.note(
+                    "not_read",
+                    line.number(),
+                    line.firstColumn(),
+                    "This line is not read, since it has no counts and no step.",
+                    "");
             return;
         }
         if (DanceLine.mayBeDanced(line)) {
@@ -263,8 +356,10 @@ final class BodyReader {
     void finish() {
         closeSection();
         tags.close();
-        restarts.finish(parts.counts());
+        restarts.finish(parts.counts(), parts.sections(), firstWeight());
+        tags.place(starts());
         sequence.finish(parts.names(), tags.names());
+        sequence.cuts(parts.names()).forEach(restarts::cut);
         tags.finish(sequence.names());
     }
 

@@ -17,15 +17,64 @@ import java.util.Optional;
 record CountGroup(List<Count> counts, int column, int end) {
     private static final int LARGEST = 999;
     private static final int LONGEST_RANGE = 64;
-    private static final List<String> UNITS =
-            List.of("count", "counts", "ct", "cts", "beat", "beats", "wall", "walls", "bpm", "x");
+    private static final List<String> UNITS = List.of(
+            "count",
+            "counts",
+            "ct",
+            "cts",
+            "c",
+            "beat",
+            "beats",
+            "wall",
+            "walls",
+            "w",
+            "bpm",
+            "mpm",
+            "x",
+            "times",
+            "time",
+            "restart",
+            "restarts",
+            "tag",
+            "tags",
+            "bridge",
+            "bridges",
+            "o",
+            "second",
+            "seconds",
+            "sec",
+            "secs",
+            "minutes",
+            "min",
+            "steps",
+            "more",
+            "parts",
+            "sections",
+            "eights",
+            "sixes",
+            "bars");
+
+    private static final List<String> HEADS = List.of("count", "counts", "ct", "cts", "beat", "beats");
 
     CountGroup {
         counts = List.copyOf(counts);
     }
 
     static Optional<CountGroup> read(String line) {
-        return new Reader(line).read();
+        return new Reader(line, 0).read();
+    }
+
+    /** The counts that begin at this 0-based index, or behind spaces there. */
+    static Optional<CountGroup> read(String line, int from) {
+        return new Reader(line, from).read();
+    }
+
+    /** "&" with no number beside it. */
+    boolean isLoneAnd(String line) {
+        return counts.size() == 1
+                && !counts.get(0).isWhole()
+                && end - column == 0
+                && !Scanner.isDigit(line.charAt(column - 1));
     }
 
     String written(String line) {
@@ -39,8 +88,9 @@ record CountGroup(List<Count> counts, int column, int end) {
         private int at;
         private int end;
 
-        Reader(String line) {
+        Reader(String line, int from) {
             this.line = line;
+            this.at = from;
         }
 
         Optional<CountGroup> read() {
@@ -61,7 +111,7 @@ record CountGroup(List<Count> counts, int column, int end) {
         /** "Counts 1-2:" */
         private void skipUnit() {
             String word = wordAt(at);
-            if (List.of("count", "counts", "beat", "beats").contains(word)) {
+            if (HEADS.contains(word)) {
                 at += word.length();
                 skipSpaces();
             }
@@ -86,7 +136,7 @@ record CountGroup(List<Count> counts, int column, int end) {
             if (!afterSplit && split(last)) {
                 return true;
             }
-            boolean dash = at < line.length() && isDash(line.charAt(at));
+            boolean dash = isRangeSign();
             boolean comma = at < line.length() && line.charAt(at) == ',';
             if (dash || comma) {
                 at++;
@@ -100,6 +150,27 @@ record CountGroup(List<Count> counts, int column, int end) {
                 at = before;
             }
             return taken;
+        }
+
+        /** A dash, or "to" and "through" before a number. */
+        private boolean isRangeSign() {
+            if (at < line.length() && isDash(line.charAt(at))) {
+                return true;
+            }
+            String word = wordAt(at);
+            int mark = at;
+            if (List.of("to", "through", "thru").contains(word)) {
+                at += word.length() - 1;
+                int number = at + 1;
+                while (number < line.length() && Scanner.isSpace(line.charAt(number))) {
+                    number++;
+                }
+                if (number < line.length() && Scanner.isDigit(line.charAt(number)) && number > at + 1) {
+                    return true;
+                }
+            }
+            at = mark;
+            return false;
         }
 
         private boolean range(int last) {
@@ -143,7 +214,8 @@ record CountGroup(List<Count> counts, int column, int end) {
             at++;
             skipSpaces();
             int number = last > 0 ? last : peekNumber() - 1;
-            boolean attached = and || (at == mark + 1 && (last > 0 || number >= 0));
+            boolean behind = mark > 0 && Scanner.isDigit(line.charAt(mark - 1));
+            boolean attached = and || behind || (at == mark + 1 && (last > 0 || number >= 0));
             if (number < 0 || !attached) {
                 at = mark;
                 return false;

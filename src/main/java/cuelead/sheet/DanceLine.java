@@ -7,23 +7,29 @@ import java.util.Optional;
 final class DanceLine {
     private DanceLine() {}
 
-    /** Whether a line belongs to the dance, so that the header ends above it. */
-    static boolean begins(SheetLine line) {
-        return SectionHead.read(line.text()).isPresent()
-                || CountGroup.read(line.text())
-                        .filter(group -> group.counts().get(0).number() <= 1)
-                        .isPresent();
+    /** Whether words of the dance stand here: an action, a figure, a foot. */
+    static boolean isDanced(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .anyMatch(term -> term.is(Term.Kind.VERB)
+                        || term.is(Term.Kind.FIGURE_WORD)
+                        || term.is(Term.Kind.PLACE)
+                        || term.is(Term.Kind.PART));
     }
 
-    /** Whether a line belongs to the dance beyond doubt, so that it cannot be the title. */
-    static boolean surelyBegins(SheetLine line) {
-        if (SectionHead.read(line.text()).filter(SectionHead::hasRange).isPresent()) {
-            return true;
-        }
-        List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
-        return begins(line)
-                && terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT))
-                && terms.stream().anyMatch(term -> term.is(Term.Kind.VERB));
+    /** Words, perhaps a turn, that belong to the action before them. */
+    static boolean movesNoFoot(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .noneMatch(term ->
+                        term.is(Term.Kind.VERB) || term.is(Term.Kind.STEPPING) || term.is(Term.Kind.FIGURE_WORD));
+    }
+
+    /** Words, perhaps a facing, but no action. */
+    static boolean movesNothing(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .noneMatch(term -> term.is(Term.Kind.VERB)
+                        || term.is(Term.Kind.STEPPING)
+                        || term.is(Term.Kind.FIGURE_WORD)
+                        || term.is(Term.Kind.FRACTION));
     }
 
     /** A line without counts that turns, or that moves a foot. */

@@ -67,7 +67,7 @@ record FigureTurns(Problems problems, int line) {
     }
 
     private void placed(Figure figure, Phrase.TurnCall turn, String reading) {
-        problems.warning(
+        problems.note(
                 "turn_placed",
                 line,
                 turn.column(),

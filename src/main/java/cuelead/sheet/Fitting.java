@@ -1,6 +1,8 @@
 package cuelead.sheet;
 
 import cuelead.dance.Action;
+import cuelead.dance.Count;
+import cuelead.dance.Counts;
 import cuelead.dance.Figure;
 import cuelead.dance.Transfer;
 import java.util.ArrayList;
@@ -18,40 +20,127 @@ final class Fitting {
 
     private Fitting() {}
 
-    /** One way to read a phrase. */
-    private record Option(int size, int cost) {}
+    /**
+     * How a line is laid on its counts.
+     *
+     * @param sizes  actions a phrase
+     * @param counts one an action, as written, or between them where figures have more actions than whole counts
+     */
+    record Fit(List<Integer> sizes, List<Count> counts, int cost) {
+        Fit {
+            sizes = List.copyOf(sizes);
+            counts = List.copyOf(counts);
+        }
+    }
 
-    /** Counts a phrase, adding up to {@code counts}; empty where nothing fits. */
-    static Optional<int[]> sizes(List<Phrase> phrases, int counts) {
-        int[][] cost = new int[phrases.size() + 1][counts + 1];
-        int[][] chosen = new int[phrases.size()][counts + 1];
-        Arrays.fill(cost[phrases.size()], IMPOSSIBLE);
-        cost[phrases.size()][counts] = 0;
+    /** One way to read a phrase: its actions, the whole counts that they usually take, what it costs. */
+    private record Option(int size, int beats, int cost) {
+        int measure(Measure by) {
+            return by == Measure.LABELS ? size : beats;
+        }
+    }
+
+    private enum Measure {
+        LABELS,
+        BEATS
+    }
+
+    /** The best way to fill these counts: an action on each, or figures spread over them; empty where nothing fits. */
+    static Optional<Fit> of(List<Phrase> phrases, List<Count> counts) {
+        Optional<Fit> labels = chosen(phrases, counts.size(), Measure.LABELS)
+                .map(options -> new Fit(sizes(options), counts, cost(options)));
+        boolean whole = counts.stream().allMatch(Count::isWhole) && !counts.isEmpty();
+        if (!whole || labels.filter(fit -> fit.cost() < STRAINED).isPresent()) {
+            return labels;
+        }
+        Optional<Fit> beats = chosen(phrases, counts.size(), Measure.BEATS)
+                .map(options -> new Fit(sizes(options), spread(phrases, options, counts.get(0)), cost(options)));
+        return labels.isPresent()
+                        && beats.filter(fit -> fit.cost() < labels.get().cost()).isEmpty()
+                ? labels
+                : beats;
+    }
+
+    private static final int STRAINED = 10;
+
+    private static List<Integer> sizes(List<Option> options) {
+        return options.stream().map(Option::size).toList();
+    }
+
+    private static int cost(List<Option> options) {
+        return options.stream().mapToInt(Option::cost).sum();
+    }
+
+    private static List<Count> spread(List<Phrase> phrases, List<Option> options, Count first) {
+        List<Count> counts = new ArrayList<>();
+        long start = first.number();
+        for (int i = 0; i < options.size(); i++) {
+            Option option = options.get(i);
+            Optional<Phrase.FigureCall> figure = phrases.get(i).figure();
+            boolean spread = figure.isPresent() && option.size() != option.beats();
+            List<Figure.Beat> pattern = spread ? figure.get().row().figure().pattern() : List.of();
+            for (int step = 0; step < option.size(); step++) {
+                counts.add(spread ? at(start, pattern, step) : Count.on((int) start + step));
+            }
+            start += option.beats();
+        }
+        return counts;
+    }
+
+    private static Count at(long start, List<Figure.Beat> pattern, int step) {
+        long ticks = pattern.get(step % pattern.size()).offset().ticks();
+        long number =
+                start + (long) (step / pattern.size()) * beats(pattern) + Math.floorDiv(ticks, Counts.TICKS_PER_COUNT);
+        long part = Math.floorMod(ticks, Counts.TICKS_PER_COUNT);
+        Count.Split split =
+                part == 0 ? Count.Split.ON : part * 2 == Counts.TICKS_PER_COUNT ? Count.Split.AND : Count.Split.A;
+        return new Count((int) Math.max(0, number), split);
+    }
+
+    private static int beats(List<Figure.Beat> pattern) {
+        long last =
+                pattern.stream().mapToLong(beat -> beat.offset().ticks()).max().orElse(0);
+        return (int) Math.floorDiv(last, Counts.TICKS_PER_COUNT) + 1;
+    }
+
+    /** The cheapest reading of each phrase such that all together measure {@code total}. */
+    private static Optional<List<Option>> chosen(List<Phrase> phrases, int total, Measure by) {
+        int[] cost = new int[total + 1];
+        Arrays.fill(cost, IMPOSSIBLE);
+        cost[total] = 0;
+        List<Option[]> choices = new ArrayList<>();
         for (int i = phrases.size() - 1; i >= 0; i--) {
-            List<Option> options = options(phrases, i, counts);
-            for (int used = 0; used <= counts; used++) {
-                cost[i][used] = IMPOSSIBLE;
-                for (Option option : options) {
-                    int end = used + option.size();
-                    int total = end > counts ? IMPOSSIBLE : option.cost() + cost[i + 1][end];
-                    if (total < cost[i][used]) {
-                        cost[i][used] = total;
-                        chosen[i][used] = option.size();
-                    }
+            Option[] choice = new Option[total + 1];
+            cost = extend(options(phrases, i, total), cost, choice, by);
+            choices.add(0, choice);
+        }
+        return cost[0] >= IMPOSSIBLE ? Optional.empty() : Optional.of(follow(choices, by));
+    }
+
+    private static int[] extend(List<Option> options, int[] after, Option[] choice, Measure by) {
+        int[] cost = new int[after.length];
+        for (int used = 0; used < after.length; used++) {
+            cost[used] = IMPOSSIBLE;
+            for (Option option : options) {
+                int end = used + option.measure(by);
+                int sum = end >= after.length ? IMPOSSIBLE : option.cost() + after[end];
+                if (sum < cost[used]) {
+                    cost[used] = sum;
+                    choice[used] = option;
                 }
             }
         }
-        return cost[0][0] >= IMPOSSIBLE ? Optional.empty() : Optional.of(follow(chosen));
+        return cost;
     }
 
-    private static int[] follow(int[][] chosen) {
-        int[] sizes = new int[chosen.length];
+    private static List<Option> follow(List<Option[]> choices, Measure by) {
+        List<Option> chosen = new ArrayList<>();
         int used = 0;
-        for (int i = 0; i < chosen.length; i++) {
-            sizes[i] = chosen[i][used];
-            used += sizes[i];
+        for (Option[] choice : choices) {
+            chosen.add(choice[used]);
+            used += choice[used].measure(by);
         }
-        return sizes;
+        return chosen;
     }
 
     /** The length that a phrase has by itself. */
@@ -62,16 +151,36 @@ final class Fitting {
         return phrase.figure().map(call -> call.row().figure().pattern().size()).orElse(1) * phrase.repeats();
     }
 
+    /** The same behind which the rest of the line stands: "rock back, recover" has its recover written out. */
+    static int usual(List<Phrase> phrases, int index) {
+        Phrase phrase = phrases.get(index);
+        List<Figure.Beat> pattern =
+                phrase.figure().map(call -> call.row().figure().pattern()).orElse(List.of());
+        boolean open = !pattern.isEmpty() && pattern.get(pattern.size() - 1).action() == Action.RECOVER;
+        boolean written = index + 1 < phrases.size()
+                && phrases.get(index + 1)
+                        .action()
+                        .filter(call -> call.action() == Action.RECOVER)
+                        .isPresent();
+        return usual(phrase) - (open && written ? 1 : 0);
+    }
+
     private static List<Option> options(List<Phrase> phrases, int index, int counts) {
         Phrase phrase = phrases.get(index);
         List<Option> options = new ArrayList<>();
         if (!phrase.readable()) {
             for (int size = 1; size <= counts; size++) {
-                options.add(new Option(size, 3 * size));
+                options.add(new Option(size, size, 3 * size));
             }
             return options;
         }
-        options.add(new Option(usual(phrase), 0));
+        int beats = phrase.figure()
+                .map(call -> beats(call.row().figure().pattern()) * phrase.repeats())
+                .orElse(usual(phrase));
+        options.add(new Option(usual(phrase), beats, 0));
+        if (phrase.mayBeTitle() && index < phrases.size() - 1) {
+            options.add(new Option(0, 0, 4));
+        }
         phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
         phrase.action().ifPresent(call -> action(call, phrase, index, counts, options));
         return options;
@@ -83,31 +192,31 @@ final class Fitting {
         Figure.Beat last = pattern.get(pattern.size() - 1);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || last.action() == Action.RECOVER;
         if (open && moreFollows && pattern.size() > 1) {
-            options.add(new Option(usual(phrase) - 1, 1));
+            options.add(new Option(usual(phrase) - 1, beats(pattern) * phrase.repeats() - 1, 1));
         }
     }
 
     private static void action(Phrase.ActionCall call, Phrase phrase, int index, int counts, List<Option> options) {
         if (phrase.figure().isPresent()) {
-            options.add(new Option(phrase.repeats(), 2));
+            options.add(new Option(phrase.repeats(), phrase.repeats(), 2));
             return;
         }
         if (call.isWalkAround()) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {
-                options.add(new Option(size, 1));
+                options.add(new Option(size, size, 1));
             }
             return;
         }
         if (call.isBareTurn()) {
-            options.add(new Option(0, 1));
+            options.add(new Option(0, 0, 1));
             return;
         }
         if (call.action() == Action.CLAP && index > 0) {
-            options.add(new Option(0, 3));
+            options.add(new Option(0, 0, 3));
         }
         if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty()) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {
-                options.add(new Option(size, stretch(call.action()) + size));
+                options.add(new Option(size, size, stretch(call.action()) + size));
             }
         }
     }

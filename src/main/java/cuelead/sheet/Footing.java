@@ -52,8 +52,14 @@ final class Footing {
         return switch (likely) {
             case LEFT -> Optional.of(Foot.LEFT);
             case RIGHT -> Optional.of(Foot.RIGHT);
-            case BOTH, UNKNOWN -> Optional.empty();
+            case BOTH -> Optional.empty();
+            case UNKNOWN -> isUntold() ? Optional.of(Foot.LEFT) : Optional.empty();
         };
+    }
+
+    /** Before the first step a sheet that says nothing means the weight on left (common practice). */
+    private boolean isUntold() {
+        return start.isEmpty() && trust == Trust.KNOWN;
     }
 
     /** The other one. */

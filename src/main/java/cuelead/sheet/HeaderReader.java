@@ -5,6 +5,7 @@ import cuelead.dance.Foot;
 import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Weight;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +35,7 @@ final class HeaderReader {
     private static final Set<String> LEVELS = Set.of("novice", "beginner", "improver", "intermediate", "advanced");
     private static final Set<String> LEVEL_GRADES = Set.of("absolute", "ultra", "high", "easy", "low", "phrased");
 
-    private static final Set<String> COUNT_UNITS = Set.of("count", "counts", "beat", "beats", "ct", "cts");
+    private static final Set<String> COUNT_UNITS = Set.of("count", "counts", "beat", "beats", "ct", "cts", "c");
     private static final Set<String> SECONDS = Set.of("second", "seconds", "sec", "secs", "s");
     private static final int LONGEST_INTRO = 999;
 
@@ -56,17 +57,62 @@ final class HeaderReader {
         this.problems = problems;
     }
 
+    /** Whether a line states something about the dance, rather than to name what is danced. */
+    static boolean isFact(SheetLine line) {
+        return line.tokens().stream()
+                .anyMatch(token ->
+                        token.is(Token.Kind.WORD) && (FACTS.contains(token.text()) || CREDITS.contains(token.text())));
+    }
+
+    private static final Set<String> FACTS = Set.of(
+            "count",
+            "counts",
+            "wall",
+            "walls",
+            "level",
+            "intro",
+            "bpm",
+            "weight",
+            "vocals",
+            "lyrics",
+            "restart",
+            "restarts",
+            "tag",
+            "tags",
+            "sequence",
+            "beginner",
+            "improver",
+            "intermediate",
+            "advanced",
+            "waltz",
+            "dance",
+            "rhythm",
+            "tempo",
+            "start",
+            "song",
+            "artist",
+            "track",
+            "phrased",
+            "clockwise",
+            "anticlockwise",
+            "abbreviations",
+            "ending");
+
     void read(SheetLine next) {
         line = next;
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {
             title = titleOf(line.text());
+            int bracket = line.text().indexOf('(');
+            tokens = new HeaderTokens(bracket < 0 ? List.of() : Scanner.tokens(line.text(), bracket));
+        } else if (WallNote.namesWall(line.tokens())) {
             return;
         }
         boolean credits = tokens.startsWith(CREDITS);
         while (!tokens.atEnd()) {
-            boolean taken = intro(tokens) || tempo(tokens) || (!credits && fact(tokens));
+            boolean stated = !credits || tokens.isKeyHere();
+            boolean taken = intro(tokens) || tempo(tokens) || (stated && fact(tokens));
             if (!taken) {
                 tokens.advance();
             }
@@ -94,11 +140,12 @@ final class HeaderReader {
             title = title.substring("title:".length()).strip();
         }
         int bracket = title.indexOf('(');
-        return bracket > 0 ? title.substring(0, bracket).strip() : title;
+        String words = bracket > 0 ? title.substring(0, bracket) : title;
+        return words.replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }
 
     private boolean fact(HeaderTokens tokens) {
-        return counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
+        return bareCounts(tokens) || counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
     }
 
     /** intro := number count "intro" | "intro" number [count | second] */
@@ -106,8 +153,13 @@ final class HeaderReader {
         OptionalInt number = tokens.numberThen(COUNT_UNITS, "intro");
         Optional<Token> unit = Optional.empty();
         if (number.isEmpty()) {
-            number = tokens.wordThenNumber(Set.of("intro", "introduction"));
+            number = tokens.wordThenNumber(Set.of("intro", "introduction", "wait", "after"));
             unit = number.isPresent() ? tokens.takeWordHere() : unit;
+        }
+        OptionalInt first = number.isPresent() ? OptionalInt.empty() : tokens.startOnCount();
+        if (first.isPresent() && countOne.isEmpty()) {
+            countOne = Optional.of(new CountOne.Intro(Math.max(0, first.getAsInt() - 1)));
+            return true;
         }
         if (number.isPresent() && countOne.isEmpty()) {
             countOne(number.getAsInt(), unit);
@@ -152,8 +204,18 @@ final class HeaderReader {
         return number.isPresent();
     }
 
+    /** "64 / 4w / advanced": a line of facts that begins with a number alone. */
+    private boolean bareCounts(HeaderTokens tokens) {
+        OptionalInt number = counts.isEmpty() ? tokens.bareNumberFirst() : OptionalInt.empty();
+        if (number.isPresent()) {
+            counts = number;
+            countsLine = line.number();
+        }
+        return number.isPresent();
+    }
+
     private boolean counts(HeaderTokens tokens) {
-        OptionalInt number = tokens.numberAround(Set.of("count", "counts"));
+        OptionalInt number = tokens.numberAround(Set.of("count", "counts", "ct", "cts", "c"));
         if (number.isPresent() && counts.isEmpty()) {
             counts = number;
             countsLine = line.number();
@@ -162,7 +224,7 @@ final class HeaderReader {
     }
 
     private boolean walls(HeaderTokens tokens) {
-        OptionalInt number = tokens.numberAround(Set.of("wall", "walls"));
+        OptionalInt number = tokens.numberAround(Set.of("wall", "walls", "w"));
         if (number.isPresent() && walls.isEmpty()) {
             walls = number;
             wallsLine = line.number();

@@ -20,7 +20,8 @@ final class HeaderTokens {
     private int at;
 
     HeaderTokens(List<Token> tokens) {
-        this.tokens = tokens.stream().filter(token -> !token.is(Kind.MARK)).toList();
+        this.tokens = NumberWords.asNumbers(
+                tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
     }
 
     boolean atEnd() {
@@ -52,6 +53,31 @@ final class HeaderTokens {
             return take(at, at + 3);
         }
         return OptionalInt.empty();
+    }
+
+    /** "Count:", "Wall:", "Level:" here, with the sign of a key. */
+    boolean isKeyHere() {
+        boolean key = isOneOf(at, Set.of("count", "counts", "wall", "walls", "level", "weight"));
+        return key && at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.SEPARATOR);
+    }
+
+    /** A number at the head of the line, parted from what follows, on a line that tells of walls. */
+    OptionalInt bareNumberFirst() {
+        boolean walls =
+                tokens.stream().anyMatch(token -> token.isWord("w") || token.isWord("wall") || token.isWord("walls"));
+        boolean bare =
+                at == 0 && isNumber(0) && tokens.size() > 1 && tokens.get(1).is(Kind.SEPARATOR);
+        return walls && bare ? take(0, 1) : OptionalInt.empty();
+    }
+
+    /** "start dancing on count 17" */
+    OptionalInt startOnCount() {
+        if (!isOneOf(at, Set.of("start", "starts", "begin", "begins", "starting", "beginning"))) {
+            return OptionalInt.empty();
+        }
+        int index = isOneOf(at + 1, Set.of("dancing", "the", "dance")) ? at + 2 : at + 1;
+        boolean count = isOneOf(index, Set.of("on", "at")) && isOneOf(index + 1, Set.of("count", "beat"));
+        return count && isNumber(index + 2) ? take(index + 2, index + 3) : OptionalInt.empty();
     }
 
     /** "Intro: 16", whatever its unit */

@@ -20,12 +20,19 @@ enum LineKind {
             Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
 
     static LineKind of(SheetLine line) {
+        return line.told().orElseGet(() -> byItsWords(line));
+    }
+
+    private static LineKind byItsWords(SheetLine line) {
         List<String> words = firstWords(line);
         String first = words.isEmpty() ? "" : words.get(0);
         String second = words.size() > 1 ? words.get(1) : "";
         String word = first.equals("then") ? second : first;
         if (word.equals("tag") || word.equals("bridge") || word.equals("tags")) {
             return TAG;
+        }
+        if (SequenceReader.isSequence(line)) {
+            return SEQUENCE;
         }
         if (SectionHead.read(line.text()).isPresent()) {
             return SECTION;
@@ -36,13 +43,10 @@ enum LineKind {
         if (saysRestart(line)) {
             return RESTART;
         }
-        if (word.equals("sequence")) {
-            return SEQUENCE;
-        }
         if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
             return ENDING;
         }
-        if (REPEATS.contains(word)) {
+        if (REPEATS.contains(word) && RepeatCall.read(line.text(), 0).isEmpty()) {
             return REPEAT;
         }
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
@@ -56,7 +60,12 @@ enum LineKind {
 
     private static boolean isBracketed(SheetLine line) {
         char first = line.text().charAt(line.firstColumn() - 1);
-        return first == '(' || first == '*' || first == '#';
+        if (first == '(') {
+            String text = line.text().strip();
+            int close = text.indexOf(')');
+            return close < 0 || close >= text.length() - 2;
+        }
+        return first == '*' || first == '#';
     }
 
     private static List<String> firstWords(SheetLine line) {

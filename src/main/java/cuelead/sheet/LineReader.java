@@ -14,6 +14,7 @@ import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads one count line: its prose to steps on its counts, its quoted calls, its clock marks. */
 final class LineReader {
@@ -47,15 +48,23 @@ final class LineReader {
     /** A facing behind a count. */
     record MarkAt(Count count, Facing facing) {}
 
-    /** {@code counts} are numbered within the section; {@code written} is how the sheet shows them. */
-    Result read(SheetLine line, CountGroup group, List<Count> counts) {
+    /** {@code written} are its counts, numbered within the section. */
+    Result read(SheetLine line, CountGroup group, List<Count> written) {
         List<Token> tokens = Scanner.tokens(line.text(), group.end());
         List<Term> terms = Vocabulary.STANDARD.terms(tokens);
         ProseParser parser = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms);
         List<Phrase> phrases = parser.phrases();
-        Optional<int[]> fitting = Fitting.sizes(phrases, counts.size());
+        Optional<Fitting.Fit> fitting = Fitting.of(phrases, written);
+        List<Count> counts = fitting.map(Fitting.Fit::counts).orElse(written);
+        if (fitting.isPresent() && counts.size() > written.size()) {
+            spread(line, group, written, counts);
+        }
         MoveMaker maker = new MoveMaker(problems, line.number(), footing);
-        Laid laid = lay(phrases, fitting.orElseGet(() -> misfit(line, group, phrases, counts.size())), maker, counts);
+        Laid laid = lay(
+                phrases,
+                fitting.map(Fitting.Fit::sizes).orElseGet(() -> misfit(line, group, phrases, written.size())),
+                maker,
+                counts);
         List<Step> steps = laid.steps(line.number());
         fill(steps, counts, line, group);
         if (fitting.isEmpty() || parser.isDoubtful()) {
@@ -64,7 +73,9 @@ final class LineReader {
         }
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
-        boolean doubtful = fitting.isEmpty() || parser.isDoubtful() || maker.isDoubtful();
+        boolean misfit = fitting.isEmpty() && !onlyHoldsAreLeft(phrases, written.size());
+        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable());
+        boolean doubtful = misfit || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }
 
@@ -86,13 +97,13 @@ final class LineReader {
         }
     }
 
-    private static Laid lay(List<Phrase> phrases, int[] sizes, MoveMaker maker, List<Count> counts) {
+    private static Laid lay(List<Phrase> phrases, List<Integer> sizes, MoveMaker maker, List<Count> counts) {
         List<Move> moves = new ArrayList<>();
         List<Phrase.Stated<MarkAt>> marks = new ArrayList<>();
         List<Count> restarts = new ArrayList<>();
         Turn surplus = Turn.NONE;
         for (int i = 0; i < phrases.size(); i++) {
-            for (Move move : maker.moves(phrases.get(i), sizes[i])) {
+            for (Move move : maker.moves(phrases.get(i), sizes.get(i))) {
                 if (moves.size() < counts.size()) {
                     moves.add(move);
                 } else {
@@ -125,12 +136,12 @@ final class LineReader {
     }
 
     /** Reports a line whose actions do not fill its counts; each takes what it usually does. */
-    private int[] misfit(SheetLine line, CountGroup group, List<Phrase> phrases, int counts) {
+    private List<Integer> misfit(SheetLine line, CountGroup group, List<Phrase> phrases, int counts) {
         new Misfit(problems, line, group).report(phrases, counts);
-        return phrases.stream().mapToInt(Fitting::usual).toArray();
+        return phrases.stream().map(Fitting::usual).toList();
     }
 
-    private static Step step(Move move, Count count, int line) {
+    static Step step(Move move, Count count, int line) {
         return new Step(
                 count,
                 move.foot(),
@@ -141,6 +152,37 @@ final class LineReader {
                 move.weightAfter(),
                 line,
                 move.column());
+    }
+
+    /** What is too much moves and turns nobody. */
+    private static boolean onlyHoldsAreLeft(List<Phrase> phrases, int counts) {
+        int used = 0;
+        for (Phrase phrase : phrases) {
+            boolean holds = phrase.action()
+                    .filter(call -> call.action() == Action.HOLD || call.action() == Action.CLAP)
+                    .isPresent();
+            if (used + Fitting.usual(phrase) > counts && !holds) {
+                return false;
+            }
+            used += Fitting.usual(phrase);
+        }
+        return used > counts;
+    }
+
+    /** "3-4 Shuffle forward": three steps are meant to be 3&4. */
+    private void spread(SheetLine line, CountGroup group, List<Count> written, List<Count> counts) {
+        String labels = counts.stream()
+                .map(count -> count.isWhole()
+                        ? String.valueOf(count.number())
+                        : count.split().mark())
+                .collect(Collectors.joining(" "));
+        problems.note(
+                "counts_spread",
+                line.number(),
+                group.column(),
+                "\"" + group.written(line.text()) + "\" has " + written.size() + " counts for " + counts.size()
+                        + " actions, so they are read on " + labels + ".",
+                "Write the counts between the beats, such as \"3&4\".");
     }
 
     /** A hold on every count that is left over, so that the dance keeps its length; the mistake is reported. */

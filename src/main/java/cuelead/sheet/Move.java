@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.Foot;
+import cuelead.dance.Step;
 import cuelead.dance.Transfer;
 import cuelead.dance.Turn;
 import cuelead.dance.Weight;
@@ -26,6 +27,11 @@ record Move(
     /** Not danced yet. */
     Move(Optional<Foot> foot, Action action, Direction direction, Turn turn, Transfer transfer, int column) {
         this(foot, action, direction, turn, transfer, Weight.UNKNOWN, column);
+    }
+
+    /** The action of a step, to be danced again. */
+    static Move of(Step step, int column) {
+        return new Move(step.foot(), step.action(), step.direction(), step.turn(), step.transfer(), column);
     }
 
     static Move hold(int column) {

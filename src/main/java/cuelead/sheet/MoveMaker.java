@@ -143,7 +143,9 @@ final class MoveMaker {
         }
         List<Move> moves = new ArrayList<>();
         if (size == 0) {
-            call.turn().ifPresent(turn -> waiting = waiting.plus(turned(turn, call)));
+            call.turn()
+                    .filter(turn -> !phrase.mayBeTitle())
+                    .ifPresent(turn -> waiting = waiting.plus(turned(turn, call)));
             return moves;
         }
         for (int i = 0; i < size; i++) {
@@ -180,7 +182,8 @@ final class MoveMaker {
         boolean pivots = footing.last()
                 .filter(move -> call.isPaddle()
                         ? move.takesWeight()
-                        : move.action() == Action.STEP && move.direction() == Direction.FWD)
+                        : move.action() == Action.STEP
+                                && (move.direction() == Direction.FWD || move.direction() == Direction.PLACE))
                 .isPresent();
         return new Move(
                 pivots ? call.foot().or(footing::free) : Optional.empty(),
@@ -265,6 +268,9 @@ final class MoveMaker {
         }
         Foot foot = note.get();
         Move move = moves.get(moves.size() - 1);
+        if (move.action() == Action.UNWIND) {
+            move = new Move(note, move.action(), move.direction(), move.turn(), Transfer.FULL, move.column());
+        }
         Transfer transfer = move.transfer();
         if (move.foot().equals(note)) {
             transfer = Transfer.FULL;

@@ -18,7 +18,10 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         List<Token> tokens = line.tokens();
         for (int i = 1; i < tokens.size(); i++) {
             int from = tokens.get(i).column() - 1;
-            if (isParted(line.text(), from) && (isCounted(line, from) || isDanced(line, from))) {
+            if (isParted(line.text(), from)
+                    && (isCounted(line, from)
+                            || isDanced(line, from)
+                            || repeat(line, from).isPresent())) {
                 return Optional.of(at(line, from));
             }
         }
@@ -31,6 +34,11 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         boolean told = bracket > 0 && line.text().indexOf("wall", bracket) > 0;
         String head = line.text().substring(0, from) + (told ? line.text().substring(bracket) : "");
         return new OneLineTag(new SheetLine(line.number(), head), line, from);
+    }
+
+    /** "Tag: S6 counts 1-4, x2", "Tag: repeat the last 4 counts" */
+    private static Optional<RepeatCall> repeat(SheetLine line, int from) {
+        return RepeatCall.read(line.text(), from).or(() -> RepeatCall.named(line.text(), from));
     }
 
     private static boolean isParted(String text, int from) {
@@ -51,7 +59,14 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         boolean tells = rest.stream()
                 .takeWhile(token -> !token.is(Kind.OPEN))
                 .anyMatch(token -> token.is(Kind.WORD) && WALL_WORDS.contains(token.text()));
-        return !tells && hasVerb(line.text(), from);
+        return !tells && !tellsLengthFirst(rest) && hasVerb(line.text(), from);
+    }
+
+    /** "4 counts: rock ...", "facing 12:00, ...": still the head. */
+    private static boolean tellsLengthFirst(List<Token> rest) {
+        return Vocabulary.STANDARD.terms(rest).stream()
+                .takeWhile(term -> !term.is(Term.Kind.VERB) && !term.is(Term.Kind.FIGURE_WORD))
+                .anyMatch(term -> term.is(Term.Kind.COUNT) || term.is(Term.Kind.CLOCK));
     }
 
     private static final List<String> WALL_WORDS = List.of("wall", "walls", "sequence");
@@ -64,7 +79,10 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
     /** The steps alone at their own columns, with counts before them: the stated ones, else as many as are danced. */
     SheetLine counted(int statedCounts) {
         String steps = line.text().substring(from);
-        String numbers = isCounted(line, from) ? "" : numbers(statedCounts) + " ";
+        Optional<RepeatCall> repeat = repeat(line, from);
+        String told = repeat.map(call -> "1-" + Math.max(2, call.length(Math.max(8, statedCounts))))
+                .orElseGet(() -> numbers(statedCounts));
+        String numbers = isCounted(line, from) ? "" : told + " ";
         return new SheetLine(line.number(), " ".repeat(Math.max(0, from - numbers.length())) + numbers + steps);
     }
 

@@ -29,14 +29,35 @@ final class OwnLines {
         this.problems = problems;
     }
 
+    /** Whether the line is one of these. */
+    static boolean isOwn(SheetLine line) {
+        String key = key(line);
+        if (key.equals("count 1")) {
+            String value = line.text().substring(line.text().indexOf(':') + 1);
+            return !value.isBlank() && !DanceLine.isDanced(value);
+        }
+        return Set.of("song", "lead", "counts a beat").contains(key);
+    }
+
+    /** What stands before the colon; empty without one. */
+    private static String key(SheetLine line) {
+        int colon = line.text().indexOf(':');
+        return colon < 0 || colon > LONGEST_KEY
+                ? ""
+                : line.text()
+                        .substring(0, colon)
+                        .strip()
+                        .toLowerCase(Locale.ROOT)
+                        .replaceAll("\\s+", " ");
+    }
+
     /** Takes the line where it is one of these; false where it is not. */
     boolean read(SheetLine line) {
-        int colon = line.text().indexOf(':');
-        if (colon < 0 || colon > LONGEST_KEY) {
+        if (!isOwn(line)) {
             return false;
         }
-        String key =
-                line.text().substring(0, colon).strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+        String key = key(line);
+        int colon = line.text().indexOf(':');
         String value = line.text().substring(colon + 1).strip();
         switch (key) {
             case "song" -> song(line, value);

@@ -21,6 +21,7 @@ import java.util.OptionalInt;
  * @param duration counts that it takes, where stated
  * @param remarks  what is said beside it
  * @param readable whether it was understood; a hold stands for one that was not
+ * @param mayBeTitle whether it may only name what is written out behind it
  */
 record Phrase(
         int column,
@@ -29,7 +30,8 @@ record Phrase(
         int repeats,
         OptionalInt duration,
         Remarks remarks,
-        boolean readable) {
+        boolean readable,
+        boolean mayBeTitle) {
 
     /**
      * A figure by its name, with the feet and the turn that are named with it.
@@ -85,10 +87,14 @@ record Phrase(
     record Stated<T>(T value, int column) {}
 
     Phrase repeated(int more) {
-        return new Phrase(column, figure, action, repeats + more, duration, remarks, readable);
+        return new Phrase(column, figure, action, repeats + more, duration, remarks, readable, mayBeTitle);
     }
 
     Phrase withRemarks(Remarks more) {
-        return new Phrase(column, figure, action, repeats, duration, remarks.and(more), readable);
+        return new Phrase(column, figure, action, repeats, duration, remarks.and(more), readable, mayBeTitle);
+    }
+
+    Phrase with(FigureCall more) {
+        return new Phrase(column, Optional.of(more), action, repeats, duration, remarks, readable, mayBeTitle);
     }
 }

@@ -10,6 +10,7 @@ import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,10 @@ import java.util.Set;
 
 /** The words of one clause while they are gathered. */
 final class PhraseDraft {
+    /** "Bump hips forward": the way that is named wins over the side of the foot. */
+    private static final Set<Direction> GOES =
+            EnumSet.of(Direction.FWD, Direction.BACK, Direction.FWD_DIAG, Direction.BACK_DIAG);
+
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
     private final int column;
@@ -38,6 +43,8 @@ final class PhraseDraft {
     private String part = "";
     private int repeats = 1;
     private boolean paddles;
+    private boolean mayBeTitle;
+    private boolean leads;
 
     PhraseDraft(int column) {
         this.column = column;
@@ -103,6 +110,15 @@ final class PhraseDraft {
         turnSide = Optional.of(side);
     }
 
+    /** A turn whose amount the figure's name tells. */
+    boolean namesTurn() {
+        return row.isPresent() && row.get().netTurn().degrees() != 0;
+    }
+
+    boolean turns() {
+        return turn.isPresent();
+    }
+
     void openTurn(int turnColumn) {
         openTurn = OptionalInt.of(turnColumn);
     }
@@ -113,6 +129,11 @@ final class PhraseDraft {
 
     void repeats(int times) {
         repeats = Math.max(1, times);
+    }
+
+    /** Whether nothing was said yet, so that a number tells how often what follows is danced. */
+    boolean isEmpty() {
+        return !hasAction() && !hasFoot() && turn.isEmpty();
     }
 
     /** A bare number: of times with the body's actions ("2 claps"), else unread. */
@@ -149,8 +170,21 @@ final class PhraseDraft {
         return remarks;
     }
 
+    boolean isFigure() {
+        return row.isPresent();
+    }
+
+    boolean hasVerb() {
+        return !verb.isEmpty();
+    }
+
+    /** Whether a colon or a dash stands behind it, so that it may be the title of what follows. */
+    void parted(boolean byColon) {
+        mayBeTitle = byColon;
+    }
+
     boolean hasFoot() {
-        return !feet.isEmpty();
+        return !feet.isEmpty() || onto.isPresent();
     }
 
     /** "Drag L to R": towards the other foot, not to that side. */
@@ -162,6 +196,34 @@ final class PhraseDraft {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
     }
 
+    /** "Centre", "back to centre", "to the left". */
+    boolean isOnlyPlaces() {
+        return !hasFoot()
+                && row.isEmpty()
+                && verb.isEmpty()
+                && part.isEmpty()
+                && turn.isEmpty()
+                && !places.isEmpty()
+                && unknown.isEmpty();
+    }
+
+    /** Where the same movement goes on to. */
+    Direction swing() {
+        if (towards.isPresent()) {
+            return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
+        }
+        return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+    }
+
+    /** "Starting with your left foot": it tells the foot of what follows. */
+    boolean isOnlyLead() {
+        return leads && hasFoot() && !hasAction() && turn.isEmpty() && unknown.isEmpty();
+    }
+
+    void leads() {
+        leads = true;
+    }
+
     boolean isOnlyFeet() {
         return hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && unknown.isEmpty();
     }
@@ -171,7 +233,15 @@ final class PhraseDraft {
     }
 
     Optional<FigureCall> figureCall() {
-        return row.map(found -> new FigureCall(found, feet, ways, figureTurn(found)));
+        return row.map(found -> new FigureCall(found, leadFeet(found), ways, figureTurn(found)));
+    }
+
+    /** "Vine to the right" leads with the right foot. */
+    private List<Foot> leadFeet(FigureRow found) {
+        boolean sideways = found.travel().equals("left") || found.travel().equals("right");
+        Optional<Foot> travels = found.travelsAgainstItsLead() ? towards.map(Foot::other) : towards;
+        Optional<Foot> side = sideways ? travels.or(() -> onto) : onto;
+        return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : List.copyOf(feet);
     }
 
     private Optional<TurnCall> figureTurn(FigureRow found) {
@@ -208,6 +278,7 @@ final class PhraseDraft {
         }
         Direction direction = towards.or(() -> feet.stream().findFirst())
                 .flatMap(side -> lateral(action, side))
+                .filter(side -> !GOES.contains(meaning.direction()))
                 .orElse(meaning.direction());
         boolean noFoot = ActionRules.needsNoFoot(action);
         return new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, transfer(action));
@@ -228,6 +299,14 @@ final class PhraseDraft {
 
     Phrase phrase(Optional<ActionCall> action, boolean readable) {
         int times = openNumber.isPresent() && action.isPresent() ? openNumber.getAsInt() : repeats;
-        return new Phrase(column, figureCall(), action, Math.max(1, Math.min(times, 64)), duration, remarks, readable);
+        return new Phrase(
+                column,
+                figureCall(),
+                action,
+                Math.max(1, Math.min(times, 64)),
+                duration,
+                remarks,
+                readable,
+                mayBeTitle);
     }
 }

@@ -23,13 +23,24 @@ final class Problems {
         found.add(new Problem(Severity.WARNING, kind, file, line, column, sentence, tryThis));
     }
 
+    /** Something to know that is no mistake. */
+    void note(String kind, int line, int column, String sentence, String tryThis) {
+        found.add(new Problem(Severity.NOTE, kind, file, line, column, sentence, tryThis));
+    }
+
     boolean has(String kind) {
         return found.stream().anyMatch(problem -> problem.kind().equals(kind));
     }
 
     /** In the order of the sheet. */
     List<Problem> all() {
+        return all(new Origins(List.of()));
+    }
+
+    /** At their places in the sheet as it was written, in its order. */
+    List<Problem> all(Origins origins) {
         return found.stream()
+                .map(origins::of)
                 .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
                 .toList();
     }

@@ -1,8 +1,13 @@
 package cuelead.sheet;
 
 import cuelead.dance.Restart;
+import cuelead.dance.Section;
+import cuelead.dance.Step;
+import cuelead.dance.Weight;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -12,6 +17,8 @@ final class RestartReader {
     private final List<Restart> restarts = new ArrayList<>();
     /** Marked without its wall: "(restart here)". */
     private final List<Mark> marks = new ArrayList<>();
+    /** By the line that tells them. */
+    private final Map<Integer, StepChange> changes = new HashMap<>();
     /** Told without its count: "Restart on wall 3" between two sections. */
     private final List<Mark> implied = new ArrayList<>();
 
@@ -30,7 +37,10 @@ final class RestartReader {
      */
     void line(SheetLine line, int here, List<Integer> sections) {
         WallNote note = WallNote.read(line.tokens());
-        OptionalInt after = after(note, here, sections);
+        Optional<StepChange> change = StepChange.read(line);
+        OptionalInt after =
+                change.isPresent() ? afterChange(note, change.get(), sections) : after(note, here, sections);
+        change.ifPresent(found -> changes.put(line.number(), found));
         if (note.walls().isEmpty()) {
             unclear(line, "It is not said on which wall to restart.");
         } else if (after.isEmpty()) {
@@ -44,6 +54,15 @@ final class RestartReader {
             WallNumbers.checked(note.walls(), line, problems)
                     .forEach(wall -> add(new Restart(wall, after.getAsInt(), note.facing(), line.number())));
         }
+    }
+
+    /** Behind the last changed count; numbered within the section where one is named. */
+    private static OptionalInt afterChange(WallNote note, StepChange change, List<Integer> sections) {
+        int number = note.section().orElse(0);
+        boolean known = number > 0 && number < sections.size();
+        int length = known ? sections.get(number) - sections.get(number - 1) : 0;
+        boolean within = known && change.last() <= length;
+        return OptionalInt.of(within ? sections.get(number - 1) + change.last() : change.last());
     }
 
     private static OptionalInt after(WallNote note, int here, List<Integer> sections) {
@@ -61,6 +80,36 @@ final class RestartReader {
         }
         boolean stated = note.counts().isPresent();
         return stated || here == 0 ? note.counts() : OptionalInt.of(here);
+    }
+
+    /** A part of the sequence that is danced in part. */
+    void cut(SequenceReader.Cut cut) {
+        restarts.add(new Restart(cut.run(), cut.afterCount(), Optional.empty(), cut.line()));
+    }
+
+    /** Works out the steps that are danced instead, from the weight that the dancers have there. */
+    private void change(int line, StepChange change, List<Section> sections, Weight start) {
+        for (int i = 0; i < restarts.size(); i++) {
+            Restart restart = restarts.get(i);
+            if (restart.line() == line) {
+                int before = restart.afterCount() - change.last();
+                int first = before + change.counts().get(0).number();
+                Weight there = first < 1 ? start : weightBefore(sections, first, start);
+                restarts.set(i, restart.with(first < 1 ? List.of() : change.steps(before, there, line)));
+            }
+        }
+    }
+
+    private static Weight weightBefore(List<Section> sections, int count, Weight start) {
+        Weight weight = start;
+        int before = 0;
+        for (Section section : sections) {
+            for (Step step : section.steps()) {
+                weight = before + step.count().number() < count ? step.weightAfter() : weight;
+            }
+            before += section.length();
+        }
+        return weight;
     }
 
     /** Reads a mark within a count line; without a wall it waits for a line that names one. */
@@ -94,7 +143,8 @@ final class RestartReader {
     }
 
     /** Reports marks that no line gives a wall, and lines without a count that stand below the whole dance. */
-    void finish(int danceCounts) {
+    void finish(int danceCounts, List<Section> sections, Weight start) {
+        changes.forEach((line, change) -> change(line, change, sections, start));
         for (Mark place : implied) {
             if (place.afterCount() >= danceCounts) {
                 restarts.removeIf(restart -> restart.line() == place.line().number());

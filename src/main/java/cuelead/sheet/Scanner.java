@@ -82,13 +82,29 @@ final class Scanner {
             at++;
         }
         String text = plain(line.substring(start, at));
-        if (isFeet(text)) {
+        at += line.startsWith("(s)", at) ? 3 : 0;
+        if (text.equals("wol") || text.equals("wor")) {
+            tokens.add(new Token(Kind.WORD, "weight", start + 1));
+            tokens.add(new Token(Kind.WORD, text.substring(2), start + 3));
+        } else if (isBothFeet(text)) {
+            at += 2;
+            tokens.add(new Token(Kind.WORD, "both", start + 1));
+        } else if (isFeet(text)) {
             for (int i = 0; i < text.length(); i++) {
                 tokens.add(new Token(Kind.WORD, text.substring(i, i + 1), start + i + 1));
             }
         } else {
             tokens.add(new Token(Kind.WORD, text, start + 1));
         }
+    }
+
+    /** "R+L": both feet at once. */
+    private boolean isBothFeet(String text) {
+        boolean foot = text.equals("r") || text.equals("l");
+        boolean joined = at + 1 < line.length() && "+&/".indexOf(line.charAt(at)) >= 0;
+        boolean ends = at + 2 >= line.length() || !Character.isLetterOrDigit(line.charAt(at + 2));
+        char other = text.equals("r") ? 'l' : 'r';
+        return foot && joined && ends && Character.toLowerCase(line.charAt(at + 1)) == other;
     }
 
     /** "RLR": feet in a row. */
@@ -117,12 +133,28 @@ final class Scanner {
                 return;
             }
         }
+        if (isClock(digits) && Integer.parseInt(digits) % 3 == 0 && isOClock()) {
+            tokens.add(new Token(Kind.CLOCK, Integer.parseInt(digits) + ":00", start + 1));
+            return;
+        }
         if (at + 1 < line.length() && line.charAt(at) == '/' && isDigit(line.charAt(at + 1))) {
             at++;
             tokens.add(new Token(Kind.FRACTION, digits + "/" + digits(), start + 1));
             return;
         }
         wordOfDigits(start, digits);
+    }
+
+    /** "9 o'clock", "9 oclock". */
+    private boolean isOClock() {
+        int from = skipSpaces(at);
+        for (String word : List.of("o'clock", "oclock", "o clock")) {
+            if (line.regionMatches(true, from, word, 0, word.length())) {
+                at = from + word.length();
+                return true;
+            }
+        }
+        return false;
     }
 
     /** "3rd" is the number 3; "2x" is a word. */

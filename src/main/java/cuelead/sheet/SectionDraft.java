@@ -41,6 +41,15 @@ final class SectionDraft {
         this.statedLength = statedLength;
     }
 
+    List<Step> steps() {
+        return steps;
+    }
+
+    /** Counts before its first one, as the sheet numbers them. */
+    int base() {
+        return base;
+    }
+
     String name() {
         return name;
     }
@@ -152,7 +161,7 @@ final class SectionDraft {
         problems.error(
                 "missing_counts",
                 at,
-                1,
+                Origins.END,
                 which + " missing from " + name + ".",
                 "Write what is danced there, if only \"hold\".");
     }
@@ -168,6 +177,7 @@ final class SectionDraft {
     }
 
     Section section(FigureFinder finder, Metre metre) {
+        OutAndIn.reread(steps);
         return new Section(name, heading, length(), steps, finder.find(steps, heading, metre), calls, line);
     }
 }

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * The line above an eight: {@code [1-8] HEADING}, {@code S1: Heading}, {@code Section 1 [1-8] Heading},
@@ -13,11 +14,22 @@ import java.util.OptionalInt;
  * @param last    last count of the bracket; 0 without one
  * @param heading the rest of the line
  * @param opensPart whether the line only names a part ("PART A - 32 counts")
+ * @param numbered whether the section has a number or a name of its own
  */
-record SectionHead(String part, int first, int last, String heading, boolean opensPart) {
+record SectionHead(String part, int first, int last, String heading, boolean opensPart, boolean numbered) {
 
     static Optional<SectionHead> read(String line) {
         return new Reader(line).read();
+    }
+
+    /** A heading of words alone. */
+    static SectionHead words(String heading) {
+        return new SectionHead("", 0, 0, heading, false, false);
+    }
+
+    /** Whether it is told by its bracket alone. */
+    boolean isBareRange() {
+        return hasRange() && part.isEmpty() && !numbered;
     }
 
     boolean hasRange() {
@@ -42,8 +54,14 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
         /** head := [part] [section] [range] heading, with at least one of the three */
         Optional<SectionHead> read() {
             skip();
+            int bracket = at;
+            boolean framed = at < line.length() && line.charAt(at) == '[' && unitAhead();
+            at = framed ? bracket + 1 : bracket;
             boolean lettered = part();
-            boolean named = section() || lettered;
+            boolean named = section() || lettered || roman();
+            if (framed && at < line.length() && line.charAt(at) == ']') {
+                at++;
+            }
             int[] range = range();
             if (!named && range.length == 0) {
                 return Optional.empty();
@@ -56,7 +74,8 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             String heading = line.substring(at).strip();
             boolean opens = partOnly && range.length == 0 && !numbered;
             int first = range.length == 0 ? 0 : range[0];
-            return Optional.of(new SectionHead(part, first, range.length == 0 ? 0 : range[1], heading, opens));
+            return Optional.of(
+                    new SectionHead(part, first, range.length == 0 ? 0 : range[1], heading, opens, numbered));
         }
 
         /** "Part A", or the letter alone before a bracket or a number: "A[1-8]", "B2". */
@@ -92,8 +111,12 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             int mark = at;
             skip();
             String word = word(at);
-            boolean unit = word.equals("s") || word.equals("sec") || word.equals("section") || word.equals("set");
-            int number = unit ? spaces(at + word.length()) : at;
+            boolean sign = word.isEmpty() && at < line.length() && line.charAt(at) == '\u00a7';
+            boolean unit = sign || UNITS.contains(word);
+            int number = unit ? spaces(at + (sign ? 1 : word.length())) : at;
+            if (unit && number < line.length() && ".#".indexOf(line.charAt(number)) >= 0) {
+                number = spaces(number + 1);
+            }
             boolean ok = (unit || (!part.isEmpty() && !partOnly))
                     && number < line.length()
                     && Scanner.isDigit(line.charAt(number));
@@ -105,6 +128,35 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             digits();
             numbered = true;
             return true;
+        }
+
+        private static final Set<String> UNITS =
+                Set.of("s", "sec", "sect", "section", "set", "part", "eight", "six", "block", "pattern", "phrase");
+
+        /** "III. ", "iv) " */
+        private boolean roman() {
+            String word = word(at);
+            int end = at + word.length();
+            boolean ends = end + 1 < line.length() && ".):".indexOf(line.charAt(end)) >= 0;
+            if (!ROMAN.contains(word) || !ends || !Scanner.isSpace(line.charAt(end + 1))) {
+                return false;
+            }
+            at = end + 1;
+            numbered = true;
+            return true;
+        }
+
+        private static final Set<String> ROMAN =
+                Set.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");
+
+        /** "[S1]", "[Section 2]" */
+        private boolean unitAhead() {
+            int mark = at;
+            at++;
+            boolean unit = section();
+            at = mark;
+            numbered = false;
+            return unit;
         }
 
         private boolean isRange(int from) {

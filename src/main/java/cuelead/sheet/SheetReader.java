@@ -6,6 +6,7 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Weight;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,12 +19,17 @@ public final class SheetReader {
     private static final int LONGEST_LINE = 2000;
     private static final int MOST_LINES = 500;
 
+    private final Optional<Weight> assumed;
     private final Problems problems;
     private final HeaderReader header;
     private final OwnLines own;
+    /** Lines above the dance, which may tell of its restarts, tags and parts. */
+    private final List<SheetLine> headerNotes = new ArrayList<>();
+
     private Optional<BodyReader> body = Optional.empty();
 
-    private SheetReader(String fileName) {
+    private SheetReader(String fileName, Optional<Weight> assumed) {
+        this.assumed = assumed;
         problems = new Problems(fileName);
         header = new HeaderReader(problems);
         own = new OwnLines(problems);
@@ -42,7 +48,17 @@ public final class SheetReader {
         if (text.isBlank()) {
             return noSheet(fileName, "The file is empty.");
         }
-        return new SheetReader(fileName).readAll(fileName, text);
+        SheetReader first = new SheetReader(fileName, Optional.empty());
+        ReadSheet read = first.readAll(fileName, text);
+        Optional<Weight> assumed = first.weightThatIsNotSaid();
+        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed).readAll(fileName, text);
+    }
+
+    /** Where the sheet does not say where the weight is before count 1, its first step tells. */
+    private Optional<Weight> weightThatIsNotSaid() {
+        return header.startWeight().isPresent()
+                ? Optional.empty()
+                : body.map(BodyReader::firstWeight).filter(weight -> weight != Weight.UNKNOWN);
     }
 
     private ReadSheet readAll(String fileName, String text) {
@@ -51,20 +67,30 @@ public final class SheetReader {
             return noSheet(
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
-        List<SheetLine> written = BareHeadings.bracketed(lines).stream()
-                .filter(line -> !line.isBlank())
-                .toList();
+        SheetLayout.Laid laid = SheetLayout.of(lines);
+        Origins origins = new Origins(laid.lines());
+        List<SheetLine> written = numbered(laid.lines());
         for (int i = 0; i < written.size(); i++) {
             Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
             if (isShort(written.get(i))) {
-                read(written.get(i), below);
+                read(written.get(i), below, i >= laid.header());
             }
         }
+        body.ifPresent(read -> headerNotes.forEach(line -> read.note(line)));
         body.ifPresent(BodyReader::finish);
         if (body.isEmpty() || !body.get().isDance()) {
             return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
         }
-        return new ReadSheet(Optional.of(dance(body.get())), problems.all());
+        return new ReadSheet(Optional.of(origins.of(dance(body.get()))), problems.all(origins));
+    }
+
+    /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
+    private static List<SheetLine> numbered(List<LaidLine> laid) {
+        List<SheetLine> lines = new ArrayList<>();
+        for (LaidLine line : laid) {
+            lines.add(new SheetLine(lines.size() + 1, line.text(), line.kind(), 0));
+        }
+        return lines;
     }
 
     private boolean isShort(SheetLine line) {
@@ -80,23 +106,25 @@ public final class SheetReader {
         return false;
     }
 
-    private void read(SheetLine line, Optional<SheetLine> below) {
+    private void read(SheetLine line, Optional<SheetLine> below, boolean begins) {
         if (own.read(line)) {
             return;
         }
-        boolean begins = header.hasTitle() ? DanceLine.begins(line) : DanceLine.surelyBegins(line);
         if (body.isEmpty() && begins) {
             body = Optional.of(newBody());
         }
         if (body.isPresent()) {
             body.get().read(line, below);
         } else {
-            header.read(line);
+            if (!SequenceReader.isNote(line)) {
+                header.read(line);
+            }
+            headerNotes.add(line);
         }
     }
 
     private BodyReader newBody() {
-        return new BodyReader(problems, header.startWeight().map(Weight::on), header.saysWaltz());
+        return new BodyReader(problems, header.startWeight().map(Weight::on).or(() -> assumed), header.saysWaltz());
     }
 
     private Dance dance(BodyReader read) {
@@ -104,8 +132,14 @@ public final class SheetReader {
         Weight start = header.startWeight().map(Weight::on).orElseGet(read::firstWeight);
         Header head = header.header(metre, start, own);
         List<Part> parts = read.parts();
-        Claims claims =
-                new Claims(read.marks(), read.doubts(), header.countsLine(), header.wallsLine(), header.weightLine());
+        Claims claims = new Claims(
+                read.marks(),
+                read.doubts(),
+                header.countsLine(),
+                header.wallsLine(),
+                header.weightLine(),
+                read.endingClaim(),
+                read.wallClaims());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }
 

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.Part;
 import cuelead.dance.Section;
 import cuelead.dance.Tag;
+import cuelead.dance.WallClaim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,6 +13,10 @@ final class TagReader {
     private final Problems problems;
     private final List<Tag> tags = new ArrayList<>();
     private final List<Section> sections = new ArrayList<>();
+    private final List<WallClaim> wallEnds = new ArrayList<>();
+    /** What the head of each tag says. */
+    private final List<WallNote> notes = new ArrayList<>();
+
     private Optional<Head> open = Optional.empty();
 
     TagReader(Problems problems) {
@@ -41,6 +46,11 @@ final class TagReader {
     /** Length in counts that the head states for its one section; 0 where it states none. */
     int statedCounts() {
         return open.map(head -> head.note().counts().orElse(0)).orElse(0);
+    }
+
+    /** Closed sections of the open tag. */
+    List<Section> sections() {
+        return List.copyOf(sections);
     }
 
     boolean hasSections() {
@@ -80,8 +90,49 @@ final class TagReader {
                     "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
             return;
         }
+        List<WallClaim> claims = head.note().wallEnds(head.line());
+        wallEnds.addAll(claims);
         tags.add(new Tag(
-                new Part(head.name(), sections), head.walls(), head.note().facing(), head.line()));
+                new Part(head.name(), sections),
+                head.walls(),
+                claims.isEmpty() ? head.note().facing() : Optional.empty(),
+                head.line()));
+        notes.add(head.note());
+    }
+
+    /** A line above the dance that tells after which walls a tag comes. */
+    void headerNote(SheetLine line, WallNote note) {
+        List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
+        for (int i = 0; i < tags.size() && !walls.isEmpty(); i++) {
+            Tag tag = tags.get(i);
+            boolean named = note.number().isEmpty()
+                    || tag.part().name().equals("TAG" + note.number().getAsInt());
+            if (named && tag.afterWalls().isEmpty()) {
+                tags.set(i, new Tag(tag.part(), walls, tag.statedFacing().or(note::facing), tag.line()));
+            }
+        }
+    }
+
+    /** Tags that come within a wall get their place; {@code starts} = counts before section 1, 2, 3 ... */
+    void place(List<Integer> starts) {
+        for (int i = 0; i < tags.size(); i++) {
+            Tag tag = tags.get(i);
+            WallNote note = notes.get(i);
+            if (note.section().isPresent() && !tag.afterWalls().isEmpty()) {
+                tags.set(
+                        i,
+                        new Tag(
+                                tag.part(),
+                                tag.afterWalls(),
+                                note.withoutCounts().place(starts),
+                                tag.statedFacing(),
+                                tag.line()));
+            }
+        }
+    }
+
+    List<WallClaim> wallEnds() {
+        return wallEnds;
     }
 
     /** Reports tags that neither their head nor the sequence gives a place. */

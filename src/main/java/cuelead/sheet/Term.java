@@ -12,6 +12,8 @@ record Term(Kind kind, String meaning, String text, int column) {
     enum Kind {
         FOOT,
         VERB,
+        STEPPING,
+        LEADING,
         PART,
         PLACE,
         ONTO,

@@ -17,7 +17,7 @@ final class UsualCounts {
     /** As written, beginning with this count. */
     static String of(List<Phrase> phrases, int first) {
         UsualCounts counts = new UsualCounts(first);
-        phrases.forEach(counts::add);
+        counts.all(phrases);
         boolean one = counts.next == first + 1;
         return counts.whole ? first + (one ? "" : "-" + (counts.next - 1)) : counts.labels.toString();
     }
@@ -25,13 +25,20 @@ final class UsualCounts {
     /** Whole counts. */
     static int length(List<Phrase> phrases) {
         UsualCounts counts = new UsualCounts(0);
-        phrases.forEach(counts::add);
+        counts.all(phrases);
         return counts.next;
     }
 
-    private void add(Phrase phrase) {
-        if (phrase.figure().isEmpty()) {
-            for (int i = 0; i < Fitting.usual(phrase); i++) {
+    private void all(List<Phrase> phrases) {
+        for (int i = 0; i < phrases.size(); i++) {
+            add(phrases.get(i), Fitting.usual(phrases, i));
+        }
+    }
+
+    private void add(Phrase phrase, int usual) {
+        boolean cut = usual < Fitting.usual(phrase);
+        if (phrase.figure().isEmpty() || cut) {
+            for (int i = 0; i < usual; i++) {
                 begin().append(next++);
             }
             return;

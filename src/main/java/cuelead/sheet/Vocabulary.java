@@ -16,7 +16,7 @@ import java.util.Optional;
 
 /** The words of step sheets: those of {@code words.tsv} and the names of the figures. */
 final class Vocabulary {
-    static final Vocabulary STANDARD = new Vocabulary(resource(), Figures.standard());
+    static final Vocabulary STANDARD = new Vocabulary(resource("words.tsv"), Figures.standard());
 
     private static final int LONGEST_PHRASE = 3;
 
@@ -31,9 +31,13 @@ final class Vocabulary {
                 add(row.split("\t", -1), line);
             }
         }
-        figures.rows().stream()
-                .filter(row -> row.kind() != FigureRow.Kind.ACTION)
-                .forEach(this::addFigure);
+        Map<String, List<String>> more = moreNames(resource("names.tsv"));
+        for (FigureRow row : figures.rows()) {
+            List<String> further = more.getOrDefault(row.figure().id(), List.of());
+            boolean alone = row.kind() == FigureRow.Kind.ACTION;
+            addFigure(row, alone ? List.of() : ownNames(row));
+            addFigure(row, further);
+        }
         figureNames
                 .values()
                 .forEach(names -> names.sort(Comparator.comparingInt(
@@ -54,9 +58,25 @@ final class Vocabulary {
         }
     }
 
-    private void addFigure(FigureRow row) {
-        List<String> spellings = new ArrayList<>(row.figure().synonyms());
-        spellings.add(row.figure().name());
+    private static List<String> ownNames(FigureRow row) {
+        List<String> names = new ArrayList<>(row.figure().synonyms());
+        names.add(row.figure().name());
+        return names;
+    }
+
+    /** Names by the id of their figure. */
+    private static Map<String, List<String>> moreNames(String text) {
+        Map<String, List<String>> names = new HashMap<>();
+        for (String row : text.split("\n", -1)) {
+            String[] cells = row.split("\t", -1);
+            if (cells.length == 2 && !row.startsWith("#")) {
+                names.put(cells[0], List.of(cells[1].split(";", -1)));
+            }
+        }
+        return names;
+    }
+
+    private void addFigure(FigureRow row, List<String> spellings) {
         for (String spelling : spellings) {
             List<Token> tokens = Scanner.tokens(spelling);
             tokens.stream()
@@ -109,8 +129,20 @@ final class Vocabulary {
                 return length;
             }
         }
-        terms.add(new Term(Term.Kind.UNKNOWN, first.text(), first.text(), first.column()));
+        Meaning meaning = singular(first.text()).orElse(new Meaning(Term.Kind.UNKNOWN, first.text()));
+        terms.add(new Term(meaning.kind(), meaning.word(), first.text(), first.column()));
         return 1;
+    }
+
+    /** "Coasters", "boxes": the word without its ending. */
+    private Optional<Meaning> singular(String word) {
+        if (word.length() < 5 || !word.endsWith("s")) {
+            return Optional.empty();
+        }
+        Optional<Meaning> one = Optional.ofNullable(meanings.get(word.substring(0, word.length() - 1)));
+        return one.isPresent() || !word.endsWith("es")
+                ? one
+                : Optional.ofNullable(meanings.get(word.substring(0, word.length() - 2)));
     }
 
     private static Optional<String> phrase(List<Token> tokens, int at, int length) {
@@ -169,14 +201,14 @@ final class Vocabulary {
                 .min(order);
     }
 
-    private static String resource() {
-        try (InputStream in = Vocabulary.class.getResourceAsStream("words.tsv")) {
+    private static String resource(String name) {
+        try (InputStream in = Vocabulary.class.getResourceAsStream(name)) {
             if (in == null) {
-                throw new IllegalStateException("words.tsv is missing from the program");
+                throw new IllegalStateException(name + " is missing from the program");
             }
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException unreadable) {
-            throw new UncheckedIOException("words.tsv cannot be read", unreadable);
+            throw new UncheckedIOException(name + " cannot be read", unreadable);
         }
     }
 

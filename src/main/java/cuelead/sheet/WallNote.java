@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Facing;
+import cuelead.dance.WallClaim;
 import cuelead.sheet.Token.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,14 +16,65 @@ import java.util.Set;
  * @param counts  the number that stands with "count"
  * @param section the number that stands with "section"
  * @param facing  the clock time or "front", "back"
+ * @param wallFacings one a wall, where each has its own; else empty
  * @param number  a number directly behind the first word ("Tag 2")
  */
 record WallNote(
-        List<Integer> walls, OptionalInt counts, OptionalInt section, Optional<Facing> facing, OptionalInt number) {
+        List<Integer> walls,
+        OptionalInt counts,
+        OptionalInt section,
+        Optional<Facing> facing,
+        OptionalInt number,
+        List<Facing> wallFacings) {
     private static final List<String> ORDINALS =
             List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
     private static final Set<String> WALL = Set.of("wall", "walls");
     private static final Set<String> COUNT = Set.of("count", "counts", "beat", "beats", "ct", "cts");
+
+    /** What it claims of the ends of its walls. */
+    List<WallClaim> wallEnds(int line) {
+        List<WallClaim> claims = new ArrayList<>();
+        for (int i = 0; i < wallFacings.size(); i++) {
+            claims.add(new WallClaim(walls.get(i), wallFacings.get(i), line));
+        }
+        return claims;
+    }
+
+    /** The length that a tag's head states is none of its place. */
+    WallNote withoutCounts() {
+        return new WallNote(walls, OptionalInt.empty(), section, facing, number, wallFacings);
+    }
+
+    /** The count of the dance that section and count together tell; {@code starts} = counts before section 1, 2 ... */
+    OptionalInt place(List<Integer> starts) {
+        if (section.isEmpty()) {
+            return counts;
+        }
+        int number = section.getAsInt();
+        if (number < 1 || number >= starts.size()) {
+            return OptionalInt.empty();
+        }
+        int length = starts.get(number) - starts.get(number - 1);
+        int within = counts.orElse(length);
+        return OptionalInt.of(within <= length ? starts.get(number - 1) + within : within);
+    }
+
+    /** Whether it tells a wall and a place on it. */
+    boolean isPlace() {
+        return !walls.isEmpty() && (counts.isPresent() || section.isPresent());
+    }
+
+    /** "On wall 3": not "4 walls". */
+    static boolean namesWall(List<Token> tokens) {
+        for (int i = 0; i + 1 < tokens.size(); i++) {
+            boolean wall =
+                    tokens.get(i).is(Kind.WORD) && WALL.contains(tokens.get(i).text());
+            if (wall && tokens.get(i + 1).is(Kind.NUMBER)) {
+                return true;
+            }
+        }
+        return false;
+    }
 
     static WallNote read(List<Token> tokens) {
         return new Reader(tokens).read();
@@ -39,6 +91,7 @@ record WallNote(
             this.tokens = tokens.stream().filter(token -> !token.is(Kind.MARK)).toList();
         }
 
+        /** The clock that stands with each wall: "wall 2 (6:00) and wall 6 (3:00)"; fewer where not each has one. */
         WallNote read() {
             for (int i = 0; i < tokens.size(); i++) {
                 Token token = tokens.get(i);
@@ -46,8 +99,15 @@ record WallNote(
                     walls(i);
                 } else if (isWord(i, COUNT) && counts.isEmpty()) {
                     counts = beside(i);
-                } else if (isWord(i, Set.of("section", "s"))) {
-                    section = number(i + 1);
+                } else if (isWord(i, Set.of("section", "s", "sec", "set"))) {
+                    section = number(i + 1).isPresent() ? number(i + 1) : section;
+                } else if (isWord(i, Set.of("after"))
+                        && number(i + 1).isPresent()
+                        && !isWord(i + 2, WALL)
+                        && counts.isEmpty()) {
+                    counts = number(i + 1);
+                } else if (token.is(Kind.WORD) && token.text().matches("s[1-9]\\d?")) {
+                    section = OptionalInt.of(Integer.parseInt(token.text().substring(1)));
                 } else if (token.is(Kind.CLOCK)) {
                     facing = Optional.of(Remark.facing(token.text()));
                 } else if (isWord(i, Set.of("facing", "face")) && facing.isEmpty()) {
@@ -55,7 +115,7 @@ record WallNote(
                 }
             }
             OptionalInt own = isWord(2, COUNT) ? OptionalInt.empty() : number(1);
-            return new WallNote(List.copyOf(walls), counts, section, facing, own);
+            return new WallNote(List.copyOf(walls), counts, section, facing, own, wallFacings());
         }
 
         /** "wall 3", "walls 2, 4 and 5", "the 3rd wall", "the second and fourth walls" */
@@ -74,6 +134,23 @@ record WallNote(
             for (int before = word - 1; walls.isEmpty() && number(before).isPresent(); before--) {
                 walls.add(number(before).getAsInt());
             }
+        }
+
+        private List<Facing> wallFacings() {
+            List<Facing> facings = new ArrayList<>();
+            int clocks = 0;
+            boolean open = false;
+            for (int i = 0; i < tokens.size(); i++) {
+                open |= isWord(i, WALL);
+                boolean clock = tokens.get(i).is(Kind.CLOCK);
+                clocks += clock ? 1 : 0;
+                if (clock && open) {
+                    facings.add(Remark.facing(tokens.get(i).text()));
+                    open = false;
+                }
+            }
+            boolean each = walls.size() > 1 && facings.size() == walls.size() && clocks == facings.size();
+            return each ? List.copyOf(facings) : List.of();
         }
 
         private boolean isJoint(int at) {

@@ -54,7 +54,7 @@ class DanceCheckTest {
     @Test
     void aSectionOfSeven() {
         List<Step> steps = DanceFixtures.marching("S1", Turn.NONE).steps().subList(0, 7);
-        assertEquals(List.of("odd_section", "loop_weight"), kinds(dance(steps, 7, 7)));
+        assertEquals(List.of("missing_counts", "loop_weight"), kinds(dance(steps, 7, 7)));
     }
 
     @ParameterizedTest

@@ -72,7 +72,7 @@ class BrokenCountsTest {
                 + SECOND_EIGHT.replace("[9-16]", "S2");
         assertTrue(
                 messages(text)
-                        .contains("sheet.txt:3: warning: S1 has 7 counts, but the dance is counted in eights. "
+                        .contains("sheet.txt:7: warning: S1 has 7 counts, but the dance is counted in eights. "
                                 + "Check whether a count is missing, or one too many."),
                 messages(text).toString());
     }

@@ -71,8 +71,7 @@ class BrokenWordsTest {
     @Test
     void aLineThatIsNoStep() {
         assertEquals(
-                List.of("sheet.txt:8:1: warning: This line is not understood, so it is left out. "
-                        + "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step."),
+                List.of("sheet.txt:8:1: note: This line is not read, since it has no counts and no step."),
                 messages(SHEET.replace("[9-16]", "mind the step by the door\n[9-16]")));
     }
 }

@@ -98,11 +98,10 @@ class OneMistakeOnceTest {
                         + " \"K-step\" counts as 8 actions. Write it on \"1-8\", or write out what is danced."),
                 messages(SHEET.replace("1-4 Rock R fwd, recover L, rock R back, recover L", "1-4 K-step")));
         assertEquals(
-                List.of("sheet.txt:6:1: error: \"3-4\" counts 2 actions, but 3 actions are written:"
-                        + " \"shuffle forward\" counts as 3 actions."
-                        + " Write it on \"3&4\", or write out what is danced."),
+                List.of("sheet.txt:6:1: note: \"3-4\" has 2 counts for 3 actions, so they are read on 3 & 4."
+                        + " Write the counts between the beats, such as \"3&4\"."),
                 messages(SHEET.replace(LINE, "3-4 R shuffle forward")).stream()
-                        .map(message -> message.replace("R shuffle", "shuffle"))
+                        .filter(message -> message.startsWith("sheet.txt:6:"))
                         .toList());
     }
 

@@ -1,0 +1,107 @@
+package cuelead.sheet;
+
+/** Whether a line without counts goes on from the count line above it, or leads to the counts at the end of the next. */
+final class Continuation {
+    private Continuation() {}
+
+    static boolean goesOn(LaidLine above, Row row) {
+        if (row.kind() == LineKind.NOTE) {
+            return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
+        }
+        int alone = LineFit.cost(above.text());
+        int together = LineFit.cost(joined(above, row.line()).text());
+        if (alone < STRAINED) {
+            return !row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line());
+        }
+        boolean better = together < alone;
+        boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
+        return better || (neither && (endsOpen(above.text()) || beginsSmall(row.line())));
+    }
+
+    /** Above this a touch or a kick would be held over several counts. */
+    private static final int STRAINED = 10;
+
+    /** "weight on left", "side": no action of its own. */
+    private static boolean isRemark(SheetLine line) {
+        return beginsSmall(line) && DanceLine.movesNoFoot(line.text());
+    }
+
+    private static boolean beginsSmall(SheetLine line) {
+        return Character.isLowerCase(line.text().charAt(line.firstColumn() - 1));
+    }
+
+    private static boolean endsOpen(String text) {
+        String end = text.substring(0, clockAt(text)).stripTrailing();
+        return !end.isEmpty() && ",;&-/(".indexOf(end.charAt(end.length() - 1)) >= 0;
+    }
+
+    /** Where a clock time stands at the end, in a column of its own; the length without one. */
+    private static int clockAt(String text) {
+        String end = text.stripTrailing();
+        int at = end.length();
+        while (at > 0 && "0123456789:.".indexOf(end.charAt(at - 1)) >= 0) {
+            at--;
+        }
+        boolean clock = end.length() - at >= 4 && end.substring(at).matches("\\d{1,2}[:.]\\d\\d");
+        return clock && at > 0 && Scanner.isSpace(end.charAt(at - 1)) ? at : text.length();
+    }
+
+    /** A word that was broken at the end of the line is put together again; a clock time in the last column stays last. */
+    static LaidLine joined(LaidLine above, SheetLine line) {
+        int clock = clockAt(above.text());
+        LaidLine body = new LaidLine(above.text().substring(0, clock), above.kind(), above.pieces());
+        LaidLine joined = put(body, line);
+        if (clock == above.text().length()) {
+            return joined;
+        }
+        LaidLine.Piece last = above.pieces().get(above.pieces().size() - 1);
+        return new LaidLine.Builder()
+                .add(joined)
+                .add(above.text().substring(clock), last.line(), clock - last.from() + last.index())
+                .line();
+    }
+
+    private static LaidLine put(LaidLine above, SheetLine line) {
+        String text = above.text().stripTrailing();
+        int from = line.firstColumn() - 1;
+        boolean broken = text.endsWith("-")
+                && text.length() > 1
+                && Character.isLetter(text.charAt(text.length() - 2))
+                && beginsSmall(line);
+        if (!broken) {
+            return new LaidLine.Builder()
+                    .add(above)
+                    .add(line, from, line.text().length())
+                    .line();
+        }
+        int end = from;
+        while (end < line.text().length() && Character.isLetter(line.text().charAt(end))) {
+            end++;
+        }
+        LaidLine cut = new LaidLine(
+                text.substring(0, text.length() - 1) + line.text().substring(from, end), above.kind(), above.pieces());
+        return new LaidLine.Builder()
+                .add(cut)
+                .add(line, end, line.text().length())
+                .line();
+    }
+
+    /** Whether the steps above make the counts of the row below whole. */
+    static boolean leadsTo(Row row, Row below) {
+        LaidLine first = SheetLayout.line(below, below.counted().get(0));
+        return below.counted().size() == 1
+                && DanceLine.isDanced(row.line().text())
+                && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());
+    }
+
+    /** The counts of the laid line, then the line above, then the rest of the laid one. */
+    static LaidLine led(SheetLine above, LaidLine counted) {
+        LaidLine.Piece group = counted.pieces().get(0);
+        LaidLine.Piece steps = counted.pieces().get(1);
+        return new LaidLine.Builder()
+                .add(counted.text().substring(0, steps.from()).strip(), group.line(), group.index())
+                .add(above, above.firstColumn() - 1, above.text().length())
+                .add(counted.text().substring(steps.from()), steps.line(), steps.index())
+                .line();
+    }
+}

@@ -1,0 +1,76 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A line as it is read, put together from pieces of the sheet.
+ *
+ * @param text   its characters
+ * @param kind   what the layout knows it to be; empty where its words tell
+ * @param pieces where its characters come from, in order; at least one
+ */
+record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
+    LaidLine {
+        pieces = List.copyOf(pieces);
+    }
+
+    /** From this 0-based index of the text on, the characters stand from there on in the sheet. */
+    record Piece(int from, SheetLine line, int index) {}
+
+    /** A line of the sheet as it stands. */
+    static LaidLine whole(SheetLine line) {
+        return new LaidLine(line.text(), Optional.empty(), List.of(new Piece(0, line, 0)));
+    }
+
+    LaidLine as(LineKind known) {
+        return new LaidLine(text, Optional.of(known), pieces);
+    }
+
+    Origins.Place origin(int column) {
+        Piece piece = pieces.get(0);
+        for (Piece next : pieces) {
+            piece = next.from() <= Math.max(0, column - 1) ? next : piece;
+        }
+        int index = Math.max(0, column - 1 - piece.from())
+                + piece.index()
+                - piece.line().lead();
+        int real = column == 0 ? 0 : Math.max(1, index + 1);
+        return new Origins.Place(piece.line().number(), real);
+    }
+
+    /** Puts a line together. */
+    static final class Builder {
+        private final StringBuilder text = new StringBuilder();
+        private final List<Piece> pieces = new ArrayList<>();
+
+        /** Characters of a line, from and to 0-based indices, with a space before them. */
+        Builder add(SheetLine line, int from, int to) {
+            text.append(text.isEmpty() ? "" : " ");
+            pieces.add(new Piece(text.length(), line, from));
+            text.append(line.text(), from, to);
+            return this;
+        }
+
+        /** Characters that the sheet does not have, at a place of it. */
+        Builder add(String words, SheetLine line, int index) {
+            text.append(text.isEmpty() ? "" : " ");
+            pieces.add(new Piece(text.length(), line, index));
+            text.append(words);
+            return this;
+        }
+
+        Builder add(LaidLine more) {
+            text.append(text.isEmpty() ? "" : " ");
+            int start = text.length();
+            more.pieces().forEach(piece -> pieces.add(new Piece(start + piece.from(), piece.line(), piece.index())));
+            text.append(more.text());
+            return this;
+        }
+
+        LaidLine line() {
+            return new LaidLine(text.toString(), Optional.empty(), pieces);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+package cuelead.sheet;
+
+import java.util.List;
+import java.util.Optional;
+
+/** Whether the prose of a line fills its counts, tried without telling anyone. */
+final class LineFit {
+    static final int IMPOSSIBLE = 1_000_000;
+
+    private LineFit() {}
+
+    static boolean fits(String line) {
+        return cost(line) < IMPOSSIBLE;
+    }
+
+    /** How far its figures must be stretched; {@link #IMPOSSIBLE} where it does not fit. */
+    static int cost(String line) {
+        Optional<CountGroup> group = CountGroup.read(line);
+        if (group.isEmpty()) {
+            return IMPOSSIBLE;
+        }
+        List<Phrase> phrases = phrases(line, group.get().end());
+        boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
+        return readable
+                ? Fitting.of(phrases, group.get().counts())
+                        .map(Fitting.Fit::cost)
+                        .orElse(IMPOSSIBLE)
+                : IMPOSSIBLE;
+    }
+
+    static List<Phrase> phrases(String line, int from) {
+        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line, from));
+        return new ProseParser(Vocabulary.STANDARD, new Problems(""), 0, terms).phrases();
+    }
+}

@@ -1,0 +1,189 @@
+package cuelead.sheet;
+
+import cuelead.dance.Foot;
+import cuelead.sheet.Token.Kind;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * "Repeat 1-4", "repeat section 1 on opposite feet", "repeat the last 8 counts leading with left", "mirror 1-4", "as
+ * counts 1-4".
+ *
+ * @param source what is danced again
+ * @param lead   the foot that it now begins with, where that is said
+ * @param mirror whether it is said to go to the other side
+ * @param times  how often it is danced
+ */
+record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times) {
+    private static final Set<String> HEADS =
+            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt", "as");
+    private static final Set<String> MIRROR =
+            Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "reversing", "other");
+    private static final Set<String> LEADS = Set.of(
+            "leading", "lead", "starting", "start", "beginning", "begin", "commencing", "with", "on", "to", "using");
+    private static final Set<String> SECTIONS = Set.of("section", "sections", "s", "sec", "part", "set");
+    private static final Set<String> COUNTS = Set.of("count", "counts", "beat", "beats", "steps", "cts");
+    private static final Set<String> LAST = Set.of("last", "previous", "above", "preceding");
+
+    /** What is danced again. */
+    sealed interface Source {
+        /** Whole counts as the sheet numbers them. */
+        record Range(int first, int last) implements Source {}
+
+        /** A section by its number, and which of its counts; last 0 = all. */
+        record Numbered(int number, int first, int last) implements Source {}
+
+        /** So many counts before this line; 0 = as many as fit. */
+        record Before(int counts) implements Source {}
+    }
+
+    /** Empty where the words from this index on do not begin so. */
+    static Optional<RepeatCall> read(String text, int from) {
+        List<Token> tokens = Scanner.tokens(text, from).stream()
+                .filter(token -> !token.is(Kind.MARK) || token.text().equals("-"))
+                .toList();
+        int at = 0;
+        while (at < tokens.size()
+                && (!tokens.get(at).is(Kind.WORD)
+                        || Set.of("then", "and").contains(tokens.get(at).text()))) {
+            at++;
+        }
+        if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
+            return Optional.empty();
+        }
+        boolean as = tokens.get(at).isWord("as")
+                && at + 1 < tokens.size()
+                && !tokens.get(at + 1).is(Kind.NUMBER)
+                && !Set.of("count", "counts", "section", "above", "steps")
+                        .contains(tokens.get(at + 1).text());
+        return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
+    }
+
+    private record Reader(List<Token> tokens, int head) {
+        Optional<RepeatCall> read(String text, int from) {
+            Optional<Source> source = source(text);
+            boolean mirror = words(MIRROR);
+            Optional<Foot> lead = lead();
+            boolean said = mirror || lead.isPresent();
+            return source.or(() -> said && from >= 0 ? Optional.of(new Source.Before(0)) : Optional.empty())
+                    .map(found -> new RepeatCall(found, lead, mirror, times()));
+        }
+
+        private Optional<Source> source(String text) {
+            for (int i = head + 1; i < tokens.size(); i++) {
+                Optional<Source> found = sourceAt(text, i);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+            return Optional.empty();
+        }
+
+        private Optional<Source> sourceAt(String text, int i) {
+            Token token = tokens.get(i);
+            boolean number = token.is(Kind.NUMBER) && token.text().length() <= 3;
+            if (number && isWord(i - 1, SECTIONS)) {
+                return Optional.of(numbered(text, i, Integer.parseInt(token.text())));
+            }
+            if (number && (isWord(i - 1, LAST) || isWord(i - 2, LAST) || isWord(i + 2, LAST))) {
+                return Optional.of(new Source.Before(Integer.parseInt(token.text())));
+            }
+            if (number || token.is(Kind.AMPERSAND)) {
+                return range(text, token.column() - 1);
+            }
+            boolean named = token.is(Kind.WORD) && token.text().matches("[a-ds]\\d{1,2}");
+            if (named) {
+                return Optional.of(
+                        numbered(text, i, Integer.parseInt(token.text().substring(1))));
+            }
+            return Optional.empty();
+        }
+
+        /** "S6 counts 1-4" */
+        private Source numbered(String text, int at, int number) {
+            int next = isWord(at + 1, COUNTS) ? at + 2 : at + 1;
+            Optional<Source.Range> inner =
+                    next < tokens.size() && tokens.get(next).is(Kind.NUMBER)
+                            ? range(text, tokens.get(next).column() - 1).map(Source.Range.class::cast)
+                            : Optional.empty();
+            return new Source.Numbered(
+                    number,
+                    inner.map(Source.Range::first).orElse(1),
+                    inner.map(Source.Range::last).orElse(0));
+        }
+
+        /** "1-4", "1 to 4", "1&2 3&4", "1-8". */
+        private static Optional<Source> range(String text, int index) {
+            Optional<CountGroup> group =
+                    CountGroup.read(text.replace(" to ", " -  ").replace(" thru ", " -    "), index);
+            return group.map(found -> new Source.Range(
+                            Math.max(1, found.counts().get(0).number()),
+                            found.counts().get(found.counts().size() - 1).number()))
+                    .filter(range -> range.last() > range.first())
+                    .map(Source.class::cast);
+        }
+
+        private Optional<Foot> lead() {
+            for (int i = tokens.size() - 1; i > head; i--) {
+                boolean left = isWord(i, Set.of("left", "l", "lf"));
+                boolean right = isWord(i, Set.of("right", "r", "rf"));
+                boolean told =
+                        isWord(i - 1, LEADS) || isWord(i - 2, LEADS) || isWord(i + 1, Set.of("lead", "foot", "side"));
+                if ((left || right) && told) {
+                    return Optional.of(left ? Foot.LEFT : Foot.RIGHT);
+                }
+            }
+            return Optional.empty();
+        }
+
+        private int times() {
+            boolean twice = words(Set.of("twice", "x2", "2x"));
+            boolean thrice = words(Set.of("x3", "3x"));
+            return twice ? 2 : thrice ? 3 : words(Set.of("x4", "4x")) ? 4 : 1;
+        }
+
+        private boolean words(Set<String> set) {
+            for (int i = Math.max(0, head); i < tokens.size(); i++) {
+                if (isWord(i, set)) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        private boolean isWord(int at, Set<String> set) {
+            return at >= 0
+                    && at < tokens.size()
+                    && tokens.get(at).is(Kind.WORD)
+                    && set.contains(tokens.get(at).text());
+        }
+    }
+
+    /** "Tag: S6 counts 1-4, x2": a part of the dance is named and nothing else. */
+    static Optional<RepeatCall> named(String text, int from) {
+        List<Token> tokens = Scanner.tokens(text, from).stream()
+                .filter(token -> !token.is(Kind.MARK) || token.text().equals("-"))
+                .toList();
+        if (tokens.isEmpty()) {
+            return Optional.empty();
+        }
+        boolean section = tokens.get(0).is(Kind.WORD)
+                && (tokens.get(0).text().matches("s\\d{1,2}")
+                        || SECTIONS.contains(tokens.get(0).text()));
+        return section ? new Reader(tokens, -1).read(text, from) : Optional.empty();
+    }
+
+    /** Whole counts that it takes, where it says them itself; else those of a section. */
+    int length(int sectionLength) {
+        int once = sectionLength;
+        if (source instanceof Source.Range range) {
+            once = range.last() - range.first() + 1;
+        } else if (source instanceof Source.Numbered numbered && numbered.last() > 0) {
+            once = numbered.last() - numbered.first() + 1;
+        } else if (source instanceof Source.Before before && before.counts() > 0) {
+            once = before.counts();
+        }
+        return once * times;
+    }
+}

@@ -1,0 +1,132 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A line of the sheet with its counts found, before it is decided how it is read.
+ *
+ * @param line    as written
+ * @param kind    what its words tell
+ * @param counted its counts, each with the range of its steps; empty where it has none
+ * @param apart   whether a blank line stands above it
+ * @param more    lines that go on with its steps
+ */
+record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart, List<SheetLine> more) {
+    Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boolean apart) {
+        this(line, kind, counted, apart, List.of());
+    }
+
+    private static final int SHORTEST_HEADING = 4;
+    private static final int SHORTEST_BRACKET = 6;
+
+    static Row of(SheetLine line, int lastCount, boolean apart) {
+        if (OwnLines.isOwn(line)) {
+            return new Row(line, LineKind.NOTE, List.of(), apart);
+        }
+        LineKind kind = LineKind.of(line);
+        boolean mayCount =
+                switch (kind) {
+                    case COUNTS, OTHER, NOTE, RESTART, SECTION -> true;
+                    case TAG, SEQUENCE, ENDING, REPEAT -> false;
+                };
+        List<CountPlaces.Counted> found = mayCount ? CountPlaces.of(line.text(), lastCount) : List.of();
+        boolean lone = found.size() == 1 && found.get(0).group().isLoneAnd(line.text());
+        List<CountPlaces.Counted> counted = lone ? List.of() : found;
+        if (kind == LineKind.RESTART && tellsOfWalls(line)) {
+            return new Row(line, kind, List.of(), apart);
+        }
+        boolean told = kind == LineKind.RESTART || kind == LineKind.NOTE;
+        boolean danced =
+                counted.stream().anyMatch(each -> DanceLine.isDanced(line.text().substring(each.from(), each.to())));
+        return new Row(line, kind, told && !danced ? List.of() : counted, apart);
+    }
+
+    /** "Restart 1: wall 3 ...", "On wall 3 ... restart": no line of steps with a restart marked in it. */
+    private static boolean tellsOfWalls(SheetLine line) {
+        return line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .limit(2)
+                .anyMatch(token ->
+                        token.text().startsWith("restart") || token.text().equals("wall"));
+    }
+
+    boolean isCounted() {
+        return !counted.isEmpty() && kind != LineKind.SECTION;
+    }
+
+    /** Counts and nothing else: their steps stand above or below. */
+    boolean isBareCounts() {
+        return isCounted() && counted.size() == 1 && hasNoWords(prose(counted.get(0)));
+    }
+
+    private static boolean hasNoWords(String prose) {
+        return prose.chars().noneMatch(Character::isLetterOrDigit);
+    }
+
+    String prose(CountPlaces.Counted each) {
+        return line.text().substring(each.from(), each.to());
+    }
+
+    int firstCount() {
+        Count first = counted.get(0).group().counts().get(0);
+        return first.isWhole() ? first.number() : first.number() + 1;
+    }
+
+    int lastCount() {
+        return last(counted.get(counted.size() - 1).group());
+    }
+
+    private static int last(CountGroup group) {
+        return group.counts().get(group.counts().size() - 1).number();
+    }
+
+    /** Whether its counts stand behind its steps. */
+    boolean countsBehind() {
+        return isCounted() && counted.get(0).from() < counted.get(0).group().column() - 1;
+    }
+
+    /** A line that begins with a range of counts and whose steps are written out below it: a heading. */
+    boolean isHeadingOf(Optional<Row> below) {
+        if (counted.size() != 1 || countsBehind()) {
+            return false;
+        }
+        CountGroup upper = counted.get(0).group();
+        boolean range = upper.counts().size() >= SHORTEST_HEADING
+                && upper.counts().stream().allMatch(Count::isWhole);
+        return range
+                && below.filter(row -> !row.counted.isEmpty() && contains(upper, row))
+                        .isPresent();
+    }
+
+    /** Counts that begin at 1 begin anew in every section, so only the very next line tells. */
+    private boolean contains(CountGroup upper, Row below) {
+        int first = upper.counts().get(0).number();
+        boolean shorter = last(below.counted.get(0).group()) < last(upper);
+        boolean local = below.firstCount() == 1
+                && upper.counts().size() % 2 == 0
+                && (first - 1) % upper.counts().size() == 0;
+        boolean near = first > 1 || below.line.number() - line.number() == 1 || below.counted.size() > 1;
+        return (below.firstCount() == first || local) && shorter && near;
+    }
+
+    /** "(1-4) Walk back" is danced; "[1-8] VINES" is a heading, unless its steps stand behind it. */
+    Row settled(Optional<Row> below) {
+        boolean bare = kind == LineKind.SECTION
+                && !counted.isEmpty()
+                && SectionHead.read(line.text())
+                        .filter(SectionHead::isBareRange)
+                        .isPresent();
+        if (bare && !isHeadingOf(below)) {
+            int size = counted.get(0).group().counts().size();
+            boolean danced = size < SHORTEST_BRACKET || isRound() || counted.size() > 1;
+            return danced ? new Row(line, LineKind.COUNTS, counted, apart) : this;
+        }
+        return this;
+    }
+
+    private boolean isRound() {
+        return line.text().charAt(line.firstColumn() - 1) == '(';
+    }
+}

@@ -1,0 +1,67 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+
+/** Knows where a section ends in a sheet that counts on through the dance, or begins at 1 again, without a heading. */
+final class SectionCuts {
+    private final int countsInSection;
+    private int base;
+    private int last;
+    private boolean bracketed;
+    private boolean fresh = true;
+
+    SectionCuts(int countsInSection) {
+        this.countsInSection = countsInSection;
+    }
+
+    void head(SectionHead head) {
+        bracketed = head.hasRange();
+        base = last;
+        fresh = true;
+    }
+
+    void tag() {
+        bracketed = true;
+        base = 0;
+        last = 0;
+        fresh = true;
+    }
+
+    private static int first(CountGroup group) {
+        Count first = group.counts().get(0);
+        return first.isWhole() ? first.number() : first.number() + 1;
+    }
+
+    /** Whether a new section begins with these counts though no heading stands above them. */
+    boolean beginsSection(CountGroup group) {
+        int first = first(group);
+        int written = last - base;
+        boolean whole = written >= countsInSection && written % countsInSection == 0;
+        boolean runsOn = first == last + 1;
+        boolean again = first == 1 && last >= countsInSection;
+        return !fresh && !bracketed && ((whole && runsOn) || (again && last % countsInSection == 0));
+    }
+
+    /** The count behind the last one, as the section numbers them: from 1 where it begins. */
+    int next() {
+        return fresh ? 1 : last + 1;
+    }
+
+    int countsInSection() {
+        return countsInSection;
+    }
+
+    /** Whether counts from here on may be those of a new section. */
+    boolean mayBegin(int first) {
+        return first == 1 || (first == last + 1 && last % countsInSection == 0);
+    }
+
+    void count(CountGroup group) {
+        int first = first(group);
+        if (fresh || beginsSection(group)) {
+            base = first - 1;
+        }
+        fresh = false;
+        last = Math.max(group.counts().get(group.counts().size() - 1).number(), first);
+    }
+}

@@ -1,0 +1,264 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Lays out a sheet as the grammar reads it: one line a group of counts, its counts before its steps, whatever the
+ * style of its author; headings as headings; lines that were broken put together again.
+ */
+final class SheetLayout {
+    private final List<Row> rows;
+    private final List<LaidLine> laid = new ArrayList<>();
+    private final SectionCuts cuts;
+    private int bodyStart;
+    /** Whether the last line that was laid is a count line that may go on below. */
+    private boolean open;
+
+    private boolean inTag;
+
+    private SheetLayout(List<Row> rows, int countsInSection) {
+        this.rows = rows;
+        this.cuts = new SectionCuts(countsInSection);
+    }
+
+    /**
+     * The lines in the order in which they are read.
+     *
+     * @param header how many of them stand above the dance
+     */
+    record Laid(List<LaidLine> lines, int header) {}
+
+    static Laid of(List<SheetLine> lines) {
+        List<Row> rows = BareCounts.joined(settled(rows(lines)));
+        boolean waltz = lines.stream()
+                .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));
+        SheetLayout layout = new SheetLayout(rows, waltz ? 6 : 8);
+        layout.lay();
+        return new Laid(layout.laid, Math.min(layout.bodyStart, layout.laid.size()));
+    }
+
+    private static List<Row> rows(List<SheetLine> lines) {
+        List<Row> rows = new ArrayList<>();
+        int last = 0;
+        boolean apart = false;
+        for (SheetLine line : lines) {
+            if (line.isBlank() || PageCrumbs.isCrumb(line)) {
+                apart |= line.isBlank();
+                continue;
+            }
+            Row row = Row.of(line, last, apart);
+            last = row.isCounted() ? row.lastCount() : row.kind() == LineKind.SECTION ? 0 : last;
+            rows.add(row);
+            apart = false;
+        }
+        return rows;
+    }
+
+    private static List<Row> settled(List<Row> rows) {
+        List<Row> settled = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            Optional<Row> below = i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
+            settled.add(rows.get(i).settled(below));
+        }
+        return settled;
+    }
+
+    private void lay() {
+        bodyStart = new BodyStart(rows).index();
+        for (int i = 0; i < rows.size(); i++) {
+            if (i < bodyStart) {
+                laid.add(LaidLine.whole(rows.get(i).line()));
+            } else {
+                i = body(i);
+            }
+        }
+    }
+
+    private Optional<Row> below(int i) {
+        return i + 1 < rows.size() ? Optional.of(rows.get(i + 1)) : Optional.empty();
+    }
+
+    /** Lays the row, and gives the index of the last one that was laid with it. */
+    private int body(int i) {
+        Row row = rows.get(i);
+        if (row.isCounted() && row.isHeadingOf(below(i)) && !inTag) {
+            heading(row);
+        } else if (row.isCounted()) {
+            counted(row);
+        } else if (row.kind() == LineKind.OTHER || row.kind() == LineKind.NOTE) {
+            return words(i);
+        } else {
+            whole(i);
+        }
+        return i;
+    }
+
+    private void whole(int i) {
+        Row row = rows.get(i);
+        inTag = row.kind() == LineKind.TAG || (inTag && row.kind() != LineKind.SECTION);
+        if (row.kind() == LineKind.SECTION) {
+            cuts.head(SectionHead.read(row.line().text()).orElseThrow());
+        } else if (row.kind() == LineKind.TAG) {
+            cuts.tag();
+        }
+        laid.add(LaidLine.whole(row.line()));
+        open = false;
+        if (row.kind() == LineKind.SECTION && isFollowedByNoCounts(i)) {
+            headingAsSteps(row);
+        }
+    }
+
+    /** "[9-16] Heading" without its brackets. */
+    private void heading(Row row) {
+        CountPlaces.Counted counted = row.counted().get(0);
+        String written = counted.group().written(row.line().text());
+        int first = counted.group().counts().get(0).number();
+        int last = row.lastCount();
+        laid.add(new LaidLine.Builder()
+                .add("[" + first + "-" + last + "]", row.line(), counted.group().column() - 1)
+                .add(row.line(), counted.from(), counted.to())
+                .line()
+                .as(LineKind.SECTION));
+        cuts.head(SectionHead.read("[" + first + "-" + last + "]").orElseThrow());
+        open = written.isEmpty();
+    }
+
+    private void counted(Row row) {
+        Optional<LaidLine> merged = Merged.of(row);
+        if (merged.isPresent()) {
+            CountGroup all = CountGroup.read(merged.get().text()).orElseThrow();
+            begin(all, row);
+            laid.add(merged.get());
+            open = true;
+            return;
+        }
+        for (CountPlaces.Counted each : row.counted()) {
+            begin(each.group(), row);
+            laid.add(line(row, each));
+        }
+        open = true;
+    }
+
+    private void begin(CountGroup group, Row row) {
+        if (cuts.beginsSection(group) && !inTag) {
+            laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
+        }
+        cuts.count(group);
+    }
+
+    static LaidLine line(Row row, CountPlaces.Counted each) {
+        LaidLine.Builder builder = new LaidLine.Builder()
+                .add(
+                        each.group().written(row.line().text()),
+                        row.line(),
+                        each.group().column() - 1)
+                .add(row.line(), each.from(), each.to());
+        if (!row.line().text().substring(each.tail()).isBlank()) {
+            builder.add(row.line(), each.tail(), row.line().text().length());
+        }
+        for (SheetLine more : row.more()) {
+            builder.add(",", more, 0)
+                    .add(more, more.firstColumn() - 1, more.text().length());
+        }
+        return builder.line();
+    }
+
+    /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
+    private int words(int i) {
+        Row row = rows.get(i);
+        boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
+        if (open && !heads && goesOn(row)) {
+            LaidLine above = laid.remove(laid.size() - 1);
+            laid.add(Continuation.joined(above, row.line()));
+            return i;
+        }
+        Optional<Row> below = below(i).filter(Row::countsBehind);
+        if (!heads && row.kind() == LineKind.OTHER && below.isPresent() && Continuation.leadsTo(row, below.get())) {
+            LaidLine first = line(below.get(), below.get().counted().get(0));
+            cuts.count(below.get().counted().get(0).group());
+            laid.add(Continuation.led(row.line(), first));
+            open = true;
+            return i + 1;
+        }
+        open = false;
+        if (row.kind() == LineKind.NOTE || !isHeading(i)) {
+            laid.add(uncounted(row, i));
+        } else {
+            cuts.head(SectionHead.words(row.line().text().strip()));
+            laid.add(LaidLine.whole(row.line()).as(LineKind.SECTION));
+        }
+        return i;
+    }
+
+    private boolean goesOn(Row row) {
+        return Continuation.goesOn(laid.get(laid.size() - 1), row);
+    }
+
+    /** A line of words above counts that begin a section. */
+    private boolean isHeading(int i) {
+        Optional<Row> below = below(i);
+        return !inTag
+                && below.filter(Row::isCounted)
+                        .filter(row -> cuts.mayBegin(row.firstCount()))
+                        .isPresent();
+    }
+
+    /** A line that is danced without counts takes those that it usually has; a note is none. */
+    private LaidLine uncounted(Row row, int i) {
+        boolean repeat = RepeatCall.read(row.line().text(), 0).isPresent();
+        boolean alone = !hasCountsInSection(i);
+        if (row.kind() == LineKind.OTHER && (repeat || alone)) {
+            int first = cuts.next();
+            int room = cuts.countsInSection() - (first - 1) % cuts.countsInSection();
+            Optional<LaidLine> line = Uncounted.line(row.line(), 0, repeat ? room : 0, first);
+            line.flatMap(found -> CountGroup.read(found.text())).ifPresent(cuts::count);
+            return line.orElse(LaidLine.whole(row.line()));
+        }
+        return LaidLine.whole(row.line());
+    }
+
+    /** Whether the author counts the lines of this section. */
+    private boolean hasCountsInSection(int i) {
+        int first = i;
+        while (first > bodyStart && rows.get(first - 1).kind() != LineKind.SECTION) {
+            first--;
+        }
+        for (int at = first; at < rows.size() && rows.get(at).kind() != LineKind.SECTION; at++) {
+            if (rows.get(at).isCounted()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean isFollowedByNoCounts(int i) {
+        for (int next = i + 1; next < rows.size(); next++) {
+            Row row = rows.get(next);
+            if (row.isCounted()) {
+                return false;
+            }
+            if (row.kind() != LineKind.NOTE && row.kind() != LineKind.OTHER) {
+                return true;
+            }
+            if (row.kind() == LineKind.OTHER) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** A section of which only the heading is written: it names the figures that are danced. */
+    private void headingAsSteps(Row row) {
+        SectionHead head = SectionHead.read(row.line().text()).orElseThrow();
+        int from = Math.max(0, row.line().text().lastIndexOf(head.heading()));
+        int length = head.hasRange() ? head.length() : cuts.countsInSection();
+        Optional<LaidLine> steps = head.opensPart() || head.heading().isEmpty()
+                ? Optional.empty()
+                : Uncounted.line(row.line(), from, length, 1);
+        steps.flatMap(found -> CountGroup.read(found.text())).ifPresent(cuts::count);
+        steps.ifPresent(laid::add);
+    }
+}

@@ -1,0 +1,101 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+import cuelead.dance.Step;
+import cuelead.dance.Weight;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Steps that are danced instead of others before a restart: "replace counts 7-8 with stomp L (7), hold (8)", "replace
+ * count 16 with a touch".
+ *
+ * @param counts as the sheet numbers them
+ * @param prose  the steps
+ */
+record StepChange(List<Count> counts, String prose) {
+    private static final Set<String> CHANGES =
+            Set.of("replace", "replacing", "change", "changing", "substitute", "instead", "modify", "swap");
+    private static final Set<String> ENDS = Set.of("then", "restart", "begin", "start", "again", "facing");
+
+    StepChange {
+        counts = List.copyOf(counts);
+    }
+
+    static Optional<StepChange> read(SheetLine line) {
+        List<Token> tokens = line.tokens();
+        for (int i = 0; i < tokens.size(); i++) {
+            if (tokens.get(i).is(Token.Kind.WORD)
+                    && CHANGES.contains(tokens.get(i).text())) {
+                return read(line, tokens.subList(i + 1, tokens.size()));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static Optional<StepChange> read(SheetLine line, List<Token> tokens) {
+        Optional<CountGroup> group = Optional.empty();
+        for (int i = 0; i < tokens.size(); i++) {
+            Token token = tokens.get(i);
+            boolean number = token.is(Token.Kind.NUMBER) || token.is(Token.Kind.AMPERSAND);
+            if (group.isEmpty() && number) {
+                group = CountGroup.read(line.text(), token.column() - 1);
+            } else if (group.isPresent()
+                    && token.is(Token.Kind.WORD)
+                    && Set.of("with", "to", "by", "for").contains(token.text())) {
+                int from = token.column() - 1 + token.text().length();
+                int end = end(line, tokens.subList(i + 1, tokens.size()));
+                return Optional.of(of(group.get().counts(), line.text().substring(from, end)));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /** Counts that stand in the steps tell more than those of the steps that they replace. */
+    private static StepChange of(List<Count> replaced, String prose) {
+        List<Count> told = CountPlaces.of(prose.strip(), 0).stream()
+                .flatMap(counted -> counted.group().counts().stream())
+                .toList();
+        return new StepChange(told.isEmpty() ? replaced : told, withoutCounts(prose));
+    }
+
+    private static int end(SheetLine line, List<Token> tokens) {
+        return tokens.stream()
+                .filter(token -> token.is(Token.Kind.WORD) && ENDS.contains(token.text()))
+                .findFirst()
+                .map(token -> token.column() - 1)
+                .orElse(line.text().length());
+    }
+
+    /** "LF step fwd (7), RF touch (8)": the counts are known already. */
+    private static String withoutCounts(String prose) {
+        return prose.replaceAll("\\(\\s*[0-9&a ,-]+\\)", " ").replaceAll("^[\\s:]+", "");
+    }
+
+    /** The last count, for which the first is not enough. */
+    int last() {
+        return counts.get(counts.size() - 1).number();
+    }
+
+    /** Its steps, numbered through the dance with {@code before} counts before count 1 of the sheet's numbers. */
+    List<Step> steps(int before, Weight weight, int line) {
+        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        Optional<Fitting.Fit> fit = Fitting.of(phrases, counts);
+        if (fit.isEmpty() || phrases.stream().anyMatch(phrase -> !phrase.readable())) {
+            return List.of();
+        }
+        MoveMaker maker = new MoveMaker(new Problems(""), line, new Footing(weight));
+        List<Step> steps = new ArrayList<>();
+        for (int i = 0; i < phrases.size(); i++) {
+            for (Move move : maker.moves(phrases.get(i), fit.get().sizes().get(i))) {
+                Count count = fit.get()
+                        .counts()
+                        .get(Math.min(steps.size(), fit.get().counts().size() - 1));
+                steps.add(LineReader.step(move, new Count(count.number() + before, count.split()), line));
+            }
+        }
+        return steps;
+    }
+}

@@ -1,0 +1,159 @@
+package cuelead.sheet;
+
+import cuelead.dance.Action;
+import cuelead.dance.Foot;
+import cuelead.dance.Step;
+import cuelead.dance.Turn;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The prose of one step in one clean style. Of several wordings it takes the first that reads back to the same step, so
+ * that what is written is what is danced.
+ */
+final class StepWords {
+    /** Verbs that turn by themselves. */
+    private static final Set<Action> TURNING = EnumSet.of(Action.PIVOT, Action.SPIN, Action.UNWIND);
+
+    private StepWords() {}
+
+    /** {@code footing} is where the dancers stand before the step; it goes on behind it. */
+    static String of(Step step, Footing footing) {
+        List<String> wordings = wordings(step);
+        String best = wordings.get(0);
+        for (String wording : wordings) {
+            for (String words : List.of(wording, wording + note(step), wording + " (no weight)")) {
+                if (readsBack(words, step, footing.copy())) {
+                    readsBack(words, step, footing);
+                    return words;
+                }
+            }
+        }
+        footing.take(Move.of(step, 0), Footing.Naming.NAMED);
+        return best;
+    }
+
+    private static String note(Step step) {
+        return switch (step.weightAfter()) {
+            case LEFT -> " (weight on L)";
+            case RIGHT -> " (weight on R)";
+            case BOTH, UNKNOWN -> "";
+        };
+    }
+
+    /** Whether the words mean this step, danced from there. */
+    private static boolean readsBack(String words, Step step, Footing footing) {
+        List<Phrase> phrases = LineFit.phrases(words, 0);
+        if (phrases.size() != 1 || !phrases.get(0).readable()) {
+            return false;
+        }
+        List<Move> moves = new MoveMaker(new Problems(""), 0, footing).moves(phrases.get(0), 1);
+        return moves.size() == 1 && isSame(moves.get(0), step);
+    }
+
+    private static boolean isSame(Move move, Step step) {
+        return move.foot().equals(step.foot())
+                && move.action() == step.action()
+                && move.direction() == step.direction()
+                && move.turn().equals(step.turn())
+                && move.transfer() == step.transfer()
+                && move.weightAfter() == step.weightAfter();
+    }
+
+    private static List<String> wordings(Step step) {
+        String foot = step.foot().map(Foot::letter).orElse("");
+        String turn = turn(step.turn());
+        List<String> wordings = new ArrayList<>();
+        for (String verb : verbs(step.action())) {
+            for (String where : places(step)) {
+                String plain = join(verb.replace("*", foot), verb.contains("*") ? "" : foot, where);
+                if (turn.isEmpty()) {
+                    wordings.add(plain);
+                } else {
+                    if (TURNING.contains(step.action())) {
+                        wordings.add(join(verb, turn, where));
+                    }
+                    wordings.add(join("turn", turn, plain));
+                    wordings.add(join(plain, "turning", turn));
+                    wordings.add(join(verb.replace("*", ""), turn, step.foot().isPresent() ? "onto " + foot : ""));
+                    wordings.add(join(verb.replace("*", ""), turn, where));
+                }
+            }
+        }
+        return wordings;
+    }
+
+    private static String join(String... words) {
+        StringBuilder joined = new StringBuilder();
+        for (String word : words) {
+            String plain = word.strip();
+            joined.append(joined.isEmpty() || plain.isEmpty() ? "" : " ").append(plain);
+        }
+        return joined.toString();
+    }
+
+    /** "1/4 R", "1 1/2 L". */
+    private static String turn(Turn turn) {
+        if (turn.isNone()) {
+            return "";
+        }
+        int eighths = Math.abs(turn.degrees()) / 45;
+        int whole = eighths % 8 == 0 ? eighths / 8 - 1 : eighths / 8;
+        String part =
+                List.of("full", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8").get(eighths % 8);
+        return (whole > 0 ? whole + " " : "") + part + (turn.degrees() > 0 ? " R" : " L");
+    }
+
+    /** Verbs; the star is where the foot stands if not behind the verb. */
+    private static List<String> verbs(Action action) {
+        return switch (action) {
+            case BALL -> List.of("ball *", "step ball of *");
+            case BEHIND, CLOSE, INPLACE, STEP, OUT, IN -> List.of("step");
+            case TOE -> List.of("touch * toe", "toe");
+            case HEEL -> List.of("touch * heel", "heel");
+            case DROP -> List.of("drop *");
+            case GRIND -> List.of("grind * heel", "grind");
+            case SWIVEL_HEELS -> List.of("swivel heels");
+            case SWIVEL_TOES -> List.of("swivel toes");
+            case SPLIT_HEELS -> List.of("split heels");
+            case SPLIT_TOES -> List.of("split toes");
+            case STOMPUP -> List.of("stomp up *", "stomp up");
+            case KNEE_POP -> List.of("pop knees");
+            case HIPROLL -> List.of("hip roll");
+            case BODYROLL -> List.of("body roll");
+            case PRISSY -> List.of("prissy walk");
+            case CROSSTOUCH -> List.of("cross touch");
+            case HEELS_IN, TOES_IN, RETURN_CENTRE -> List.of(action.word().replace('-', ' '));
+            case FAN -> List.of("fan * toe", "fan * heel");
+            default -> List.of(action.word());
+        };
+    }
+
+    private static List<String> places(Step step) {
+        String other = step.foot().map(foot -> foot.other().letter()).orElse("");
+        return switch (step.direction()) {
+            case FWD -> List.of("forward", "");
+            case BACK -> List.of("back", "");
+            case SIDE -> List.of("to side", "", "out");
+            case FWD_DIAG -> List.of("forward to diagonal", "out forward to diagonal", "");
+            case BACK_DIAG -> List.of("back to diagonal", "out back to diagonal");
+            case FWD_CENTRE -> List.of("forward to centre", "in forward to centre");
+            case BACK_CENTRE -> List.of("back to centre", "in back to centre");
+            case TOGETHER -> List.of("beside " + other, "in beside " + other, "");
+            case OVER -> List.of("over " + other, "");
+            case BEHIND -> List.of("behind " + other, "");
+            case PLACE -> List.of("", "in place");
+            case CENTRE -> List.of("to centre", "in to centre", "in", "");
+            case RIGHT -> List.of("to R", "right", "");
+            case LEFT -> List.of("to L", "left", "");
+            case HEEL -> List.of("heel");
+            case TOE -> List.of("toe");
+            case BACK_TO_FRONT -> List.of("", "from back to forward");
+            case TOE_IN, HEEL_IN -> List.of("in", "to centre");
+            case TOE_OUT, HEEL_OUT -> List.of("out", "");
+            default -> List.of("", step.direction().word().replace('-', ' '));
+        };
+    }
+}

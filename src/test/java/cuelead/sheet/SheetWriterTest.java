@@ -1,0 +1,55 @@
+package cuelead.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cuelead.dance.Dance;
+import cuelead.dance.DanceCheck;
+import cuelead.report.Problem;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What is written reads back to the same dance, and nothing is wrong with it. */
+class SheetWriterTest {
+    static Stream<String> sheets() {
+        return Stream.concat(
+                Stream.of("1_porch_light_ramble", "3_lantern_tide"),
+                StyleSheetsTest.names().map(name -> "styles/" + name));
+    }
+
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void readsBackToTheSameDance(String name) {
+        Dance dance = dance(SampleSheetsTest.text(name + ".txt"));
+        String written = SheetWriter.write(dance);
+        Dance again = dance(written);
+        assertEquals(String.join("\n", SheetDump.rows(dance)), String.join("\n", SheetDump.rows(again)), written);
+        assertEquals(dance.header(), again.header(), written);
+        assertEquals(dance.sequence(), again.sequence(), written);
+        assertEquals(walls(dance), walls(again), written);
+        assertEquals(
+                List.of(),
+                DanceCheck.check(again, name).stream().map(Problem::message).toList(),
+                written);
+    }
+
+    /** What is written twice is the same text. */
+    @ParameterizedTest
+    @MethodSource("sheets")
+    void writingIsSettled(String name) {
+        String written = SheetWriter.write(dance(SampleSheetsTest.text(name + ".txt")));
+        assertEquals(written, SheetWriter.write(dance(written)));
+    }
+
+    private static String walls(Dance dance) {
+        StringBuilder walls = new StringBuilder();
+        dance.tags().forEach(tag -> walls.append(tag.part().name() + tag.afterWalls() + tag.afterCount() + "\n"));
+        dance.restarts().forEach(restart -> walls.append(restart.wall() + ":" + restart.afterCount() + "\n"));
+        return walls.toString();
+    }
+
+    private static Dance dance(String text) {
+        return SheetReader.read("sheet.txt", text).dance().orElseThrow();
+    }
+}
