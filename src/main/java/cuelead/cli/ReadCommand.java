@@ -6,6 +6,7 @@ import cuelead.document.DocumentText;
 import cuelead.report.Problem;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
+import cuelead.sheet.SheetWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Option;
             "  cuelead read my-sheet.pdf",
             "  cuelead read --clipboard",
             "  cuelead read --clipboard --text > my-sheet.txt    to keep it as a file",
+            "  cuelead read my-sheet.pdf --write > my-sheet.txt",
             "  cuelead read my-sheet.txt --tsv > my-sheet.tsv"
         })
 final class ReadCommand implements Callable<Integer> {
@@ -51,6 +53,9 @@ final class ReadCommand implements Callable<Integer> {
             description = "Values parted by tabs instead: lines #key=value for the whole dance, a line of column"
                     + " names, a line an action.")
     private boolean tsv;
+
+    @Option(names = "--write", description = "The dance written anew instead, as a step sheet in one clean style.")
+    private boolean write;
 
     ReadCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -76,7 +81,9 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     private void print(Dance dance) {
-        if (tsv) {
+        if (write) {
+            surroundings.out().writeBytes(SheetWriter.write(dance).getBytes(StandardCharsets.UTF_8));
+        } else if (tsv) {
             surroundings.out().writeBytes(ReadTsv.of(dance).getBytes(StandardCharsets.UTF_8));
         } else {
             new ReadListing(dance, surroundings.out()).print();

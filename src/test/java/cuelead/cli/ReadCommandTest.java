@@ -74,6 +74,20 @@ class ReadCommandTest {
         assertTrue(read.err().contains("steam.txt:8"), read.err());
     }
 
+    @Test
+    void aSheetWrittenAnewIsTheSameDance() throws IOException {
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome written = bench.run("read", Bench.DEMO_SHEET, "--write");
+        assertEquals(0, written.exitCode(), written.err());
+        Path anew = Files.writeString(folder.resolve("anew.txt"), written.out());
+        assertEquals(
+                rows(bench.run("read", Bench.DEMO_SHEET, "--tsv")), rows(bench.run("read", anew.toString(), "--tsv")));
+    }
+
+    private static List<String> rows(Bench.Outcome tsv) {
+        return tsv.out().lines().filter(line -> !line.startsWith("#")).toList();
+    }
+
     /** 45 degrees are an eighth: the fractions of a full turn as sheets write them. */
     @Test
     void turnsAreFractionsOfAFullTurn() {
