@@ -1,41 +1,64 @@
 package cuelead.cli;
 
-import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
-import cuelead.song.BeatFit;
-import cuelead.song.Song;
-import cuelead.song.SongFile;
-import cuelead.time.BeatGrid;
-import java.nio.charset.StandardCharsets;
+import cuelead.song.Correction;
+import cuelead.song.Ear;
+import cuelead.song.Hearing;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Prints the beats of a song. */
+/** Hears the beats of songs, tells of them, and puts them right. */
 @Command(
         name = "beats",
-        header = "Print the beats of a song.",
+        header = "Hear the beats of a song, or put them right.",
         mixinStandardHelpOptions = true,
         versionProvider = Version.class,
+        sortOptions = false,
         description = {
-            "Prints the beats that are used for a song, as a beat file: seconds, beat in the bar, count in the phrase,"
-                    + " parted by tabs.",
-            "They are read from the beat file beside the song (my-song.beats beside my-song.mp3)."
+            "Listens to a song and writes its beats into a file beside it (my-song.beats beside my-song.mp3):"
+                    + " seconds, beat in the bar, count in the phrase, parted by tabs.",
+            "Where that file is there already, it is read; what you have corrected is never written over.",
+            "Several songs, or a folder of them, are listened to side by side."
         },
-        footer = {"", "Examples:", "  cuelead beats my-song.mp3", "  cuelead beats my-song.mp3 > copy-of-my-song.beats"
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead beats my-song.mp3",
+            "  cuelead beats my-songs                      every song of a folder",
+            "  cuelead beats my-song.mp3 --click try.wav   a click on each beat",
+            "  cuelead beats my-song.mp3 --one-at 12.4     that beat is 1",
+            "  cuelead beats my-song.mp3 --half-beat --from 1:02 --to 1:30"
         })
 final class BeatsCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Parameters(index = "0", paramLabel = "SONG", description = "The song.")
-    private Path file;
+    @Parameters(arity = "1..*", paramLabel = "SONG", description = "The song, or several, or a folder.")
+    private List<Path> files;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "The beat file, where it shall not lie beside the song.")
+    private Optional<Path> output = Optional.empty();
+
+    @Option(names = "--again", description = "Listen again, although there is a beat file that Cuelead wrote.")
+    private boolean again;
+
+    @Option(names = "--click", paramLabel = "FILE", description = "Write the song with a click on each beat (WAV).")
+    private Optional<Path> click = Optional.empty();
+
+    @Mixin
+    private BeatCorrections corrections;
 
     BeatsCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -43,51 +66,70 @@ final class BeatsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        double songSeconds = lengthSeconds();
-        Path beatFile = BeatFile.beside(file);
-        if (!Files.exists(beatFile)) {
-            throw new Refused("There is no beat file " + beatFile + " beside the song; write one, a line a beat:"
-                    + " seconds, a tab, beat in the bar (1 = first).");
+        corrections.check();
+        List<Path> songs = SongFolder.songs(files);
+        if (songs.size() > 1) {
+            checkAloneOptions();
+            return new ManySongs(surroundings, known()).listen(songs);
         }
-        BeatFile.Reading reading = BeatFile.read(beatFile);
-        List<Problem> problems = new ArrayList<>(reading.problems());
-        reading.beats().ifPresent(beats -> problems.addAll(BeatFit.check(beatFile.toString(), beats, songSeconds)));
-        new ProblemPrinter(surroundings.err()).tellInFull(problems);
-        if (reading.beats().isEmpty() || problems.stream().anyMatch(BeatsCommand::isError)) {
-            return Failures.REFUSED;
-        }
-        BeatGrid beats = reading.beats().get();
-        surroundings.out().write(BeatFile.print(beats, reading.comments()).getBytes(StandardCharsets.UTF_8));
-        surroundings.err().println(summary(beats, beatFile));
+        one(songs.get(0));
         return Failures.DONE;
     }
 
-    private static boolean isError(Problem problem) {
-        return problem.severity() == Problem.Severity.ERROR;
+    private BeatFinding.Known known() {
+        return again ? BeatFinding.Known.LISTEN_AGAIN : BeatFinding.Known.READ;
     }
 
-    private double lengthSeconds() throws Refused {
-        try (Song song = SongFile.open(file, Optional.empty())) {
-            return song.pcm().lengthSeconds();
+    private void checkAloneOptions() throws Refused {
+        if (output.isPresent() || click.isPresent() || corrections.isAsked()) {
+            throw new Refused("-o, --click and corrections are for one song at a time.");
         }
     }
 
-    private static String summary(BeatGrid beats, Path beatFile) {
-        double shortest = Double.MAX_VALUE;
-        double longest = 0;
-        for (int i = 1; i < beats.size(); i++) {
-            double gap = beats.beatSeconds(i) - beats.beatSeconds(i - 1);
-            shortest = Math.min(shortest, gap);
-            longest = Math.max(longest, gap);
+    private void one(Path song) throws Refused, InterruptedException {
+        Path beatFile = output.orElse(BeatFile.beside(song));
+        List<Path> targets = new ArrayList<>(click.map(List::of).orElse(List.of()));
+        if (click.isPresent()) {
+            Targets.checkSoundFile(click.get());
         }
-        return String.format(
-                Locale.ROOT,
-                "%d beats from %s: %.1f a minute, slowest %.1f, fastest %.1f; the first bar begins at %s.",
-                beats.size(),
-                beatFile,
-                beats.medianTempo().beatsPerMinute(),
-                60 / longest,
-                60 / shortest,
-                Told.minutes(beats.beatSeconds(beats.firstDownbeat())));
+        targets.add(beatFile);
+        Targets.checkNotRead(targets, List.of(song));
+        Hearing hearing = corrected(song, beatFile, found(song, beatFile));
+        for (String sentence : new BeatWords(hearing).inFull()) {
+            surroundings.out().println(sentence);
+        }
+        surroundings.out().println("The beats are in " + beatFile + ".");
+        if (click.isPresent()) {
+            ClickTrack.write(song, hearing.beats(), click.get());
+            surroundings.err().println("Wrote " + click.get() + ": the song with its clicks.");
+        }
+    }
+
+    private BeatFinding.Found found(Path song, Path beatFile) throws Refused {
+        if (output.isPresent() && corrections.isAsked() && !Files.exists(beatFile)) {
+            Path beside = BeatFile.beside(song);
+            if (Files.exists(beside)) {
+                return new BeatFinding(new Ear()).find(song, beside, BeatFinding.Known.READ, done -> {});
+            }
+        }
+        BeatFinding.Found found;
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            found = new BeatFinding(new Ear())
+                    .find(song, beatFile, known(), done -> progress.at("Listening to " + song.getFileName(), done));
+        }
+        new ProblemPrinter(surroundings.err()).tellInFull(found.problems());
+        return found;
+    }
+
+    private Hearing corrected(Path song, Path beatFile, BeatFinding.Found found) throws Refused {
+        if (!corrections.isAsked()) {
+            return found.hearing();
+        }
+        BeatCorrections.Corrected corrected = corrections.apply(found.hearing().beats());
+        List<String> comments = new ArrayList<>(Correction.kept(found.comments()));
+        comments.addAll(corrected.comments());
+        BeatFile.write(beatFile, corrected.beats(), comments);
+        surroundings.err().println("Corrected the beats of " + song.getFileName() + ".");
+        return new Hearing(corrected.beats(), found.hearing().unsure(), OptionalDouble.empty());
     }
 }

@@ -40,7 +40,10 @@ final class CheckCommand implements Callable<Integer> {
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> refusals = new ArrayList<>();
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SHEET",
+            description = "The step sheet: a text file, PDF, Word document or saved web page.")
     private Path sheet;
 
     @Parameters(

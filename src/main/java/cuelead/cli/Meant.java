@@ -15,7 +15,7 @@ import picocli.CommandLine.Model.CommandSpec;
 /** Guesses which command or option was meant by a word that is none. */
 final class Meant {
     private static final int SHORT_WORD = 3;
-    private static final Pattern SHEET = Pattern.compile("(?i).*\\.txt");
+    private static final Pattern SHEET = Pattern.compile("(?i).*\\.(txt|pdf|docx?|html?|mht|mhtml)");
 
     private Meant() {}
 

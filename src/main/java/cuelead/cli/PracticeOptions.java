@@ -20,14 +20,17 @@ final class PracticeOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandLine.Model.CommandSpec command;
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
+    @Parameters(
+            index = "0",
+            paramLabel = "SHEET",
+            description = "The step sheet: a text file, PDF, Word document or saved web page.")
     private Path sheet;
 
     @Parameters(
             index = "1",
             arity = "0..1",
             paramLabel = "SONG",
-            description = "The song: MP3, WAV, AIFF, OGG or FLAC, with its beat file beside it."
+            description = "The song: MP3, WAV, AIFF, OGG or FLAC, with its beat file beside it, or without."
                     + " Without it, the one that the sheet names.")
     private Optional<Path> song;
 

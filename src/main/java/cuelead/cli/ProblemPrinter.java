@@ -1,9 +1,11 @@
 package cuelead.cli;
 
+import cuelead.document.DocumentText;
 import cuelead.report.Problem;
 import java.io.PrintStream;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -15,14 +17,20 @@ final class ProblemPrinter {
     private static final int MOST_IN_SHORT = 5;
 
     private final PrintStream to;
-    private final SourceLines sources = new SourceLines();
+    private final SourceLines sources;
     private final Set<Problem> told = new HashSet<>();
 
     ProblemPrinter(PrintStream to) {
-        this.to = to;
+        this(to, Map.of());
     }
 
-    /** Every problem with its line and a caret under its column. */
+    /** @param open documents that are open already, by the names that problems have for them */
+    ProblemPrinter(PrintStream to, Map<String, DocumentText> open) {
+        this.to = to;
+        sources = new SourceLines(open);
+    }
+
+    /** Every problem with its line and a caret under its column; then how lines are counted, where that is a question. */
     void tellInFull(List<Problem> problems) {
         for (Problem problem : problems) {
             if (told.add(problem)) {
@@ -30,6 +38,12 @@ final class ProblemPrinter {
                 line(problem).ifPresent(line -> to.println(excerpt(line, problem.column())));
             }
         }
+        problems.stream()
+                .filter(problem -> problem.line() > 0)
+                .map(Problem::file)
+                .distinct()
+                .flatMap(file -> sources.explanation(file).stream())
+                .forEach(to::println);
     }
 
     /** The first few that matter, a line each, and how many more there are. */

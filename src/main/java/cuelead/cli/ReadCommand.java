@@ -2,17 +2,18 @@ package cuelead.cli;
 
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
+import cuelead.document.DocumentText;
 import cuelead.report.Problem;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Shows how a sheet was understood. */
 @Command(
@@ -26,12 +27,24 @@ import picocli.CommandLine.Parameters;
                     + " the weight afterwards, the call and the figure; then what is wrong or doubtful.",
             "The exit status is 0 when nothing is wrong (there may be warnings), else 1."
         },
-        footer = {"", "Examples:", "  cuelead read my-sheet.txt", "  cuelead read my-sheet.txt --tsv > my-sheet.tsv"})
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead read my-sheet.pdf",
+            "  cuelead read --clipboard",
+            "  cuelead read --clipboard --text > my-sheet.txt    to keep it as a file",
+            "  cuelead read my-sheet.txt --tsv > my-sheet.tsv"
+        })
 final class ReadCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Parameters(index = "0", paramLabel = "SHEET", description = "The step sheet, a text file.")
-    private Path sheet;
+    @Mixin
+    private SheetSource source;
+
+    @Option(
+            names = "--text",
+            description = "The sheet's text instead, line by line as it was taken out of the document.")
+    private boolean text;
 
     @Option(
             names = "--tsv",
@@ -45,14 +58,19 @@ final class ReadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ReadSheet read = SheetFile.read(sheet);
+        DocumentText document = source.open(surroundings.in());
+        if (text) {
+            surroundings.out().writeBytes((document.text() + "\n").getBytes(StandardCharsets.UTF_8));
+            return Failures.DONE;
+        }
+        ReadSheet read = SheetFile.read(source.name(), document);
         List<Problem> problems = new ArrayList<>(read.problems());
         if (read.dance().isPresent()) {
             Dance dance = read.dance().get();
-            problems.addAll(DanceCheck.check(dance, sheet.toString()));
+            problems.addAll(DanceCheck.check(dance, source.name()));
             print(dance);
         }
-        new ProblemPrinter(surroundings.err()).tellInFull(problems);
+        new ProblemPrinter(surroundings.err(), Map.of(source.name(), document)).tellInFull(problems);
         boolean isWrong = problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
         return isWrong ? Failures.REFUSED : Failures.DONE;
     }

@@ -128,6 +128,45 @@ public final class Resampler {
         output[outputAt + 1] = right + rightToo;
     }
 
+    /**
+     * A run of output frames of a mono sound.
+     *
+     * @param input       its samples
+     * @param firstFrame  the frame of the whole input that {@code input[0]} belongs to
+     * @param frames      how many frames it holds; those beyond either end count as silence
+     * @param output      overwritten from its front
+     * @param firstOutput the frame of the whole output that {@code output[0]} belongs to
+     */
+    public void mono(float[] input, long firstFrame, int frames, float[] output, int outputFrames, long firstOutput) {
+        for (int i = 0; i < outputFrames; i++) {
+            long at = (firstOutput + i) * down;
+            float[] row = phases[(int) Math.floorMod(at, (long) up)];
+            int from = (int) (Math.floorDiv(at, up) - half + 1 - firstFrame);
+            int first = Math.max(0, -from);
+            int last = Math.min(row.length, frames - from);
+            output[i] = monoFrame(row, first, last, input, from);
+        }
+    }
+
+    /** Four sums at a time, as in {@link #stereoFrame}. */
+    private static float monoFrame(float[] row, int first, int last, float[] input, int from) {
+        float a = 0;
+        float b = 0;
+        float c = 0;
+        float d = 0;
+        int t = first;
+        for (; t + 3 < last; t += 4) {
+            a += row[t] * input[from + t];
+            b += row[t + 1] * input[from + t + 1];
+            c += row[t + 2] * input[from + t + 2];
+            d += row[t + 3] * input[from + t + 3];
+        }
+        for (; t < last; t++) {
+            a += row[t] * input[from + t];
+        }
+        return a + b + (c + d);
+    }
+
     /** A whole mono sound at another rate. */
     public static float[] convert(float[] mono, SampleRate from, SampleRate to) {
         if (from.equals(to)) {

@@ -18,7 +18,11 @@ final class Listening {
         CompletableFuture<float[]> powers = new CompletableFuture<>();
         Runnable listen = () -> {
             try {
-                powers.complete(song.isPresent() ? song.get().musicPowers(places, progress) : new float[0]);
+                powers.complete(
+                        song.isPresent()
+                                ? new SongMemory(places, progress)
+                                        .musicPowers(song.get().song())
+                                : new float[0]);
             } catch (Refused | RuntimeException | Error e) {
                 powers.completeExceptionally(e);
             }

@@ -43,7 +43,7 @@ final class Preparation {
 
     Practice prepare() throws Refused {
         Dance dance = dance();
-        Optional<OpenSong> song = OpenSong.of(wish, dance, places);
+        Optional<OpenSong> song = OpenSong.of(wish, dance, places, progress);
         try {
             return prepare(dance, song);
         } catch (Refused | RuntimeException | Error e) {

@@ -1,5 +1,5 @@
 /**
  * Step-sheet text to a {@link cuelead.dance.Dance}, or problems with line and column. May import {@code dance},
- * {@code report}, {@code time}.
+ * {@code document}, {@code report}, {@code time}.
  */
 package cuelead.sheet;

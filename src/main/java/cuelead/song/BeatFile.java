@@ -7,9 +7,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The beats of a song as a text file beside it: one beat a line, {@code seconds TAB beat in the bar TAB count in
@@ -18,6 +22,9 @@ import java.util.Optional;
  */
 public final class BeatFile {
     private static final String ENDING = ".beats";
+    static final String ENTRY_COMMENT = " likely count 1 ";
+    private static final Pattern ENTRY = Pattern.compile(ENTRY_COMMENT + "(\\d+\\.\\d+)");
+    private static final Pattern UNSURE = Pattern.compile(" unsure (\\d+\\.\\d+) (\\d+\\.\\d+)");
 
     private BeatFile() {}
 
@@ -60,6 +67,48 @@ public final class BeatFile {
         } catch (IOException broken) {
             throw Refusals.unreadable(file, broken);
         }
+    }
+
+    /**
+     * Writes what was heard, marked as such: {@link #isUsers} can tell it from what a user has written or changed.
+     *
+     * @throws Refused as {@link #write}
+     */
+    public static void writeHeard(Path file, Hearing hearing) throws Refused {
+        List<String> comments = new ArrayList<>();
+        comments.add(HeardMark.of(hearing.beats()));
+        for (Hearing.Stretch stretch : hearing.unsure()) {
+            comments.add(String.format(Locale.ROOT, " unsure %.1f %.1f", stretch.fromSeconds(), stretch.toSeconds()));
+        }
+        hearing.entrySeconds()
+                .ifPresent(seconds -> comments.add(String.format(Locale.ROOT, ENTRY_COMMENT + "%.3f", seconds)));
+        write(file, hearing.beats(), comments);
+    }
+
+    /** What a file that was read says of the beats that were heard; empty when it has no usable beats. */
+    public static Optional<Hearing> hearing(Reading reading) {
+        return reading.beats().map(beats -> new Hearing(beats, unsure(reading.comments()), entry(reading.comments())));
+    }
+
+    private static List<Hearing.Stretch> unsure(List<String> comments) {
+        return comments.stream()
+                .map(UNSURE::matcher)
+                .filter(Matcher::matches)
+                .map(m -> new Hearing.Stretch(Double.parseDouble(m.group(1)), Double.parseDouble(m.group(2))))
+                .toList();
+    }
+
+    private static OptionalDouble entry(List<String> comments) {
+        return comments.stream()
+                .map(ENTRY::matcher)
+                .filter(Matcher::matches)
+                .mapToDouble(m -> Double.parseDouble(m.group(1)))
+                .findFirst();
+    }
+
+    /** Whether a user wrote or changed what was read, so that it must not be written over. */
+    public static boolean isUsers(Reading reading) {
+        return reading.beats().isEmpty() || !HeardMark.fits(reading.beats().get(), reading.comments());
     }
 
     /**

@@ -103,10 +103,15 @@ final class Bench {
     }
 
     Outcome run(String... arguments) {
+        return runReading(NOT_TO_BE_READ, arguments);
+    }
+
+    /** With something to read on standard input. */
+    Outcome runReading(InputStream in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         Surroundings surroundings = new Surroundings(
-                NOT_TO_BE_READ,
+                in,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 Terminal.NONE,

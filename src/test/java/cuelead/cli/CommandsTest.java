@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
 import cuelead.cli.Bench.Outcome;
-import cuelead.song.BeatFile;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
 import java.io.IOException;
@@ -204,19 +203,6 @@ class CommandsTest {
         Path nothing = temp.resolve("nothing.wav");
         assertEquals(1, bench.run("say", "!!!", "-o", nothing.toString()).exitCode());
         assertFalse(Files.exists(nothing));
-    }
-
-    @Test
-    void theBeatsOfASongAreABeatFile() throws Exception {
-        Path song = Bench.PROJECT.resolve("demo-songs/lamp-on-the-quay.mp3");
-        Outcome outcome = bench.run("beats", song.toString());
-        assertEquals(0, outcome.exitCode());
-        assertTrue(outcome.err().contains("104.0 a minute"), outcome.err());
-        Path copy = Files.writeString(temp.resolve("copy.beats"), outcome.out());
-        var read = BeatFile.read(copy).beats().orElseThrow();
-        var original = BeatFile.read(BeatFile.beside(song)).beats().orElseThrow();
-        assertEquals(original.size(), read.size());
-        assertEquals(original.beatSeconds(100), read.beatSeconds(100), 1e-6);
     }
 
     @Test

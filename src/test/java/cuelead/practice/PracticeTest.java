@@ -168,9 +168,9 @@ class PracticeTest {
     }
 
     @Test
-    void aSongWithoutBeatsIsRefused() throws Exception {
+    void aSongInWhichNoBeatIsHeardIsRefused() throws Exception {
         Path song = Files.copy(shared.resolve("hum.wav"), folder.resolve("alone.wav"));
-        assertRefused(Wishes.withSong(sheet("Intro: 16 counts"), song), "alone.beats", "--tempo");
+        assertRefused(Wishes.withSong(sheet("Intro: 16 counts"), song), "No steady beat", "alone.wav", "--tempo");
     }
 
     @Test

@@ -5,17 +5,20 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
+import cuelead.document.Documents;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SheetFileTest {
     private static final String ACCENTED = SheetFixtures.SHEET.replace("MOORING", "MOORING \u00c9T\u00c9 \u00bd");
@@ -61,41 +64,42 @@ class SheetFileTest {
         notASheet(noise, "This is not a text file, so no step sheet can be read from it.");
     }
 
-    /** The signature and first chunk that every PNG file has (W3C, Portable Network Graphics, sections 5.2 and 11.2.2). */
     @Test
     void aPictureNamedTxt() throws Exception {
-        byte[] picture = {
-            (byte) 0x89,
-            'P',
-            'N',
-            'G',
-            13,
-            10,
-            26,
-            10,
-            0,
-            0,
-            0,
-            13,
-            'I',
-            'H',
-            'D',
-            'R',
-            0,
-            0,
-            0,
-            1,
-            0,
-            0,
-            0,
-            1,
-            8,
-            2,
-            0,
-            0,
-            0
-        };
-        notASheet(picture, "This is not a text file, so no step sheet can be read from it.");
+        byte[] picture = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10};
+        assertTrue(refusal(Files.write(folder.resolve("picture.txt"), picture)).contains(" is a picture"));
+    }
+
+    /** The same dance is read from every kind of document, laid out as authors do. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1_porch_light_ramble", "3_lantern_tide"})
+    void everyKindOfDocumentIsTheSameDance(String name) throws Exception {
+        List<String> lines = SampleSheetsTest.text(name + ".txt").lines().toList();
+        List<String> table = lines.stream()
+                .map(line -> line.replaceFirst("^([\\d&-]+)\\s+", "$1\t"))
+                .toList();
+        List<String> expected = SheetDump.rows(
+                SheetReader.read("x", String.join("\n", lines)).dance().orElseThrow());
+        for (byte[] bytes : List.of(
+                Documents.pdf(List.of(Documents.down(lines, 40))),
+                Documents.pdf(List.of(Documents.down(table, 40))),
+                Documents.pdf(List.of(
+                        Documents.down(lines.subList(0, 20), 40), Documents.down(lines.subList(20, lines.size()), 40))),
+                Documents.word(lines),
+                Documents.word(table),
+                page("<br>", lines),
+                page("<p>", lines))) {
+            ReadSheet read = SheetFile.read(Files.write(folder.resolve("sheet.txt"), bytes));
+            assertEquals(
+                    String.join("\n", expected),
+                    String.join("\n", SheetDump.rows(read.dance().orElseThrow())));
+            assertEquals(List.of(), read.problems());
+        }
+    }
+
+    private static byte[] page(String between, List<String> lines) {
+        String text = String.join(between, lines).replace("&", "&amp;").replace(between, between + "\n");
+        return ("<!DOCTYPE html><html><head><meta charset=utf-8></head><body>" + text).getBytes(StandardCharsets.UTF_8);
     }
 
     @ParameterizedTest

@@ -1,0 +1,92 @@
+package cuelead.cli;
+
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import cuelead.song.BeatFile;
+import cuelead.song.BeatFit;
+import cuelead.song.Ear;
+import cuelead.song.Hearing;
+import cuelead.song.Song;
+import cuelead.song.SongFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+
+/** Finds the beats of songs: in their beat files, or by listening, which then makes the beat file. Thread-safe. */
+final class BeatFinding {
+    private final Ear ear;
+
+    /** What is done with a beat file that is there. */
+    enum Known {
+        /** It is read. */
+        READ,
+        /** It is made anew, where it is Cuelead's own. */
+        LISTEN_AGAIN
+    }
+
+    /**
+     * What came of one song.
+     *
+     * @param hearing  the beats
+     * @param comments of the beat file, as they stand in it
+     * @param problems what is doubtful about the beat file
+     */
+    record Found(Hearing hearing, List<String> comments, List<Problem> problems) {}
+
+    BeatFinding(Ear ear) {
+        this.ear = ear;
+    }
+
+    /**
+     * The beats of one song.
+     *
+     * @param beatFile where they are or shall be
+     * @param progress told the share that is done while it listens
+     */
+    Found find(Path song, Path beatFile, Known known, DoubleConsumer progress) throws Refused {
+        if (!Files.exists(beatFile)) {
+            return listen(song, beatFile, progress);
+        }
+        BeatFile.Reading reading = BeatFile.read(beatFile);
+        if (known == Known.READ) {
+            return read(song, beatFile, reading);
+        }
+        if (BeatFile.isUsers(reading)) {
+            throw new Refused(beatFile + " was written or corrected by hand, and listening again would lose that: move"
+                    + " it away first, or name another file with -o.");
+        }
+        return listen(song, beatFile, progress);
+    }
+
+    private Found listen(Path song, Path beatFile, DoubleConsumer progress) throws Refused {
+        Hearing hearing = ear.listen(song, progress)
+                .orElseThrow(() -> new Refused(song + " has no steady beat here: nothing in it can be counted."
+                        + " Write a beat file by hand, or practise at a tempo (--tempo 104)."));
+        BeatFile.writeHeard(beatFile, hearing);
+        return new Found(hearing, BeatFile.read(beatFile).comments(), List.of());
+    }
+
+    private static Found read(Path song, Path beatFile, BeatFile.Reading reading) throws Refused {
+        List<Problem> problems = new ArrayList<>(reading.problems());
+        Optional<Hearing> hearing = BeatFile.hearing(reading);
+        if (hearing.isPresent() && BeatFile.isUsers(reading)) {
+            problems.addAll(BeatFit.check(beatFile.toString(), hearing.get().beats(), lengthSeconds(song)));
+        }
+        Optional<Problem> error = problems.stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .findFirst();
+        if (error.isPresent()) {
+            throw new Refused(error.get().message());
+        }
+        return new Found(hearing.orElseThrow(), reading.comments(), problems);
+    }
+
+    private static double lengthSeconds(Path file) throws Refused {
+        try (Song song = SongFile.open(file, Optional.empty())) {
+            return song.pcm().lengthSeconds();
+        }
+    }
+}

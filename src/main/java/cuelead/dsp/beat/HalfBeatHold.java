@@ -1,0 +1,176 @@
+package cuelead.dsp.beat;
+
+import cuelead.dsp.beat.BarPath.PathBeat;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Keeps the beat on one side through the whole song. A loud snare or guitar between the beats can pull a search over to the
+ * off-beat for a whole section: it gets there and back within a few beats that are too long or too short by half a beat
+ * together. Such places part the song into runs; the runs that lie on the side with less of the music on it, over all of
+ * the song, are moved by half a beat.
+ *
+ * <p>That bass and bass drum tell the beat from the off-beat is common practice; compare Davies and Plumbley 2007,
+ * "Context-dependent beat tracking of musical audio", section III, on holding the phase.
+ */
+final class HalfBeatHold {
+    /** Beats on either side that tell how long a beat is hereabouts. */
+    private static final int AROUND_BEATS = 16;
+    /** A beat that is off by more than this part is on its way to the other side. */
+    private static final double UNEVEN = 0.07;
+    /** A way over is no longer than this. */
+    private static final int LONGEST_WAY = 12;
+
+    private static final int EVEN_BEATS = 3;
+    /** Sums of the way's deviations, as parts of a beat, that lead to the other side. */
+    private static final double LEAST_SHIFT = 0.3;
+    /** So uneven a way that leads back to the same side is a stumble, and even beats take its place. */
+    private static final double STUMBLE = 0.8;
+
+    /** Fewer beats on the wrong side are a stumble: even beats take their place. */
+    private static final int SHORTEST_RUN = 8;
+
+    private static final double REACH_SECONDS = 0.045;
+    /** What a beat counts for being where the search put it, over what bass onsets say (-1 to 1). */
+    private static final double NETWORK_WEIGHT = 0.5;
+
+    private final List<PathBeat> beats;
+    private final double[] usual;
+
+    /** A run of beats on one side; beats {@code from} up to, and without, {@code to}. */
+    private record Run(int from, int to, int side) {}
+
+    private HalfBeatHold(List<PathBeat> beats) {
+        this.beats = beats;
+        this.usual = usualLengths(beats);
+    }
+
+    /** The beats, all on one side; those that were moved have no place in the bar (0). */
+    static List<PathBeat> hold(List<PathBeat> beats, Onsets bass) {
+        if (beats.size() < 2 * LONGEST_WAY) {
+            return beats;
+        }
+        HalfBeatHold hold = new HalfBeatHold(beats);
+        List<Run> runs = hold.runs();
+        return runs.size() == 1 ? beats : hold.onOneSide(runs, bass);
+    }
+
+    private static double[] usualLengths(List<PathBeat> beats) {
+        double[] usual = new double[beats.size()];
+        for (int i = 0; i < usual.length; i++) {
+            int first = Math.max(0, i - AROUND_BEATS);
+            int last = Math.min(beats.size() - 1, i + AROUND_BEATS);
+            double[] lengths = new double[last - first];
+            for (int j = first; j < last; j++) {
+                lengths[j - first] = gap(beats, j);
+            }
+            Arrays.sort(lengths);
+            usual[i] = lengths[lengths.length / 2];
+        }
+        return usual;
+    }
+
+    private static double gap(List<PathBeat> beats, int i) {
+        return beats.get(i + 1).seconds() - beats.get(i).seconds();
+    }
+
+    /** How much too long the beat is, as a part of a beat. */
+    private double excess(int i) {
+        return gap(beats, i) / usual[i] - 1;
+    }
+
+    private List<Run> runs() {
+        List<Run> runs = new ArrayList<>();
+        int from = 0;
+        int side = 0;
+        int i = 0;
+        while (i < beats.size() - 1) {
+            if (Math.abs(excess(i)) < UNEVEN) {
+                i++;
+                continue;
+            }
+            int end = endOfWay(i);
+            double shift = 0;
+            double unevenness = 0;
+            for (int j = i; j < end; j++) {
+                shift += excess(j);
+                unevenness += Math.abs(excess(j));
+            }
+            boolean isInside = i >= SHORTEST_RUN && end <= beats.size() - SHORTEST_RUN;
+            if (isInside && unevenness > LEAST_SHIFT && end - i <= LONGEST_WAY) {
+                boolean isOver = Math.abs(shift - Math.rint(shift)) > LEAST_SHIFT;
+                if (isOver || unevenness > STUMBLE) {
+                    runs.add(new Run(from, i + 1, side));
+                    from = end;
+                    side = isOver ? 1 - side : side;
+                }
+            }
+            i = end;
+        }
+        if (from < beats.size()) {
+            runs.add(new Run(from, beats.size(), side));
+        }
+        return runs;
+    }
+
+    /** The first beat from which on several are even. */
+    private int endOfWay(int start) {
+        int even = 0;
+        int i = start;
+        while (i < beats.size() - 1 && even < EVEN_BEATS) {
+            even = Math.abs(excess(i)) < UNEVEN ? even + 1 : 0;
+            i++;
+        }
+        return i - even;
+    }
+
+    private List<PathBeat> onOneSide(List<Run> runs, Onsets bass) {
+        double[] weight = new double[2];
+        for (Run run : runs) {
+            for (int i = run.from(); i < run.to() - 1; i++) {
+                double here = bass.near(beats.get(i).seconds(), REACH_SECONDS);
+                double between = bass.near(beats.get(i).seconds() + gap(beats, i) / 2, REACH_SECONDS);
+                weight[run.side()] += NETWORK_WEIGHT + here - between;
+            }
+        }
+        int right = weight[0] >= weight[1] ? 0 : 1;
+        List<PathBeat> held = new ArrayList<>();
+        for (Run run : runs) {
+            List<PathBeat> part = beats.subList(run.from(), run.to());
+            if (run.side() == right || part.size() >= SHORTEST_RUN) {
+                append(held, run.side() == right ? part : between(part), usual[run.from()]);
+            }
+        }
+        return held;
+    }
+
+    private static List<PathBeat> between(List<PathBeat> run) {
+        List<PathBeat> moved = new ArrayList<>();
+        for (int i = 0; i + 1 < run.size(); i++) {
+            PathBeat beat = run.get(i);
+            // what the search heard spoke against this place: a user should listen here
+            moved.add(new PathBeat(beat.seconds() + gap(run, i) / 2, 0, beat.lengthSeconds(), 0));
+        }
+        return moved;
+    }
+
+    /** Appends a run; between it and what is there, evenly, as many beats as there is room for. */
+    private static void append(List<PathBeat> held, List<PathBeat> run, double length) {
+        if (run.isEmpty()) {
+            return;
+        }
+        if (!held.isEmpty()) {
+            PathBeat last = held.get(held.size() - 1);
+            double room = run.get(0).seconds() - last.seconds();
+            int steps = (int) Math.round(room / length);
+            if (steps == 0) {
+                held.remove(held.size() - 1);
+            }
+            for (int i = 1; i < steps; i++) {
+                held.add(new PathBeat(last.seconds() + room * i / steps, 0, room / steps, 0));
+            }
+        }
+        held.addAll(run);
+    }
+}

@@ -1,0 +1,95 @@
+package cuelead.dsp.beat;
+
+import cuelead.dsp.beat.BarPath.PathBeat;
+
+/**
+ * Keeps a song from changing between related tempi, such as from every beat to every second or to three for two: dancers
+ * hear one pulse throughout. A free search that jumps so is made again within a narrow range about its middle tempo; where
+ * a song has truly several tempi, as a mix of songs has, the free search stands.
+ */
+final class HeldLevel {
+    /** The narrow range, as parts of the middle tempo; live bands stay well within it. */
+    private static final double SLOWEST = 0.82;
+
+    private static final double FASTEST = 1.2;
+    /** Ratios by which one music can be heard at two levels. */
+    private static final double[] RELATED = {0.5, 2.0 / 3, 0.75, 4.0 / 3, 1.5, 2};
+
+    private static final double RATIO_TOLERANCE = 0.07;
+    /** Beats that can be danced: 50 to 215 a minute. */
+    private static final double SHORTEST_SECONDS = 60 / 215.0;
+
+    private static final double LONGEST_SECONDS = 60 / 50.0;
+    /** Tempi that most line dances have, beats a minute (common practice). */
+    private static final double USUAL_FROM = 80;
+
+    private static final double USUAL_TO = 150;
+    private static final double COST_AN_OCTAVE = 0.05;
+    /** So much of a jumping path must be at related tempi. */
+    private static final double MOSTLY = 0.7;
+
+    private final double middleSeconds;
+
+    private HeldLevel(double middleSeconds) {
+        this.middleSeconds = middleSeconds;
+    }
+
+    static HeldLevel of(BarPath free) {
+        double[] lengths = free.beats().stream()
+                .mapToDouble(PathBeat::lengthSeconds)
+                .sorted()
+                .toArray();
+        return new HeldLevel(lengths.length == 0 ? 0 : lengths[lengths.length / 2]);
+    }
+
+    /** Whether the path jumps to related tempi, and hardly to others. */
+    boolean isLeftBy(BarPath path) {
+        int outside = 0;
+        int related = 0;
+        for (PathBeat beat : path.beats()) {
+            double ratio = beat.lengthSeconds() / middleSeconds;
+            if (ratio > 1 / SLOWEST || ratio < 1 / FASTEST) {
+                outside++;
+                related += isRelated(ratio) ? 1 : 0;
+            }
+        }
+        return outside > 0 && related >= MOSTLY * outside;
+    }
+
+    private static boolean isRelated(double ratio) {
+        for (double level : RELATED) {
+            if (Math.abs(ratio / level - 1) < RATIO_TOLERANCE) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The best path at one level: the middle one, or one related to it that fits the song better. */
+    BarPath search(Activations heard, int beatsPerBar) {
+        BarPath best = at(middleSeconds, heard, beatsPerBar);
+        double bestScore = liking(middleSeconds) * best.logScore();
+        for (double ratio : RELATED) {
+            double seconds = middleSeconds * ratio;
+            if (seconds > SHORTEST_SECONDS && seconds < LONGEST_SECONDS) {
+                BarPath path = at(seconds, heard, beatsPerBar);
+                best = liking(seconds) * path.logScore() > bestScore ? path : best;
+                bestScore = Math.max(bestScore, liking(seconds) * path.logScore());
+            }
+        }
+        return best;
+    }
+
+    /** A soft preference for tempi that most dances have; only where two levels fit about equally does it decide. */
+    private static double liking(double beatSeconds) {
+        double tempo = 60 / beatSeconds;
+        double octavesOutside =
+                Math.max(0, Math.max(Math.log(USUAL_FROM / tempo), Math.log(tempo / USUAL_TO))) / Math.log(2);
+        return 1 - COST_AN_OCTAVE * octavesOutside;
+    }
+
+    private static BarPath at(double seconds, Activations heard, int beatsPerBar) {
+        double tempo = 60 / seconds;
+        return BarPointer.search(heard, beatsPerBar, tempo * SLOWEST, tempo * FASTEST);
+    }
+}

@@ -1,0 +1,71 @@
+package cuelead.dsp.beat;
+
+import cuelead.dsp.beat.BarPath.PathBeat;
+import cuelead.dsp.beat.Rhythm.HeardBeat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleConsumer;
+import java.util.function.IntFunction;
+
+/** From what is heard of a whole song to its beats: every stage in its order. Safe on any thread. */
+public final class RhythmSearch {
+    /** Beats to the bar that are tried; six-eight and twelve-eight are heard at their felt beat, as 2 and 4. */
+    private static final List<Integer> METRES = List.of(2, 3, 4);
+    /** Share of the work: the network, then one part for each metre. */
+    private static final double NETWORK_SHARE = 0.4;
+
+    private final BeatNetwork network;
+
+    public RhythmSearch(BeatNetwork network) {
+        this.network = network;
+    }
+
+    /**
+     * Finds the beats of the longest steady part.
+     *
+     * @param progress told the share that is done, 0 to 1
+     * @return empty where no stretch of the song has a steady beat
+     */
+    public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
+        Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+        BarPath path = likeliest(heard, progress);
+        List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
+        if (steady.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PathBeat> held = HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS));
+        return Optional.of(counted(held, song, heard));
+    }
+
+    private static Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
+        double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
+        Marks marks = new Marks(song, heard, seconds);
+        PhraseSearch.Counts found = PhraseSearch.search(marks);
+        List<HeardBeat> counted = new ArrayList<>();
+        for (int i = 0; i < beats.size(); i++) {
+            int count = found.counts().get(i);
+            int inBar = (count - 1) % found.beatsPerBar() + 1;
+            counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
+        }
+        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(marks, found));
+    }
+
+    private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
+        BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
+        HeldLevel level = HeldLevel.of(free);
+        return level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+    }
+
+    private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {
+        BarPath best = new BarPath(METRES.get(0), Double.NEGATIVE_INFINITY, List.of());
+        for (int i = 0; i < METRES.size(); i++) {
+            BarPath path = search.apply(METRES.get(i));
+            if (path.logScore() > best.logScore()) {
+                best = path;
+            }
+            progress.accept(NETWORK_SHARE + (1 - NETWORK_SHARE) * (i + 1) / METRES.size());
+        }
+        return best;
+    }
+}
