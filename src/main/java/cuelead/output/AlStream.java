@@ -89,7 +89,6 @@ final class AlStream implements AutoCloseable {
     void goOnAfterLoss() {
         useNewDevice();
         if (isRunning) {
-            dropOuts++;
             beginAt(heard.heardFrame());
         }
     }
@@ -165,7 +164,7 @@ final class AlStream implements AutoCloseable {
         return heard.latencySeconds();
     }
 
-    /** How often the sound broke off since the beginning, as far as that can be known. */
+    /** How often the sound was not fed in time since the beginning, as far as that can be known. */
     int dropOuts() {
         return dropOuts + watch.gaps();
     }
