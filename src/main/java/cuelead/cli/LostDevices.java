@@ -81,8 +81,6 @@ final class LostDevices {
     }
 
     private static Optional<String> account(String device, int losses) {
-        return losses == 0
-                ? Optional.empty()
-                : Optional.of(device + " was gone " + Told.number(losses, "time") + ".");
+        return losses == 0 ? Optional.empty() : Optional.of(device + " was gone " + Told.number(losses, "time") + ".");
     }
 }

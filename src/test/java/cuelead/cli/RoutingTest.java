@@ -183,10 +183,7 @@ class RoutingTest {
         ear.lose();
         lost.news();
         assertEquals(
-                List.of(
-                        "The music's device was gone 1 time.",
-                        "The calls' device was gone 2 times."),
-                lost.account());
+                List.of("The music's device was gone 1 time.", "The calls' device was gone 2 times."), lost.account());
     }
 
     @Test

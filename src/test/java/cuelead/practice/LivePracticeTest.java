@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
@@ -380,9 +381,12 @@ class LivePracticeTest {
         int wall = danced().run().wall();
         live.jumpWalls(1);
         hearBoth(4);
-        assertEquals(wall + 1, live.heard().aim().map(aim -> aim.run().wall()).orElseGet(() -> danced()
-                .run()
-                .wall()));
+        assertEquals(
+                wall + 1,
+                live.heard()
+                        .aim()
+                        .map(aim -> aim.run().wall())
+                        .orElseGet(() -> danced().run().wall()));
         live.pause();
         double held = song();
         music.comeBack();
