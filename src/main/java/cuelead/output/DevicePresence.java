@@ -11,7 +11,7 @@ import java.util.concurrent.locks.LockSupport;
  * device is the default, where that must be asked for.
  */
 final class DevicePresence implements AutoCloseable {
-    private static final long LOOK_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
+    private static final long LOOK_NANOS = TimeUnit.MILLISECONDS.toNanos(200);
     /** A sound server that stands still answers no look. */
     private static final long MOST_CLOSING_MILLIS = 200;
 
