@@ -45,11 +45,14 @@ final class LivePlay {
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
         Steersman steersman = new Steersman(live, wish);
         try (View view = View.of(surroundings, practice)) {
-            for (int look = 0; !isQuit && !speakers.main().hasEnded(); look++) {
+            for (int look = 0; !isQuit && !live.hasEnded(); look++) {
                 view.awaitOrder(speakers.main(), POLL_MILLIS);
                 boolean isObeyed = obey(view, steersman);
                 live.tick();
-                lost.news().forEach(view::tell);
+                for (String news : lost.news()) {
+                    view.tell(news);
+                    notice(news);
+                }
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live.heard(), steersman));
                 }
@@ -60,6 +63,7 @@ final class LivePlay {
             speakers.stop();
         }
         tellDelays(live);
+        lost.account().forEach(surroundings.err()::println);
         tellDropOuts();
     }
 
@@ -72,10 +76,14 @@ final class LivePlay {
                 return true;
             }
             awaitWholeSong();
-            notice = steersman.obey(order.get());
-            noticeNanos = System.nanoTime();
+            notice(steersman.obey(order.get()));
         }
         return isObeyed;
+    }
+
+    private void notice(String what) {
+        notice = what;
+        noticeNanos = System.nanoTime();
     }
 
     /** A jump may lead to any place of the song. */
@@ -88,8 +96,8 @@ final class LivePlay {
 
     private Moment moment(Heard heard, Steersman steersman) {
         boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
-        PlayState state = lost.isMainLost() ? steersman.state().withoutDevice() : steersman.state();
-        return new Moment(heard, state, isNew ? notice : "");
+        PlayState state = steersman.state();
+        return new Moment(heard, state.with(lost.motion(state.motion())), isNew ? notice : lost.missing());
     }
 
     /** What was found by trying is worth writing down. */

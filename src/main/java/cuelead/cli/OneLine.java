@@ -52,6 +52,8 @@ final class OneLine {
         return switch (motion) {
             case PLAYING -> "";
             case PAUSED -> "PAUSED";
+            case NO_MUSIC -> "NO MUSIC";
+            case NO_CALLS -> "NO CALLS";
             case NO_DEVICE -> "NO SOUND";
         };
     }

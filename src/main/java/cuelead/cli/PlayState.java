@@ -17,12 +17,16 @@ record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click, 
     enum Motion {
         PLAYING,
         PAUSED,
-        /** Until a device is there again. */
+        /** The calls alone go on, until the music's device is there again. */
+        NO_MUSIC,
+        /** The music alone goes on, until the calls' device is there again. */
+        NO_CALLS,
+        /** Nothing goes on until a device is there again. */
         NO_DEVICE
     }
 
-    /** The same while there is no sound device. */
-    PlayState withoutDevice() {
-        return new PlayState(Motion.NO_DEVICE, dipDb, voiceDb, click, callsGo);
+    /** The same where it goes on otherwise. */
+    PlayState with(Motion other) {
+        return new PlayState(other, dipDb, voiceDb, click, callsGo);
     }
 }

@@ -150,15 +150,9 @@ final class PlayerScreen implements View {
         isSizeNew = true;
     }
 
+    /** It is among its lines as long as it is true. */
     @Override
-    public synchronized void tell(String sentence) {
-        if (isLeft) {
-            return;
-        }
-        draw(List.of());
-        terminal.writer().println(sentence);
-        display.reset();
-    }
+    public void tell(String sentence) {}
 
     /** Once, past the library: it gives the terminal up by itself when the program is ended, and takes no text then. */
     private synchronized void leave() {

@@ -59,6 +59,8 @@ record Scene(
                 switch (play.motion()) {
                     case PLAYING -> "Playing";
                     case PAUSED -> "PAUSED";
+                    case NO_MUSIC -> "CALLS ONLY";
+                    case NO_CALLS -> "MUSIC ONLY";
                     case NO_DEVICE -> "NO SOUND DEVICE";
                 });
         if (heard.repeating() == Heard.Repeating.A_SECTION) {

@@ -9,7 +9,7 @@ interface View extends AutoCloseable {
     /** Shows a moment; called some times a second. */
     void follow(Moment moment);
 
-    /** Tells a sentence that stays. */
+    /** Tells a sentence that stays, unless the view shows what moments tell. */
     void tell(String sentence);
 
     /** Waits until the user asks for something or the speakers come to the end, at most so long. */

@@ -117,9 +117,14 @@ final class AlDevice implements AutoCloseable {
         return usualLatencySeconds;
     }
 
-    /** Whether it is the default one, whichever that may become. */
-    boolean followsDefault() {
-        return name.isEmpty();
+    /** Empty = it is the default one, whichever that may become. */
+    Optional<DeviceName> name() {
+        return name;
+    }
+
+    /** Whether another default becomes known only by asking. */
+    boolean isDefaultToBeAskedFor() {
+        return name.isEmpty() && SystemEvents.isDefaultToBeAskedFor(capabilities);
     }
 
     /** Directs the calling thread's OpenAL calls to this device. */

@@ -89,7 +89,6 @@ final class AlStream implements AutoCloseable {
     void goOnAfterLoss() {
         useNewDevice();
         if (isRunning) {
-            dropOuts++;
             beginAt(heard.heardFrame());
         }
     }
@@ -117,7 +116,7 @@ final class AlStream implements AutoCloseable {
      * @return false when the device is gone; then nothing was done
      */
     boolean pump() {
-        boolean isThere = (isRunning && !isPaused) ? feed() : device.isConnected();
+        boolean isThere = (isRunning && !isPaused) ? feed() : isThere();
         if (isThere && isRunning) {
             tellWhatIsHeard();
         }
@@ -143,9 +142,14 @@ final class AlStream implements AutoCloseable {
         return true;
     }
 
+    /** The device itself is asked only in doubt: its answer waits for whoever looks which devices there are. */
+    private boolean isThere() {
+        return silence.isPlaying() || device.isConnected();
+    }
+
     private boolean readClock() {
         source.readClock();
-        if (!device.isConnected()) {
+        if (source.isStopped() ? !device.isConnected() : !isThere()) {
             return false; // then the clock shows nothing, and a stopped queue was not played to its end
         }
         heard.read(queue.handedFrame(), source.latencySeconds(), nanoClock.getAsLong());
@@ -165,7 +169,7 @@ final class AlStream implements AutoCloseable {
         return heard.latencySeconds();
     }
 
-    /** How often the sound broke off since the beginning, as far as that can be known. */
+    /** How often the sound was not fed in time since the beginning, as far as that can be known. */
     int dropOuts() {
         return dropOuts + watch.gaps();
     }

@@ -12,15 +12,19 @@ final class AudioThread {
     /** A fifth of a buffer: no buffer waits long to be filled. */
     private static final long PUMP_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
 
+    /** A sound server that stands still answers nothing; then the device is given up, and the program ends. */
+    private static final long MOST_ENDING_MILLIS = 400;
+
     private static final long REOPEN_NANOS = TimeUnit.MILLISECONDS.toNanos(100);
 
     private final OpensDevice opens;
-    private final Optional<DeviceName> name;
     private final SampleRate rate;
     private final CompletableFuture<Optional<Refused>> opened = new CompletableFuture<>();
     private final DefaultDevice defaultDevice = new DefaultDevice();
     private final Orders orders = new Orders();
     private final Thread thread = new Thread(this::run, "cuelead-audio");
+    /** A program that is told to end must not do so in the midst of a call of the sound library. */
+    private final Thread atExit = new Thread(this::stopThread, "cuelead-end-sound");
 
     private volatile int dropOuts;
     private volatile boolean isDeviceLost;
@@ -28,9 +32,8 @@ final class AudioThread {
     private volatile Optional<Throwable> mistake = Optional.empty();
 
     @SuppressWarnings("ThreadPriorityCheck") // a hint: the queue is deep enough without
-    private AudioThread(OpensDevice opens, Optional<DeviceName> name, SampleRate rate) {
+    private AudioThread(OpensDevice opens, SampleRate rate) {
         this.opens = opens;
-        this.name = name;
         this.rate = rate;
         thread.setDaemon(true);
         thread.setPriority(Thread.MAX_PRIORITY);
@@ -39,16 +42,16 @@ final class AudioThread {
     /**
      * Opens a device on a new thread, which then feeds it.
      *
-     * @param name of the device; empty = whichever is the default
      * @throws Refused as opening does
      */
-    static AudioThread start(OpensDevice opens, Optional<DeviceName> name, SampleRate rate) throws Refused {
-        AudioThread audio = new AudioThread(opens, name, rate);
+    static AudioThread start(OpensDevice opens, SampleRate rate) throws Refused {
+        AudioThread audio = new AudioThread(opens, rate);
         audio.thread.start();
         Optional<Refused> refusal = audio.opened.join();
         if (refusal.isPresent()) {
             throw refusal.get();
         }
+        audio.endAtExit();
         return audio;
     }
 
@@ -72,12 +75,29 @@ final class AudioThread {
         }
     }
 
+    private void endAtExit() {
+        try {
+            Runtime.getRuntime().addShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            stopThread(); // the program is ending already
+        }
+    }
+
     /** Ends it, and gives the device back. */
     void end() {
+        stopThread();
+        try {
+            Runtime.getRuntime().removeShutdownHook(atExit);
+        } catch (IllegalStateException e) {
+            // the program is ending already, and the hook with it
+        }
+    }
+
+    private void stopThread() {
         isEnding = true;
         LockSupport.unpark(thread);
         try {
-            thread.join();
+            thread.join(MOST_ENDING_MILLIS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt(); // the thread ends on its own
         }
@@ -99,7 +119,7 @@ final class AudioThread {
     private void feed(AlDevice device) {
         device.useOnThisThread();
         try (AlStream stream = new AlStream(device, rate, QueueDepth.SHIPPED, System::nanoTime);
-                DevicePresence presence = new DevicePresence(name)) {
+                DevicePresence presence = new DevicePresence(device)) {
             while (!isEnding) {
                 turn(device, stream, presence);
             }
@@ -115,7 +135,7 @@ final class AudioThread {
             waitFor(device, stream, presence);
         } else if (!stream.pump()) {
             waitFor(device, stream, presence);
-        } else if (device.followsDefault() && defaultDevice.hasChanged()) {
+        } else if (device.name().isEmpty() && defaultDevice.hasChanged()) {
             move(device, stream);
         } else {
             dropOuts = stream.dropOuts();

@@ -5,7 +5,6 @@ import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
 /**
@@ -32,7 +31,7 @@ public final class OpenAlOutput implements Speakers {
      * @throws Refused when there is none, naming the way without one
      */
     public static OpenAlOutput open(SampleRate rate) throws Refused {
-        return new OpenAlOutput(AudioThread.start(AlDevice::openDefault, Optional.empty(), rate));
+        return new OpenAlOutput(AudioThread.start(AlDevice::openDefault, rate));
     }
 
     /**
@@ -41,7 +40,7 @@ public final class OpenAlOutput implements Speakers {
      * @throws Refused when it is not there, naming those that are
      */
     public static OpenAlOutput open(SampleRate rate, DeviceName name) throws Refused {
-        return new OpenAlOutput(AudioThread.start(wanted -> AlDevice.openNamed(wanted, name), Optional.of(name), rate));
+        return new OpenAlOutput(AudioThread.start(wanted -> AlDevice.openNamed(wanted, name), rate));
     }
 
     @Override

@@ -16,6 +16,7 @@ final class SilentSource implements AutoCloseable {
 
     private final int source = AL10.alGenSources();
     private final int buffer = AL10.alGenBuffers();
+    private final long nativeInt = MemoryUtil.nmemCalloc(1, Integer.BYTES);
 
     SilentSource(SampleRate rate) {
         FloatBuffer silence = MemoryUtil.memCallocFloat(rate.framesIn(LOOP_SECONDS) * Sound.CHANNELS);
@@ -30,10 +31,17 @@ final class SilentSource implements AutoCloseable {
         AL10.alSourcePlay(source);
     }
 
+    /** As long as the device is there. Realtime-safe. */
+    boolean isPlaying() {
+        AL10.nalGetSourcei(source, AL10.AL_SOURCE_STATE, nativeInt);
+        return MemoryUtil.memGetInt(nativeInt) == AL10.AL_PLAYING;
+    }
+
     @Override
     public void close() {
         AL10.alSourceStop(source);
         AL10.alDeleteSources(source);
         AL10.alDeleteBuffers(buffer);
+        MemoryUtil.nmemFree(nativeInt);
     }
 }

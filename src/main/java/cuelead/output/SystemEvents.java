@@ -5,10 +5,16 @@ import java.util.stream.IntStream;
 import org.lwjgl.openal.ALCCapabilities;
 import org.lwjgl.openal.SOFTSystemEventProc;
 import org.lwjgl.openal.SOFTSystemEvents;
+import org.lwjgl.system.Platform;
 
 /**
  * Counts what the system says about its devices, as far as it says anything. OpenAL calls back to one place in the
  * whole program: hence what is shared.
+ *
+ * <p>On Linux nothing may call back: the thread that does so is the sound server's client thread, becomes a thread of
+ * Java by it, and must leave Java when it ends. It ends while the process does, joined by the sound library's own
+ * clearing up; by then the virtual machine lets no thread leave any more, and the process would never end. There
+ * {@link DevicePresence} looks instead.
  */
 final class SystemEvents {
     private static final int DEFAULT_CHANGED = SOFTSystemEvents.ALC_EVENT_TYPE_DEFAULT_DEVICE_CHANGED_SOFT;
@@ -31,17 +37,35 @@ final class SystemEvents {
 
     /** Has the library call back from now on. */
     static void watch(ALCCapabilities capabilities) {
-        if (!capabilities.ALC_SOFT_system_events) {
+        if (!capabilities.ALC_SOFT_system_events || !areTold()) {
             return;
         }
         int[] told = IntStream.of(DEFAULT_CHANGED, ADDED, REMOVED)
-                .filter(type -> SOFTSystemEvents.alcEventIsSupportedSOFT(type, PLAYBACK)
-                        == SOFTSystemEvents.ALC_EVENT_SUPPORTED_SOFT)
+                .filter(SystemEvents::isSupported)
                 .toArray();
         if (told.length > 0) {
             SOFTSystemEvents.nalcEventCallbackSOFT(CALLED_BACK.address(), 0);
             SOFTSystemEvents.alcEventControlSOFT(told, true);
         }
+    }
+
+    private static boolean isSupported(int type) {
+        return SOFTSystemEvents.alcEventIsSupportedSOFT(type, PLAYBACK) == SOFTSystemEvents.ALC_EVENT_SUPPORTED_SOFT;
+    }
+
+    /** Whether the system may tell by itself, or must be asked. */
+    static boolean areTold() {
+        return Platform.get() != Platform.LINUX;
+    }
+
+    /** Whether whoever plays on the default device must ask which that is, and move there. */
+    static boolean isDefaultToBeAskedFor(ALCCapabilities capabilities) {
+        return !areTold() && capabilities.ALC_SOFT_system_events && isSupported(DEFAULT_CHANGED);
+    }
+
+    /** Counts a change that was found by asking. */
+    static void countDefaultChange() {
+        DEFAULT_CHANGES.incrementAndGet();
     }
 
     /** How often another device became the default. Realtime-safe. */

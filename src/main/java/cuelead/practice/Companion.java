@@ -5,6 +5,7 @@ import cuelead.sound.HeardAt;
 import cuelead.sound.LiveMix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Nudged;
+import cuelead.sound.Route;
 import cuelead.sound.Route.Piece;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix.Stem;
@@ -98,6 +99,19 @@ final class Companion {
         wantedFrames += laterFrames;
         nudged.moveTo(wantedFrames);
         distance.forget();
+    }
+
+    Route route() {
+        return mix.route();
+    }
+
+    long nextFrame() {
+        return mix.nextFrame();
+    }
+
+    /** The frame of its own output, without what it was moved by, that leaves this computer now. */
+    long leavingFrame() {
+        return Math.max(0, speakers.heardFrame() - nudged.movedFrames());
     }
 
     /** To be called some times a second. */

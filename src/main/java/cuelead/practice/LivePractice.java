@@ -61,8 +61,15 @@ public final class LivePractice {
                 course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
     }
 
-    /** To be called some times a second: obeys commands that had to wait, and keeps two outputs together. */
+    /**
+     * To be called some times a second: obeys commands that had to wait, and keeps two outputs together.
+     * While the device of the music is lost, that of the calls goes on; the music joins in with the beat that is heard
+     * when it is back.
+     */
     public void tick() {
+        if (outputs.goOnAlone()) {
+            joinAfterLoss();
+        }
         outputs.keepTogether();
         while (!commands.isEmpty() && (isStanding() || !steering.isUnderWay())) {
             commands.remove().run();
@@ -87,13 +94,29 @@ public final class LivePractice {
     /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
     public void resume() {
         command(() -> {
-            double seconds = steering.isComingHeard() || steering.landing().isSameWay()
-                    ? rate.secondsAt(steering.heard().songFrame())
-                    : steering.landing().toSeconds();
-            begin(steering.coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
+            beginWithHeardBeat();
             isPaused = false;
             outputs.resume();
         });
+    }
+
+    private void beginWithHeardBeat() {
+        double seconds = steering.isComingHeard() || steering.landing().isSameWay()
+                ? rate.secondsAt(steering.heard().songFrame())
+                : steering.landing().toSeconds();
+        begin(steering.coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
+    }
+
+    private void joinAfterLoss() {
+        beginWithHeardBeat();
+        if (!isPaused) {
+            outputs.resume();
+        }
+    }
+
+    /** Whether all has been heard. */
+    public boolean hasEnded() {
+        return outputs.hasEnded();
     }
 
     /** From count 1 of the first wall. */

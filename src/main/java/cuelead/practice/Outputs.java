@@ -21,6 +21,8 @@ final class Outputs {
     private Delays delays;
     private LiveMix mix;
     private Leg newest;
+    /** The companion that is heard alone while the main device is lost; it says what is heard. */
+    private Optional<Companion> soloist = Optional.empty();
 
     private Outputs(Speakers main, Set<Stem> mainStems, Optional<Companion> companion, Delays delays, SampleRate rate) {
         this.main = main;
@@ -50,6 +52,7 @@ final class Outputs {
         mix = new LiveMix(number, plan, startFrame, loop, mainStems);
         companion.ifPresent(other -> other.begin(newest, startFrame, delays));
         main.play(mix, 0);
+        soloist = soloist.filter(alone -> main.isDeviceLost());
     }
 
     void change(Change change) {
@@ -65,29 +68,32 @@ final class Outputs {
 
     void resume() {
         companion.ifPresent(other -> other.speakers().resume());
-        main.resume();
+        if (soloist.isEmpty()) {
+            main.resume();
+        }
     }
 
     boolean hasEnded() {
-        return main.hasEnded();
+        return soloist.map(Companion::speakers).orElse(main).hasEnded();
     }
 
     Route route() {
-        return mix.route();
+        return soloist.map(Companion::route).orElseGet(mix::route);
     }
 
     long nextFrame() {
-        return mix.nextFrame();
+        return soloist.map(Companion::nextFrame).orElseGet(mix::nextFrame);
     }
 
     /** The frame of the output that leaves this computer now. */
     long leavingFrame() {
-        return main.heardFrame();
+        return soloist.map(Companion::leavingFrame).orElseGet(main::heardFrame);
     }
 
     /** The frame of the output that is heard now. */
     long heardFrame() {
-        return Math.max(0, main.heardFrame() - rate.frameAt(delays.musicSeconds()));
+        double laterSeconds = soloist.isPresent() ? delays.callsSeconds() : delays.musicSeconds();
+        return Math.max(0, leavingFrame() - rate.frameAt(laterSeconds));
     }
 
     Delays delays() {
@@ -98,6 +104,23 @@ final class Outputs {
         double laterSeconds = delays.apartSeconds() - other.apartSeconds();
         companion.ifPresent(calls -> calls.moveBy(rate.frameAt(laterSeconds)));
         delays = other;
+    }
+
+    /**
+     * Lets the calls go on alone while the main device is lost. The main one is held then, so that it does not begin
+     * by itself where it broke off.
+     *
+     * @return whether it is back, and what is heard must be begun on both
+     */
+    boolean goOnAlone() {
+        if (soloist.isPresent()) {
+            return !main.isDeviceLost();
+        }
+        if (main.isDeviceLost()) {
+            soloist = companion.filter(other -> !other.speakers().isDeviceLost());
+            soloist.ifPresent(alone -> main.pause());
+        }
+        return false;
     }
 
     /** Keeps calls in step with music where they are on two outputs. To be called some times a second. */

@@ -154,24 +154,47 @@ class RoutingTest {
     }
 
     @Test
-    void lostDevicesAreToldOnceEach() {
+    void lostDevicesAreToldOnceEachAndCounted() {
         SampleRate rate = new SampleRate(8_000);
         FakeSpeakers main = new FakeSpeakers(rate);
         FakeSpeakers ear = new FakeSpeakers(rate);
         LostDevices lost = new LostDevices(new SpeakerPair(main, Optional.of(ear)));
         assertEquals(List.of(), lost.news());
+        assertEquals("", lost.missing());
+        assertEquals(PlayState.Motion.PLAYING, lost.motion(PlayState.Motion.PLAYING));
         ear.lose();
-        assertEquals(
-                List.of("The calls' device is gone; the music goes on, and the calls join in again when it is back."),
-                lost.news());
+        String earGone = "The calls' device is gone; the music goes on, and the calls join in again.";
+        assertEquals(List.of(earGone), lost.news());
+        assertEquals(earGone, lost.missing());
+        assertEquals(PlayState.Motion.NO_CALLS, lost.motion(PlayState.Motion.PLAYING));
         main.lose();
-        assertEquals(
-                List.of(
-                        "The music's device is gone; the calls go on, and the music from where it was when it is back."),
-                lost.news());
-        assertTrue(lost.isMainLost());
+        assertEquals(List.of("The music's device is gone; the practice goes on when one is connected."), lost.news());
+        assertEquals("Both sound devices are gone; the practice goes on when one is connected.", lost.missing());
+        assertEquals(PlayState.Motion.NO_DEVICE, lost.motion(PlayState.Motion.PAUSED));
         assertEquals(List.of(), lost.news());
         ear.comeBack();
         assertEquals(List.of("The calls' device is back."), lost.news());
+        assertEquals("The music's device is gone; the calls go on, and the music joins in again.", lost.missing());
+        assertEquals(PlayState.Motion.NO_MUSIC, lost.motion(PlayState.Motion.PLAYING));
+        assertEquals(PlayState.Motion.PAUSED, lost.motion(PlayState.Motion.PAUSED));
+        main.comeBack();
+        assertEquals(List.of("The music's device is back."), lost.news());
+        assertEquals("", lost.missing());
+        ear.lose();
+        lost.news();
+        assertEquals(
+                List.of("The music's device was gone 1 time.", "The calls' device was gone 2 times."), lost.account());
+    }
+
+    @Test
+    void theOnlyDeviceIsTheSoundDevice() {
+        FakeSpeakers only = new FakeSpeakers(new SampleRate(8_000));
+        LostDevices lost = new LostDevices(new SpeakerPair(only, Optional.empty()));
+        only.lose();
+        assertEquals(List.of("The sound device is gone; the practice goes on when one is connected."), lost.news());
+        assertEquals(PlayState.Motion.NO_DEVICE, lost.motion(PlayState.Motion.PLAYING));
+        only.comeBack();
+        assertEquals(List.of("The sound device is back."), lost.news());
+        assertEquals(List.of("The sound device was gone 1 time."), lost.account());
     }
 }

@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
@@ -355,17 +356,58 @@ class LivePracticeTest {
     }
 
     @Test
-    void callsGoOnWithoutTheDeviceOfTheMusicAndGoBackToIt() throws Exception {
+    void callsGoOnWithoutTheDeviceOfTheMusicAndItJoinsThem() throws Exception {
         onTwoDevices(Delays.NONE);
         hearBoth(8);
         music.lose();
         double before = calls.heardSeconds();
         hearBoth(5);
         assertEquals(5, calls.heardSeconds() - before, 0.05);
-        assertEquals(8, song(), 0.06, "no music is lost");
+        assertEquals(13, song(), 0.06, "what is shown is what is heard");
         music.comeBack();
+        hearBoth(0.04);
+        assertEquals(13, song(), HumSong.BEAT_SECONDS + 0.06);
         hearBoth(8);
+        assertEquals(21, song(), HumSong.BEAT_SECONDS + 0.06);
         assertCallsLaterBy(0);
+    }
+
+    @Test
+    void callsThatGoOnAloneAreSteeredAndPaused() throws Exception {
+        onTwoDevices(Delays.NONE);
+        hearBoth(8);
+        music.lose();
+        hearBoth(1);
+        int wall = danced().run().wall();
+        live.jumpWalls(1);
+        hearBoth(4);
+        assertEquals(
+                wall + 1,
+                live.heard()
+                        .aim()
+                        .map(aim -> aim.run().wall())
+                        .orElseGet(() -> danced().run().wall()));
+        live.pause();
+        double held = song();
+        music.comeBack();
+        hearBoth(1);
+        assertEquals(held, song(), HumSong.BEAT_SECONDS + 0.06, "nobody was lost while it was held");
+        live.resume();
+        hearBoth(8);
+        assertEquals(held + 8, song(), HumSong.BEAT_SECONDS + 0.06);
+        assertCallsLaterBy(0);
+    }
+
+    @Test
+    void callsThatGoOnAloneComeToTheEnd() throws Exception {
+        onTwoDevices(Delays.NONE);
+        hearBoth(8);
+        music.lose();
+        for (int i = 0; i < 100 && !live.hasEnded(); i++) {
+            hearBoth(1);
+        }
+        assertTrue(live.hasEnded());
+        assertFalse(music.hasEnded());
     }
 
     @Test
