@@ -69,15 +69,14 @@ final class HeldTime {
     }
 
     private boolean isTrue(double saidSeconds, long nanos) {
-        if (saidSeconds <= 0 || nanos - doubtedUntilNanos < 0) {
-            return false;
-        }
-        if (firstSeconds < 0) {
+        if (firstSeconds < 0 && saidSeconds > 0) {
             firstSeconds = saidSeconds;
         }
-        if (saidSeconds == firstSeconds && saidSeconds < LEAST_SECONDS) {
+        boolean isMadeUp = saidSeconds == firstSeconds && saidSeconds < LEAST_SECONDS;
+        if (isMadeUp || saidSeconds <= 0) {
             wildUntilNanos = nanos + WILD_NANOS;
         }
-        return nanos - wildUntilNanos >= 0 || nanos - silentUntilNanos > 0;
+        boolean isBelieved = nanos - wildUntilNanos >= 0 || nanos - silentUntilNanos > 0;
+        return saidSeconds > 0 && isBelieved && nanos - doubtedUntilNanos >= 0;
     }
 }

@@ -39,6 +39,19 @@ class HeldTimeTest {
         assertEquals(0.003, after(0.003), 1e-12, "later the device is believed");
     }
 
+    /** A sound server that was restarted says nothing for up to two seconds, then first too little. */
+    @Test
+    void afterSilenceTheFirstNumbersAreWild() {
+        after(MADE_UP_SECONDS);
+        for (int i = 0; i < 300; i++) {
+            assertEquals(USUAL_SECONDS, after(0), 1e-12);
+        }
+        assertEquals(USUAL_SECONDS, after(0.01859), 1e-12);
+        assertEquals(USUAL_SECONDS, after(0.03859), 1e-12);
+        nanos += 200_000_000;
+        play(5, 0.04);
+    }
+
     @Test
     void aDeviceThatAlwaysSaysTheSameIsBelievedInTheEnd() {
         double last = 0;
