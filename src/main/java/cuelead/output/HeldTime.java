@@ -41,7 +41,7 @@ final class HeldTime {
     void opened(long nanos) {
         firstSeconds = -1;
         wildUntilNanos = nanos;
-        silentUntilNanos = nanos + SILENT_NANOS;
+        silentUntilNanos = nanos;
         doubtedUntilNanos = nanos;
     }
 
@@ -71,12 +71,15 @@ final class HeldTime {
     private boolean isTrue(double saidSeconds, long nanos) {
         if (firstSeconds < 0 && saidSeconds > 0) {
             firstSeconds = saidSeconds;
+            silentUntilNanos = nanos + SILENT_NANOS;
         }
-        boolean isMadeUp = saidSeconds == firstSeconds && saidSeconds < LEAST_SECONDS;
-        if (isMadeUp || saidSeconds <= 0) {
+        if (saidSeconds <= 0 || isMadeUp(saidSeconds, nanos)) {
             wildUntilNanos = nanos + WILD_NANOS;
         }
-        boolean isBelieved = nanos - wildUntilNanos >= 0 || nanos - silentUntilNanos > 0;
-        return saidSeconds > 0 && isBelieved && nanos - doubtedUntilNanos >= 0;
+        return saidSeconds > 0 && nanos - wildUntilNanos >= 0 && nanos - doubtedUntilNanos >= 0;
+    }
+
+    private boolean isMadeUp(double saidSeconds, long nanos) {
+        return saidSeconds == firstSeconds && saidSeconds < LEAST_SECONDS && nanos - silentUntilNanos < 0;
     }
 }
