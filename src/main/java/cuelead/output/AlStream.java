@@ -15,6 +15,7 @@ final class AlStream implements AutoCloseable {
     private final AlSource source;
     private final FedQueue queue;
     private final SilentSource silence;
+    private final HeldTime held;
     private final HeardClock heard;
     private final DeviceWatch watch;
 
@@ -33,7 +34,8 @@ final class AlStream implements AutoCloseable {
         source = new AlSource(rate, depth.buffers(), depth.bufferFrames(rate));
         queue = new FedQueue(source, rate, depth);
         silence = new SilentSource(rate);
-        heard = new HeardClock(rate, device.usualLatencySeconds());
+        held = new HeldTime(device.usualLatencySeconds(), nanoClock.getAsLong());
+        heard = new HeardClock(rate, held);
         watch = new DeviceWatch(rate);
         watch.opened(nanoClock.getAsLong());
     }
@@ -95,6 +97,7 @@ final class AlStream implements AutoCloseable {
 
     private void useNewDevice() {
         silence.play();
+        held.opened(nanoClock.getAsLong());
         watch.opened(nanoClock.getAsLong());
     }
 
@@ -131,6 +134,7 @@ final class AlStream implements AutoCloseable {
         }
         DeviceWatch.Seen seen = watch.look(heard.handedFrame(), source.latencySeconds(), heard.readNanos());
         if (seen == DeviceWatch.Seen.RACED) {
+            held.stoodStill(heard.readNanos());
             beginAt(watch.handedFrame());
             return true;
         }

@@ -12,23 +12,23 @@ final class HeardClock {
     private static final double NANOS_A_SECOND = TimeUnit.SECONDS.toNanos(1);
 
     private final SampleRate rate;
-    private double lastKnownSeconds;
+    private final HeldTime held;
     private long handedFrame;
     private double latencySeconds;
     private long readNanos;
     private long heardFrame;
 
-    /** @param usualLatencySeconds is taken until the first is known */
-    HeardClock(SampleRate rate, double usualLatencySeconds) {
+    /** @param held what is known of the device */
+    HeardClock(SampleRate rate, HeldTime held) {
         this.rate = rate;
-        lastKnownSeconds = usualLatencySeconds;
+        this.held = held;
     }
 
     /** Sets it: nothing of what comes is heard yet. */
     void beginAt(long frame) {
         handedFrame = frame;
         heardFrame = frame;
-        latencySeconds = lastKnownSeconds;
+        latencySeconds = held.usualSeconds();
     }
 
     /**
@@ -36,15 +36,13 @@ final class HeardClock {
      * than the last counts as the last.
      *
      * @param handed the frame that is handed to the device next
-     * @param latencySeconds how long after now that frame will be heard; 0 when that is not known
+     * @param saidLatencySeconds how long after now that frame will be heard, as the device has it; 0 when it does not
+     *     know
      * @param nanos now
      */
-    void read(long handed, double latencySeconds, long nanos) {
+    void read(long handed, double saidLatencySeconds, long nanos) {
         handedFrame = Math.max(handedFrame, handed);
-        if (latencySeconds > 0) {
-            lastKnownSeconds = latencySeconds;
-        }
-        this.latencySeconds = lastKnownSeconds;
+        latencySeconds = held.after(saidLatencySeconds, nanos);
         readNanos = nanos;
     }
 

@@ -28,13 +28,21 @@ record Landing(double atSeconds, double toSeconds) {
      * @param wanted       the beat to be jumped to
      */
     static Landing onBeat(BeatGrid grid, double heardSeconds, double nextSeconds, BeatPosition wanted) {
+        double atSeconds = soonest(grid, heardSeconds, nextSeconds);
         double beatSeconds = grid.secondsAt(beatFrom(grid, nextSeconds));
-        double wantedSeconds = grid.secondsAt(wanted);
+        return new Landing(atSeconds, grid.secondsAt(wanted) - (beatSeconds - atSeconds));
+    }
+
+    /** The music goes on, with other calls from the next beat on; where that one cannot be changed any more, at once. */
+    static Landing onTheWay(BeatGrid grid, double heardSeconds, double nextSeconds) {
+        double atSeconds = soonest(grid, heardSeconds, nextSeconds);
+        return new Landing(atSeconds, atSeconds);
+    }
+
+    private static double soonest(BeatGrid grid, double heardSeconds, double nextSeconds) {
+        double beatSeconds = grid.secondsAt(beatFrom(grid, nextSeconds));
         boolean isNextBeat = grid.secondsAt(beatFrom(grid, heardSeconds)) >= beatSeconds;
-        if (isNextBeat || beatSeconds - heardSeconds <= SOON_SECONDS) {
-            return new Landing(beatSeconds, wantedSeconds);
-        }
-        return new Landing(nextSeconds, wantedSeconds - (beatSeconds - nextSeconds));
+        return isNextBeat || beatSeconds - heardSeconds <= SOON_SECONDS ? beatSeconds : nextSeconds;
     }
 
     /** The first beat that is not before a time. */

@@ -225,11 +225,12 @@ public final class LivePractice {
     /** The music plays on; calls are planned anew from the next beat on. */
     private void goOn(Manner manner, Timeline timeline, Extent extent) {
         Course now = steering.coming();
-        double at = grid().secondsAt(Landing.beatFrom(grid(), nextSeconds()));
+        Landing landing = Landing.onTheWay(grid(), heardBeforeNextSeconds(), nextSeconds());
+        double at = landing.atSeconds();
         double earliest = isStanding() ? at : Math.max(at, steering.begunUntilSeconds(at));
         Take take = takes.make(timeline, new Extent(extent.from(), extent.to(), earliest), manner);
         Optional<Change.Loop> loop = extent.to().isPresent() ? now.loop() : Optional.empty();
-        goOver(new Course(take, manner, now.aim(), loop), new Landing(at, at));
+        goOver(new Course(take, manner, now.aim(), loop), landing);
     }
 
     private void jumpTo(DancedCount start) {
@@ -256,7 +257,7 @@ public final class LivePractice {
     }
 
     private Landing landing(BeatPosition wanted) {
-        return Landing.onBeat(grid(), steering.heardBeforeNextSeconds(), nextSeconds(), wanted);
+        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wanted);
     }
 
     private void goOver(Course course, Landing landing) {
@@ -283,6 +284,10 @@ public final class LivePractice {
         return isStanding()
                 ? heard().songSeconds()
                 : rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
+    }
+
+    private double heardBeforeNextSeconds() {
+        return isStanding() ? nextSeconds() : steering.heardBeforeNextSeconds();
     }
 
     /** The section that the user means: the one that is heard, or that he has just jumped to. */

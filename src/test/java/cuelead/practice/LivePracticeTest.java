@@ -197,6 +197,24 @@ class LivePracticeTest {
     }
 
     @Test
+    void aMovedDanceIsCalledFromTheNextBeatOrSoon() {
+        for (double start = 6; start < 7; start += 0.06) {
+            speakers = new FakeSpeakers();
+            live = practice.live(speakers);
+            hear(start);
+            double before = first();
+            double nextBeat = HumSong.BEAT_SECONDS - (song() - HumSong.FIRST_BEAT_SECONDS) % HumSong.BEAT_SECONDS;
+            live.moveDance(Beats.ONE);
+            double pressed = speakers.heardSeconds();
+            while (first() == before) {
+                hear(0.02);
+            }
+            double passed = speakers.heardSeconds() - pressed;
+            assertTrue(passed < Math.max(SOON_SECONDS, nextBeat) + 0.03, passed + " s after " + start);
+        }
+    }
+
+    @Test
     void theDanceIsMovedByBeatsAndWalls() {
         hear(20);
         double before = first();
