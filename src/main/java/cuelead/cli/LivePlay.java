@@ -49,6 +49,7 @@ final class LivePlay {
                 view.awaitOrder(speakers.main(), POLL_MILLIS);
                 boolean isObeyed = obey(view, steersman);
                 live.tick();
+                steersman.news().ifPresent(this::notice);
                 lost.news().forEach(view::tell);
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live.heard(), steersman));
@@ -72,10 +73,14 @@ final class LivePlay {
                 return true;
             }
             awaitWholeSong();
-            notice = steersman.obey(order.get());
-            noticeNanos = System.nanoTime();
+            notice(steersman.obey(order.get()));
         }
         return isObeyed;
+    }
+
+    private void notice(String what) {
+        notice = what;
+        noticeNanos = System.nanoTime();
     }
 
     /** A jump may lead to any place of the song. */

@@ -53,7 +53,7 @@ record Scene(
     }
 
     private static String state(Heard heard, PlayState play) {
-        CallSettings settings = heard.settings();
+        CallSettings settings = play.calls();
         List<String> parts = new ArrayList<>();
         parts.add(
                 switch (play.motion()) {
@@ -61,12 +61,11 @@ record Scene(
                     case PAUSED -> "PAUSED";
                     case NO_DEVICE -> "NO SOUND DEVICE";
                 });
-        if (heard.repeating() == Heard.Repeating.A_SECTION) {
-            parts.add("repeating"
-                    + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
+        if (play.repeating() == Heard.Repeating.A_SECTION) {
+            parts.add("repeating" + repeated(heard));
         }
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
-        parts.add("calls: " + calls(heard) + where(play.callsGo()));
+        parts.add("calls: " + calls(heard, settings) + where(play.callsGo()));
         parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
         if (play.voiceDb() != 0) {
             parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
@@ -75,6 +74,13 @@ record Scene(
             parts.add("click");
         }
         return String.join(BETWEEN, parts);
+    }
+
+    /** The section's name as soon as it is heard again. */
+    private static String repeated(Heard heard) {
+        return heard.repeating() == Heard.Repeating.A_SECTION
+                ? heard.aim().map(aim -> " " + aim.section().name()).orElse("")
+                : "";
     }
 
     private static String where(CallsGo callsGo) {
@@ -96,8 +102,7 @@ record Scene(
     }
 
     /** With a fade what this wall has of it. */
-    private static String calls(Heard heard) {
-        CallSettings settings = heard.settings();
+    private static String calls(Heard heard, CallSettings settings) {
         int wall = heard.timeline()
                 .at(heard.songSeconds())
                 .map(count -> count.run().wall())
