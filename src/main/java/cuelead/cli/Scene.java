@@ -20,7 +20,7 @@ import java.util.Locale;
  * @param next        the call after it; empty after the last
  * @param goal        the section whose run-up is heard, after a jump; else empty
  * @param motion      whether it goes on
- * @param state       how it plays, in short
+ * @param state       how it plays, in short parts
  * @param notice      what was just done; may be empty
  */
 record Scene(
@@ -32,9 +32,11 @@ record Scene(
         String next,
         String goal,
         PlayState.Motion motion,
-        String state,
+        List<String> state,
         String notice) {
-    private static final String BETWEEN = "  ";
+    Scene {
+        state = List.copyOf(state);
+    }
 
     static Scene of(Moment moment, Follower follower) {
         Heard heard = moment.heard();
@@ -52,7 +54,7 @@ record Scene(
                 moment.notice());
     }
 
-    private static String state(Heard heard, PlayState play) {
+    private static List<String> state(Heard heard, PlayState play) {
         CallSettings settings = play.calls();
         List<String> parts = new ArrayList<>();
         parts.add(
@@ -73,7 +75,7 @@ record Scene(
         if (play.click() == Wish.Click.EVERY_BEAT) {
             parts.add("click");
         }
-        return String.join(BETWEEN, parts);
+        return parts;
     }
 
     /** The section's name as soon as it is heard again. */
