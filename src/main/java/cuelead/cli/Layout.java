@@ -18,6 +18,9 @@ record Layout(int columns, int rows) {
     /** A line each for the call now and the call next, and one for the cursor. */
     private static final int LEAST_ROWS = 3;
 
+    /** They give way first. */
+    private static final int EMPTY_LINES = 2;
+
     private static final String NOW = "now   ";
     private static final String NEXT = "next  ";
     private static final String THEN = "then  ";
@@ -63,7 +66,7 @@ record Layout(int columns, int rows) {
             return List.of(bold(OneLine.of(scene, width())));
         }
         List<Ranked> whole = all(scene, below, LongText.GOES_ON_BELOW);
-        return kept(whole.size() < rows ? whole : all(scene, below, LongText.IS_CUT));
+        return kept(whole.size() - EMPTY_LINES < rows ? whole : all(scene, below, LongText.IS_CUT));
     }
 
     private List<Ranked> all(Scene scene, Below below, LongText longText) {

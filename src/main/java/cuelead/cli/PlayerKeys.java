@@ -23,13 +23,14 @@ final class PlayerKeys implements AutoCloseable {
     private final PrintStream out;
     private final BlockingDeque<Order> orders = new LinkedBlockingDeque<>();
     private boolean isStarting = true;
+    private boolean isClosed;
 
-    private PlayerKeys(Terminal terminal, PrintStream out) {
+    PlayerKeys(Terminal terminal, PrintStream out) {
         this.terminal = terminal;
         this.out = out;
         before = terminal.enterRawMode();
         // whatever is written next is written over it
-        out.print(STARTING + '\r');
+        out.print('\r' + STARTING + '\r');
         out.flush();
         Thread keys = new Thread(this::read, "cuelead-keys");
         keys.setDaemon(true);
@@ -107,8 +108,13 @@ final class PlayerKeys implements AutoCloseable {
         }
     }
 
+    /** Whoever shows the practice gives the terminal back as soon as that ends; to close it again does nothing. */
     @Override
     public void close() {
+        if (isClosed) {
+            return;
+        }
+        isClosed = true;
         clearStarting();
         try {
             terminal.setAttributes(before);

@@ -84,7 +84,7 @@ class LayoutTest {
                 "S1  1  2 [3] 4  5  6  7  8 ",
                 shown(30, 20, 9.2, Layout.Below.HINT).get(2));
         assertEquals(
-                "S1  1 2[3]4 5 6 7 8", shown(27, 20, 9.2, Layout.Below.HINT).get(2));
+                "S1  1 2[3]4 5 6 7 8", shown(22, 20, 9.2, Layout.Below.HINT).get(2));
         assertEquals(" 1 2[3]4 5 6 7 8", shown(18, 20, 9.2, Layout.Below.HINT).get(2));
     }
 
