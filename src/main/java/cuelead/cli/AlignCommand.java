@@ -99,7 +99,8 @@ final class AlignCommand implements Callable<Integer> {
                     surroundings.err().print(news + "\r\n"); // a raw terminal does not go back by itself
                 }
                 stroke = keys.next(POLL_MILLIS);
-                stroke.map(key -> AlignKeys.after(key, alignment.delays())).ifPresent(alignment::delays);
+                stroke.map(key -> AlignKeys.after(key, alignment.delays(), delays))
+                        .ifPresent(alignment::delays);
             }
         } finally {
             screen.clear();

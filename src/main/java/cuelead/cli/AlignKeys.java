@@ -10,17 +10,22 @@ final class AlignKeys {
 
     private AlignKeys() {}
 
-    /** What a key stroke makes of delays; the same when it means nothing. A later click is a smaller delay. */
-    static Delays after(String stroke, Delays delays) {
-        return switch (stroke) {
-            case "left" -> delays.withCallsLaterBy(SMALL_SECONDS);
-            case "right" -> delays.withCallsLaterBy(-SMALL_SECONDS);
-            case "down" -> delays.withCallsLaterBy(LARGE_SECONDS);
-            case "up" -> delays.withCallsLaterBy(-LARGE_SECONDS);
-            case "," -> delays.withCallsLaterBy(FINE_SECONDS);
-            case "." -> delays.withCallsLaterBy(-FINE_SECONDS);
-            default -> delays;
-        };
+    /**
+     * What a key stroke makes of delays; the same when it means nothing. A later click is a smaller delay. Only how far
+     * both are apart is found by ear, so that the loudspeaker keeps the delay it had at first wherever it can.
+     */
+    static Delays after(String stroke, Delays delays, Delays atFirst) {
+        double later =
+                switch (stroke) {
+                    case "left" -> SMALL_SECONDS;
+                    case "right" -> -SMALL_SECONDS;
+                    case "down" -> LARGE_SECONDS;
+                    case "up" -> -LARGE_SECONDS;
+                    case "," -> FINE_SECONDS;
+                    case "." -> -FINE_SECONDS;
+                    default -> 0;
+                };
+        return later == 0 ? delays : atFirst.withCallsApartBy(delays.apartSeconds() + later);
     }
 
     static boolean ends(String stroke) {

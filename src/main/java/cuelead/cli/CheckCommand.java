@@ -107,9 +107,17 @@ final class CheckCommand implements Callable<Integer> {
         if (errors + warnings == 0) {
             surroundings.err().println("Nothing is wrong with " + sheet + ".");
         } else {
-            surroundings.err().println(Told.number(errors, "error") + ", " + Told.number(warnings, "warning") + ".");
+            surroundings.err().println(sum(errors, warnings));
         }
         return errors == 0 ? Failures.DONE : Failures.REFUSED;
+    }
+
+    private static String sum(long errors, long warnings) {
+        String warned = Told.number(warnings, "warning");
+        if (errors == 0) {
+            return warned + ".";
+        }
+        return Told.number(errors, "error") + (warnings == 0 ? "." : ", " + warned + ".");
     }
 
     private long count(Problem.Severity severity) {

@@ -28,11 +28,12 @@ final class Demo {
                         + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));
         Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty());
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());
+        try (OpenedKeys opened = OpenedKeys.of(surroundings);
+                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());
                 Practice practice = start.prepare()) {
             Optional<SpeakerPair> speakers = speakers(opening, practice);
             if (speakers.isPresent()) {
-                play(practice, speakers.get(), wish);
+                play(practice, speakers.get(), wish, opened);
             } else {
                 writeInstead(practice);
             }
@@ -48,10 +49,11 @@ final class Demo {
         }
     }
 
-    private void play(Practice practice, SpeakerPair speakers, Wish wish) throws InterruptedException, Refused {
+    private void play(Practice practice, SpeakerPair speakers, Wish wish, OpenedKeys opened)
+            throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         PlayCommand.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE).run();
+        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).run();
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {

@@ -18,45 +18,131 @@ record Layout(int columns, int rows) {
     /** A line each for the call now and the call next, and one for the cursor. */
     private static final int LEAST_ROWS = 3;
 
+    /** They give way first. */
+    private static final int EMPTY_LINES = 2;
+
     private static final String NOW = "now   ";
     private static final String NEXT = "next  ";
     private static final String THEN = "then  ";
     private static final String BETWEEN = "   ";
+    private static final String PARTED = "  ";
+    /** What is shown with all keys where they fit: wall, section, calls, the wall's end, how it plays, and the cursor. */
+    private static final int LINES_WITH_KEYS = 6;
+    /** What is shown with a page of them: section and calls, and which page it is. */
+    private static final int LINES_WITH_PAGES = 4;
 
-    /** What is shown below the dance. */
-    enum Below {
-        HINT,
-        ALL_KEYS
+    /**
+     * What is shown below the dance.
+     *
+     * @param keysPage which page of the keys, from 0; below 0 = only a hint
+     */
+    record Below(int keysPage) {
+        static final Below HINT = new Below(-1);
+        static final Below ALL_KEYS = new Below(0);
+
+        boolean isHint() {
+            return keysPage < 0;
+        }
     }
 
     /** A line and how soon it gives way: 1 last. */
     private record Ranked(int rank, int order, AttributedString line) {}
+
+    /** What becomes of a text that is longer than a line. */
+    private enum LongText {
+        GOES_ON_BELOW,
+        IS_CUT
+    }
+
+    /** What is shown after the key that asks for the keys: they turn page by page, then go away. */
+    Below turned(Below now) {
+        boolean isLast = now.keysPage() + 1 >= keyPages().size();
+        return isLast ? Below.HINT : new Below(now.keysPage() + 1);
+    }
 
     /** Fewer lines than the terminal has, each shorter than it is wide, so that nothing scrolls or wraps. */
     List<AttributedString> lines(Scene scene, Below below) {
         if (rows < LEAST_ROWS) {
             return List.of(bold(OneLine.of(scene, width())));
         }
+        List<Ranked> whole = all(scene, below, LongText.GOES_ON_BELOW);
+        return kept(whole.size() - EMPTY_LINES < rows ? whole : all(scene, below, LongText.IS_CUT));
+    }
+
+    private List<Ranked> all(Scene scene, Below below, LongText longText) {
         List<Ranked> all = new ArrayList<>();
         DancePlace place = scene.place();
         add(all, 9, plain(title(scene)));
-        add(all, 4, plain(wall(scene)));
+        String runUp = scene.goal().isEmpty() ? "" : "run-up to " + scene.goal();
+        String wall = place.wall() + (place.facing().isEmpty() ? "" : ", facing " + place.facing());
+        fitted(List.of(wall, runUp), BETWEEN, longText).forEach(line -> add(all, 4, plain(line)));
         add(all, 3, section(place));
         add(all, 11, plain(""));
         add(all, 1, call(NOW, scene.now(), AttributedStyle.BOLD));
         add(all, 2, call(NEXT, scene.next(), AttributedStyle.DEFAULT));
-        add(all, 5, plain(place.atWallEnd().isEmpty() ? "" : THEN + place.atWallEnd()));
+        atWallEnd(place, longText).forEach(line -> add(all, 5, plain(line)));
         add(all, 10, plain(""));
-        add(all, 6, scene.motion() == PlayState.Motion.PLAYING ? plain(scene.state()) : bold(scene.state()));
-        if (below == Below.ALL_KEYS) {
-            KeyHelp.lines(width()).forEach(line -> add(all, 8, plain(line)));
+        boolean isPlaying = scene.motion() == PlayState.Motion.PLAYING;
+        fitted(scene.state(), PARTED, longText).forEach(line -> add(all, 6, isPlaying ? plain(line) : bold(line)));
+        addBelow(all, scene, below, longText);
+        return all;
+    }
+
+    private void addBelow(List<Ranked> all, Scene scene, Below below, LongText longText) {
+        if (!below.isHint()) {
+            List<List<String>> pages = keyPages();
+            List<String> page = pages.get(Math.min(below.keysPage(), pages.size() - 1));
+            // keys that were asked for are wanted more than all but the count and the calls
+            int rank = pages.size() == 1 ? 8 : 3;
+            page.forEach(line -> add(all, rank, plain(line)));
+        } else if (scene.notice().isEmpty()) {
+            add(all, 7, faint(KeyHelp.hint(scene.motion(), width())));
         } else {
-            add(
-                    all,
-                    7,
-                    scene.notice().isEmpty() ? faint(KeyHelp.hint(scene.motion(), width())) : plain(scene.notice()));
+            fitted(List.of(scene.notice().split(" ")), " ", longText).forEach(line -> add(all, 7, plain(line)));
         }
-        return kept(all);
+    }
+
+    /** The keys on as many pages as they need below the count and the calls. */
+    private List<List<String>> keyPages() {
+        List<String> keys = KeyHelp.lines(width());
+        if (keys.size() < rows - LINES_WITH_KEYS) {
+            return List.of(keys);
+        }
+        int onPage = Math.max(1, rows - 1 - LINES_WITH_PAGES);
+        int pages = (keys.size() + onPage - 1) / onPage;
+        List<List<String>> all = new ArrayList<>();
+        for (int page = 0; page < pages; page++) {
+            List<String> lines =
+                    new ArrayList<>(keys.subList(page * onPage, Math.min(keys.size(), (page + 1) * onPage)));
+            lines.add("? " + (page + 1 < pages ? "more keys" : "away") + " (" + (page + 1) + " of " + pages + ")");
+            all.add(lines);
+        }
+        return all;
+    }
+
+    private List<String> atWallEnd(DancePlace place, LongText longText) {
+        if (place.atWallEnd().isEmpty()) {
+            return List.of("");
+        }
+        return fitted(List.of((THEN + place.atWallEnd()).split("(?<=\\S) ")), " ", longText);
+    }
+
+    /** Parts in a line, or in as many as they need. */
+    private List<String> fitted(List<String> parts, String between, LongText longText) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String part : parts) {
+            boolean isTooLong = line.length() + between.length() + part.length() > width();
+            if (line.length() > 0 && !part.isEmpty() && isTooLong && longText == LongText.GOES_ON_BELOW) {
+                lines.add(line.toString());
+                line = new StringBuilder(" ".repeat(Math.min(NOW.length(), width() / 4)));
+                line.append(part);
+            } else {
+                line.append(line.length() == 0 || part.isEmpty() ? "" : between).append(part);
+            }
+        }
+        lines.add(line.toString());
+        return lines;
     }
 
     private int width() {
@@ -86,29 +172,43 @@ record Layout(int columns, int rows) {
         return title + " ".repeat(Math.max(BETWEEN.length(), width() - title.length() - time.length())) + time;
     }
 
-    private static String wall(Scene scene) {
-        DancePlace place = scene.place();
-        String facing = place.facing().isEmpty() ? "" : ", facing " + place.facing();
-        return place.wall() + facing + (scene.goal().isEmpty() ? "" : BETWEEN + "run-up to " + scene.goal());
-    }
-
     /** {@code S3  1  2 [3] 4 ...  HEADING}: each count keeps its place whichever is danced. */
     private AttributedString section(DancePlace place) {
-        AttributedStringBuilder line = new AttributedStringBuilder();
-        line.append(place.section().isEmpty() ? "" : place.section() + " ");
-        for (int i = 0; i < place.eight().counts().size(); i++) {
-            String count = place.eight().counts().get(i);
-            if (i == place.eight().now()) {
-                line.styled(AttributedStyle.BOLD, "[" + count + "]");
-            } else {
-                line.append(" ").append(count).append(" ");
-            }
+        String name = place.section().isEmpty() ? "" : place.section() + " ";
+        AttributedStringBuilder line = new AttributedStringBuilder().append(name);
+        AttributedString counts = counts(place.eight(), Spacing.WIDE);
+        line.append(name.length() + counts.columnLength() <= width() ? counts : counts(place.eight(), Spacing.NARROW));
+        if (line.columnLength() > width()) {
+            return cut(counts(place.eight(), Spacing.NARROW));
         }
         if (!place.heading().isEmpty()) {
             int room = width() - line.columnLength() - BETWEEN.length();
             line.append(room < 1 ? "" : BETWEEN + OneLine.cut(place.heading(), room));
         }
         return cut(line.toAttributedString());
+    }
+
+    /** How counts stand beside each other. */
+    private enum Spacing {
+        /** {@code  1 [2] 3 }. */
+        WIDE,
+        /** {@code  1[2]3 }. */
+        NARROW
+    }
+
+    private static AttributedString counts(Eight eight, Spacing spacing) {
+        AttributedStringBuilder line = new AttributedStringBuilder();
+        for (int i = 0; i < eight.counts().size(); i++) {
+            String count = eight.counts().get(i);
+            boolean isAfterNow = i > 0 && i - 1 == eight.now();
+            if (i == eight.now()) {
+                line.styled(AttributedStyle.BOLD, "[" + count + "]");
+            } else {
+                line.append(spacing == Spacing.NARROW && isAfterNow ? "" : " ").append(count);
+                line.append(spacing == Spacing.WIDE ? " " : "");
+            }
+        }
+        return line.toAttributedString();
     }
 
     private AttributedString call(String label, String words, AttributedStyle style) {

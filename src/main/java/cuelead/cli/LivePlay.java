@@ -24,18 +24,26 @@ final class LivePlay {
     private final SpeakerPair speakers;
     private final Wish wish;
     private final Delays delays;
+    private final Optional<PlayerKeys> keys;
     private boolean isWhollyLoaded;
     private final LostDevices lost;
     private boolean isQuit;
     private String notice = "";
     private long noticeNanos;
 
-    LivePlay(Surroundings surroundings, Practice practice, SpeakerPair speakers, Wish wish, Delays delays) {
+    LivePlay(
+            Surroundings surroundings,
+            Practice practice,
+            SpeakerPair speakers,
+            Wish wish,
+            Delays delays,
+            Optional<PlayerKeys> keys) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
         this.wish = wish;
         this.delays = delays;
+        this.keys = keys;
         lost = new LostDevices(speakers);
     }
 
@@ -44,11 +52,12 @@ final class LivePlay {
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
         Steersman steersman = new Steersman(live, wish);
-        try (View view = View.of(surroundings, practice)) {
+        try (View view = View.of(surroundings, practice, keys)) {
             for (int look = 0; !isQuit && !live.hasEnded(); look++) {
                 view.awaitOrder(speakers.main(), POLL_MILLIS);
                 boolean isObeyed = obey(view, steersman);
                 live.tick();
+                steersman.news().ifPresent(this::notice);
                 for (String news : lost.news()) {
                     view.tell(news);
                     notice(news);

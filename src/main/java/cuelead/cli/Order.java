@@ -13,7 +13,9 @@ enum Order {
     PAUSE_OR_GO_ON(" ", "p", "P", ".", "b"),
     NEXT_SECTION("right", "page down"),
     PREVIOUS_SECTION("left", "page up"),
-    SECTION_AGAIN("a", "A"),
+    // of the two the wall is the greater
+    SECTION_AGAIN("a"),
+    WALL_AGAIN("A"),
     REPEAT_SECTION("r", "R"),
     NEXT_WALL("down"),
     PREVIOUS_WALL("up"),
@@ -36,6 +38,7 @@ enum Order {
     EIGHT_LATER("E"),
     WALL_EARLIER("w"),
     WALL_LATER("W"),
+    TAKE_REALIGNMENT_BACK("u", "U"),
     OTHER_SIDE("s", "S"),
     SOONER("o"),
     LATER("O"),

@@ -61,9 +61,11 @@ final class PlayCommand implements Callable<Integer> {
         Delays delays = sound.delays();
         DeviceChoice choice = sound.choose(surroundings.devices());
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
+        try (OpenedKeys opened = OpenedKeys.of(surroundings);
+                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
                 Practice practice = start.prepare()) {
-            LivePlay play = new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delays);
+            LivePlay play =
+                    new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delays, opened.keys());
             CAUTION.forEach(surroundings.err()::println);
             play.run();
             start.tellProblems(practice);

@@ -1,18 +1,29 @@
 package cuelead.cli;
 
+import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
+import cuelead.practice.Heard;
 import cuelead.practice.Wish;
 
 /**
- * How a practice plays, beside what {@code Heard} says.
+ * How a practice plays, as it was ordered: what is heard follows within a beat or so.
  *
  * @param motion  whether it goes on
+ * @param calls     how calls are chosen
+ * @param repeating whether a section is repeated
  * @param dipDb   how far the music goes down under the calls
  * @param voiceDb how much louder the calls are than balanced
  * @param click   whether a click is heard over music
  * @param callsGo where calls and clicks are heard
  */
-record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click, CallsGo callsGo) {
+record PlayState(
+        Motion motion,
+        CallSettings calls,
+        Heard.Repeating repeating,
+        double dipDb,
+        double voiceDb,
+        Wish.Click click,
+        CallsGo callsGo) {
     /** Whether it goes on. */
     enum Motion {
         PLAYING,
@@ -27,6 +38,6 @@ record PlayState(Motion motion, double dipDb, double voiceDb, Wish.Click click, 
 
     /** The same where it goes on otherwise. */
     PlayState with(Motion other) {
-        return new PlayState(other, dipDb, voiceDb, click, callsGo);
+        return new PlayState(other, calls, repeating, dipDb, voiceDb, click, callsGo);
     }
 }

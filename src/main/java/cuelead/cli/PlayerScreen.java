@@ -1,18 +1,12 @@
 package cuelead.cli;
 
 import cuelead.sound.Speakers;
-import java.io.IOException;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.BlockingDeque;
-import java.util.concurrent.LinkedBlockingDeque;
-import java.util.concurrent.TimeUnit;
-import org.jline.terminal.Attributes;
 import org.jline.terminal.Size;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
-import org.jline.terminal.TerminalBuilder;
 import org.jline.utils.AttributedString;
 import org.jline.utils.Curses;
 import org.jline.utils.Display;
@@ -27,10 +21,9 @@ final class PlayerScreen implements View {
     private static final Layout UNKNOWN = new Layout(TerminalWidth.USUAL_COLUMNS, 24);
 
     private final Terminal terminal;
-    private final Attributes before;
+    private final PlayerKeys keys;
     private final Display display;
     private final SceneMaker scenes = new SceneMaker();
-    private final BlockingDeque<Order> orders = new LinkedBlockingDeque<>();
     private final Thread atExit = new Thread(this::leave, "cuelead-give-terminal-back");
     private final PrintStream out;
     /** Takes the lines away, whose first has the cursor, and shows the cursor again. */
@@ -43,70 +36,34 @@ final class PlayerScreen implements View {
     private boolean isDrawn;
     private boolean isLeft;
 
-    private PlayerScreen(Terminal terminal, PrintStream out) {
-        this.terminal = terminal;
+    /** Takes the terminal over from its keys, which are obeyed from now on. */
+    PlayerScreen(PlayerKeys keys, PrintStream out) {
+        this.keys = keys;
+        terminal = keys.terminal();
         this.out = out;
         farewell = '\r' + sequence(Capability.clr_eos) + sequence(Capability.cursor_normal);
-        before = terminal.enterRawMode();
+        keys.begin();
         display = new Display(terminal, false);
         terminal.puts(Capability.cursor_invisible);
         terminal.handle(Signal.WINCH, signal -> isSizeNew = true);
         terminal.handle(Signal.CONT, signal -> goOnAfterStop());
-        terminal.handle(Signal.INT, signal -> orders.add(Order.QUIT));
-        terminal.handle(Signal.QUIT, signal -> orders.add(Order.QUIT));
+        terminal.handle(Signal.INT, signal -> keys.add(Order.QUIT));
+        terminal.handle(Signal.QUIT, signal -> keys.add(Order.QUIT));
         // a slip of the finger must not stop the music
         terminal.handle(Signal.TSTP, Terminal.SignalHandler.SIG_IGN);
         Runtime.getRuntime().addShutdownHook(atExit);
-        Thread keys = new Thread(this::readKeys, "cuelead-keys");
-        keys.setDaemon(true);
-        keys.start();
-    }
-
-    /** Empty where lines cannot be drawn over or keys cannot be read. */
-    static Optional<PlayerScreen> open(PrintStream out) {
-        try {
-            Terminal terminal =
-                    TerminalBuilder.builder().system(true).dumb(false).build();
-            if (canDraw(terminal)) {
-                return Optional.of(new PlayerScreen(terminal, out));
-            }
-            terminal.close();
-        } catch (IOException | IllegalStateException | LinkageError notOnThisSystem) {
-            // a simpler view does
-        }
-        return Optional.empty();
-    }
-
-    private static boolean canDraw(Terminal terminal) {
-        return !terminal.getType().startsWith(Terminal.TYPE_DUMB)
-                && terminal.getStringCapability(Capability.cursor_up) != null;
-    }
-
-    private void readKeys() {
-        KeyDecoder keys = new KeyDecoder(patience -> terminal.reader().read(patience));
-        try {
-            for (Optional<String> stroke = keys.next(); stroke.isPresent(); stroke = keys.next()) {
-                stroke.flatMap(Order::by).ifPresent(orders::add);
-            }
-        } catch (IOException gone) {
-            // a terminal that went away gives no more keys; the sound goes on
-        }
     }
 
     @Override
     public void awaitOrder(Speakers speakers, long timeoutMillis) throws InterruptedException {
-        Order first = orders.poll(timeoutMillis, TimeUnit.MILLISECONDS);
-        if (first != null) {
-            orders.addFirst(first);
-        }
+        keys.await(timeoutMillis);
     }
 
     @Override
     public Optional<Order> order() {
-        return Optional.ofNullable(orders.poll()).map(order -> {
+        return keys.next().map(order -> {
             // any key but its own puts the list of keys away
-            boolean asksForKeys = order == Order.HELP && below == Layout.Below.HINT;
-            below = asksForKeys ? Layout.Below.ALL_KEYS : Layout.Below.HINT;
+            below = order == Order.HELP ? layout.turned(below) : Layout.Below.HINT;
             return order;
         });
     }
@@ -167,12 +124,7 @@ final class PlayerScreen implements View {
     public void close() {
         leave();
         forgetExit();
-        try {
-            terminal.setAttributes(before);
-            terminal.close();
-        } catch (IOException gone) {
-            // then there is nothing to give back
-        }
+        keys.close();
     }
 
     private void forgetExit() {

@@ -20,7 +20,7 @@ import java.util.Locale;
  * @param next        the call after it; empty after the last
  * @param goal        the section whose run-up is heard, after a jump; else empty
  * @param motion      whether it goes on
- * @param state       how it plays, in short
+ * @param state       how it plays, in short parts
  * @param notice      what was just done; may be empty
  */
 record Scene(
@@ -32,9 +32,11 @@ record Scene(
         String next,
         String goal,
         PlayState.Motion motion,
-        String state,
+        List<String> state,
         String notice) {
-    private static final String BETWEEN = "  ";
+    Scene {
+        state = List.copyOf(state);
+    }
 
     static Scene of(Moment moment, Follower follower) {
         Heard heard = moment.heard();
@@ -52,8 +54,8 @@ record Scene(
                 moment.notice());
     }
 
-    private static String state(Heard heard, PlayState play) {
-        CallSettings settings = heard.settings();
+    private static List<String> state(Heard heard, PlayState play) {
+        CallSettings settings = play.calls();
         List<String> parts = new ArrayList<>();
         parts.add(
                 switch (play.motion()) {
@@ -63,12 +65,11 @@ record Scene(
                     case NO_CALLS -> "MUSIC ONLY";
                     case NO_DEVICE -> "NO SOUND DEVICE";
                 });
-        if (heard.repeating() == Heard.Repeating.A_SECTION) {
-            parts.add("repeating"
-                    + heard.aim().map(aim -> " " + aim.section().name()).orElse(""));
+        if (play.repeating() == Heard.Repeating.A_SECTION) {
+            parts.add("repeating" + repeated(heard));
         }
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
-        parts.add("calls: " + calls(heard) + where(play.callsGo()));
+        parts.add("calls: " + calls(heard, settings) + where(play.callsGo()));
         parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
         if (play.voiceDb() != 0) {
             parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
@@ -76,7 +77,14 @@ record Scene(
         if (play.click() == Wish.Click.EVERY_BEAT) {
             parts.add("click");
         }
-        return String.join(BETWEEN, parts);
+        return parts;
+    }
+
+    /** The section's name as soon as it is heard again. */
+    private static String repeated(Heard heard) {
+        return heard.repeating() == Heard.Repeating.A_SECTION
+                ? heard.aim().map(aim -> " " + aim.section().name()).orElse("")
+                : "";
     }
 
     private static String where(CallsGo callsGo) {
@@ -98,8 +106,7 @@ record Scene(
     }
 
     /** With a fade what this wall has of it. */
-    private static String calls(Heard heard) {
-        CallSettings settings = heard.settings();
+    private static String calls(Heard heard, CallSettings settings) {
         int wall = heard.timeline()
                 .at(heard.songSeconds())
                 .map(count -> count.run().wall())

@@ -67,7 +67,10 @@ final class SoundOptions {
     static String asking(Delays delays) {
         String main = "--delay " + millis(delays.musicSeconds());
         String ear = "--ear-delay " + millis(delays.callsSeconds());
-        return delays.musicSeconds() == 0 ? ear : main + " " + ear;
+        if (delays.musicSeconds() == 0) {
+            return ear;
+        }
+        return delays.callsSeconds() == 0 ? main : main + " " + ear;
     }
 
     /** The same where calls may go with the music. */

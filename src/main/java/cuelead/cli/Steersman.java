@@ -1,21 +1,20 @@
 package cuelead.cli;
 
 import cuelead.dance.Counts;
-import cuelead.plan.CallLevel;
-import cuelead.plan.CallSettings;
 import cuelead.plan.Timeline;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
+import cuelead.practice.Heard;
+import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
-import java.util.List;
-import java.util.function.UnaryOperator;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Gives a user's orders to the practice that plays, and says what was done. Used on one thread. */
 final class Steersman {
-    private static final Beats LEAST_LEAD = Beats.HALF;
-    private static final Beats MOST_LEAD = Beats.of(16);
     private static final double DIP_STEP_DB = 2;
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
@@ -24,19 +23,22 @@ final class Steersman {
     private static final double DISPLAY_STEP_SECONDS = 0.010;
 
     private final LivePractice practice;
+    private final CallChoices calls;
+    private final Delays delaysAtFirst;
+    private Optional<String> late = Optional.empty();
     private boolean repeats;
     private double dipDb;
     private double otherDipDb;
     private CallsGo callsGo;
     private double voiceDb;
     private Wish.Click click;
-    private CallSettings.Fading fading;
 
     /** @param wish what the practice was made for */
     Steersman(LivePractice practice, Wish wish) {
         this.practice = practice;
+        calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
+        delaysAtFirst = practice.delays();
         click = wish.click();
-        fading = wish.fading();
         callsGo = wish.callsGo();
         dipDb = callsGo.usualDipDb();
         otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
@@ -44,38 +46,41 @@ final class Steersman {
 
     PlayState state() {
         PlayState.Motion motion = practice.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING;
-        return new PlayState(motion, dipDb, voiceDb, click, callsGo);
+        Heard.Repeating repeating = repeats ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING;
+        return new PlayState(motion, calls.wanted(), repeating, dipDb, voiceDb, click, callsGo);
     }
 
     /** Obeys; gives what was done in a few words, empty where it shows by itself. */
     String obey(Order order) {
         return switch (order) {
             case PAUSE_OR_GO_ON -> pauseOrGoOn();
-            case NEXT_SECTION -> jump("Next section.", () -> practice.jumpSections(1));
-            case PREVIOUS_SECTION -> jump("The section before.", () -> practice.jumpSections(-1));
-            case SECTION_AGAIN -> jump("This section again.", () -> practice.jumpSections(0));
-            case NEXT_WALL -> jump("Next wall.", () -> practice.jumpWalls(1));
-            case PREVIOUS_WALL -> jump("The wall before.", () -> practice.jumpWalls(-1));
-            case FROM_THE_TOP -> jump("From the top.", practice::fromTheTop);
+            case NEXT_SECTION -> jump(told -> practice.jumpSections(1, told), JumpWords::nextSection);
+            case PREVIOUS_SECTION -> back("The section before.", told -> practice.jumpSections(-1, told));
+            case SECTION_AGAIN -> back("This section again.", told -> practice.jumpSections(0, told));
+            case NEXT_WALL -> jump(told -> practice.jumpWalls(1, told), JumpWords::nextWall);
+            case PREVIOUS_WALL -> back("The wall before.", told -> practice.jumpWalls(-1, told));
+            case WALL_AGAIN -> back("This wall again.", told -> practice.jumpWalls(0, told));
+            case FROM_THE_TOP -> back("From the top: count 1 after its run-up.", practice::fromTheTop);
             case REPEAT_SECTION -> repeatOrGoOn();
-            case SHORTER_LEAD -> lead(Beats.ZERO.minus(Beats.HALF));
-            case LONGER_LEAD -> lead(Beats.HALF);
-            case FEWER_CALLS -> level(1);
-            case MORE_CALLS -> level(-1);
-            case ALL_CALLS_BACK -> allCallsBack();
-            case FADE -> fade();
+            case SHORTER_LEAD -> calls.shorterLead();
+            case LONGER_LEAD -> calls.longerLead();
+            case FEWER_CALLS -> calls.fewer();
+            case MORE_CALLS -> calls.more();
+            case ALL_CALLS_BACK -> calls.allBack();
+            case FADE -> calls.fadeOrNot();
             case CLICK -> click();
             case LESS_DIP -> dip(-DIP_STEP_DB);
             case MORE_DIP -> dip(DIP_STEP_DB);
             case SOFTER_VOICE -> voice(-VOICE_STEP_DB);
             case LOUDER_VOICE -> voice(VOICE_STEP_DB);
-            case COUNT_ONE_IS_NOW -> jump("Count 1 is now.", practice::countOneIsNow);
+            case COUNT_ONE_IS_NOW -> realign("Count 1 is now.", practice::countOneIsNow);
             case BEAT_EARLIER -> move("The dance is a beat earlier.", Beats.ZERO.minus(Beats.ONE));
             case BEAT_LATER -> move("The dance is a beat later.", Beats.ONE);
             case EIGHT_EARLIER -> move("The dance is " + section() + " earlier.", eight(-1));
             case EIGHT_LATER -> move("The dance is " + section() + " later.", eight(1));
-            case WALL_EARLIER -> jump("The dance is a wall earlier.", () -> practice.moveDanceByWall(-1));
-            case WALL_LATER -> jump("The dance is a wall later.", () -> practice.moveDanceByWall(1));
+            case WALL_EARLIER -> realign("The dance is a wall earlier.", () -> practice.moveDanceByWall(-1));
+            case WALL_LATER -> realign("The dance is a wall later.", () -> practice.moveDanceByWall(1));
+            case TAKE_REALIGNMENT_BACK -> takeRealignmentBack();
             case OTHER_SIDE -> otherSide();
             case SOONER -> delay(1);
             case LATER -> delay(-1);
@@ -88,14 +93,47 @@ final class Steersman {
         return what;
     }
 
-    /** Any jump leaves what is repeated. */
-    private String jump(String what, Runnable action) {
+    /** What was done of an order that had to wait for the one before it. */
+    Optional<String> news() {
+        Optional<String> said = late;
+        late = Optional.empty();
+        return said;
+    }
+
+    private String jump(Consumer<Consumer<Jump>> order, Function<Jump, String> words) {
+        late = Optional.empty();
+        order.accept(jump -> {
+            if (jump.way() != Jump.Way.NO_FURTHER) {
+                repeats = false; // any jump leaves what is repeated
+            }
+            late = Optional.of(words.apply(jump));
+        });
+        return news().orElse("");
+    }
+
+    private String back(String what, Consumer<Consumer<Jump>> order) {
+        return jump(order, jump -> JumpWords.back(jump, what));
+    }
+
+    /** Any realignment leaves what is repeated, too. */
+    private String realign(String what, Runnable action) {
         repeats = false;
-        return done(what, action);
+        return done(what + " (u takes it back)", action);
     }
 
     private String move(String what, Beats later) {
-        return jump(what, () -> practice.moveDance(later));
+        return realign(what, () -> practice.moveDance(later));
+    }
+
+    private String takeRealignmentBack() {
+        late = Optional.empty();
+        practice.takeRealignmentBack(which -> {
+            if (which != LivePractice.TakenBack.NOTHING) {
+                repeats = false;
+            }
+            late = Optional.of(JumpWords.takenBack(which));
+        });
+        return news().orElse("");
     }
 
     private Beats eight(int sections) {
@@ -120,51 +158,11 @@ final class Steersman {
 
     private String repeatOrGoOn() {
         if (repeats) {
-            return jump("On after this section.", practice::leaveLoop);
+            repeats = false;
+            return done("On after this section.", practice::leaveLoop);
         }
         repeats = true;
         return done("This section is repeated.", practice::loopSection);
-    }
-
-    private String lead(Beats longer) {
-        change(now -> {
-            Beats lead = between(LEAST_LEAD, now.lead().plus(longer), MOST_LEAD);
-            CallSettings usual = CallSettings.withLead(lead);
-            return new CallSettings(lead, usual.sectionLead(), now.level(), now.fading());
-        });
-        return longer.ticks() > 0 ? "Calls come half a beat earlier." : "Calls come half a beat later.";
-    }
-
-    private static Beats between(Beats least, Beats value, Beats most) {
-        Beats atLeast = value.compareTo(least) < 0 ? least : value;
-        return atLeast.compareTo(most) > 0 ? most : atLeast;
-    }
-
-    private String level(int fewer) {
-        List<CallLevel> levels = List.of(CallLevel.values());
-        change(now -> {
-            int index = Math.max(0, Math.min(levels.size() - 1, levels.indexOf(now.level()) + fewer));
-            return new CallSettings(now.lead(), now.sectionLead(), levels.get(index), now.fading());
-        });
-        return fewer > 0 ? "Fewer calls." : "More calls.";
-    }
-
-    private String fade() {
-        boolean isSteady = fading == CallSettings.Fading.STEADY;
-        fading = isSteady ? CallSettings.Fading.WALL_BY_WALL : CallSettings.Fading.STEADY;
-        CallSettings.Fading wanted = fading;
-        change(now -> new CallSettings(now.lead(), now.sectionLead(), now.level(), wanted));
-        return isSteady ? "Calls grow fewer from wall to wall." : "Calls do not fade any more.";
-    }
-
-    private String allCallsBack() {
-        fading = CallSettings.Fading.STEADY;
-        practice.allCallsBack();
-        return "All calls are back.";
-    }
-
-    private void change(UnaryOperator<CallSettings> change) {
-        practice.calls(change);
     }
 
     private String click() {
@@ -174,22 +172,27 @@ final class Steersman {
     }
 
     private String dip(double moreDb) {
+        double before = dipDb;
         dipDb = Math.max(0, Math.min(MOST_DIP_DB, dipDb + moreDb));
         double wanted = dipDb;
         practice.levels(now -> now.withDip(wanted));
-        return "The music goes down by " + Told.decimal(dipDb) + " dB under the calls.";
+        if (dipDb == 0) {
+            return "The music does not go down under the calls.";
+        }
+        return "The music goes down by " + Told.decimal(dipDb) + " dB under the calls"
+                + (dipDb == before ? " already." : ".");
     }
 
     private String otherSide() {
         return switch (callsGo) {
-            case WITH_THE_MUSIC -> calls(CallsGo.LEFT, "Calls on the left, music on the right.");
-            case LEFT -> calls(CallsGo.RIGHT, "Calls on the right, music on the left.");
-            case RIGHT -> calls(CallsGo.WITH_THE_MUSIC, "Calls and music on both sides.");
+            case WITH_THE_MUSIC -> callsTo(CallsGo.LEFT, "Calls on the left, music on the right.");
+            case LEFT -> callsTo(CallsGo.RIGHT, "Calls on the right, music on the left.");
+            case RIGHT -> callsTo(CallsGo.WITH_THE_MUSIC, "Calls and music on both sides.");
             case APART -> "The calls have a device of their own.";
         };
     }
 
-    private String calls(CallsGo next, String what) {
+    private String callsTo(CallsGo next, String what) {
         if (next.usualDipDb() != callsGo.usualDipDb()) {
             double before = dipDb;
             dipDb = otherDipDb;
@@ -204,11 +207,14 @@ final class Steersman {
     private String delay(int sooner) {
         Delays now = practice.delays();
         Delays other = callsGo == CallsGo.APART
-                ? now.withCallsLaterBy(sooner * EAR_STEP_SECONDS)
+                ? delaysAtFirst.withCallsApartBy(now.apartSeconds() + sooner * EAR_STEP_SECONDS)
                 : now.withMusicLaterBy(-sooner * DISPLAY_STEP_SECONDS);
         practice.delays(other);
-        String what = callsGo == CallsGo.APART ? "The calls in your ear come " : "The display comes ";
-        return what + (sooner > 0 ? "sooner" : "later") + ": " + SoundOptions.asking(callsGo, other) + ".";
+        String what = callsGo == CallsGo.APART ? "The calls in your ear" : "The display";
+        String where = sooner > 0 ? "sooner" : "later";
+        boolean isAtLimit = other.equals(now);
+        return what + (isAtLimit ? " cannot come " + where : " come" + (callsGo == CallsGo.APART ? " " : "s ") + where)
+                + ": " + SoundOptions.asking(callsGo, other) + ".";
     }
 
     private String voice(double louderDb) {

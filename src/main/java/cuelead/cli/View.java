@@ -24,14 +24,16 @@ interface View extends AutoCloseable {
     @Override
     void close();
 
-    /** What suits where the output leads: the player's lines, one line, or a line a call. */
-    static View of(Surroundings surroundings, Practice practice) {
+    /**
+     * What suits where the output leads: the player's lines, one line, or a line a call.
+     *
+     * @param keys of the player; empty where there are none
+     */
+    static View of(Surroundings surroundings, Practice practice, Optional<PlayerKeys> keys) {
         if (surroundings.terminal().output() != Terminal.End.TERMINAL) {
             return new CallLines(surroundings, practice);
         }
-        Optional<View> player = surroundings.terminal().input() == Terminal.End.TERMINAL
-                ? PlayerScreen.open(surroundings.out()).map(View.class::cast)
-                : Optional.empty();
-        return player.orElseGet(() -> new SingleLine(surroundings));
+        return keys.<View>map(open -> new PlayerScreen(open, surroundings.out()))
+                .orElseGet(() -> new SingleLine(surroundings));
     }
 }

@@ -44,22 +44,26 @@ public record DeviceName(String text) {
     }
 
     /**
-     * The device that a user means by its name or by a part that no other name has, in capitals or not.
+     * The device that a user means by its name or by a part that no other name has. Capitals, spaces, underscores and
+     * hyphens make no difference: systems write them as they like.
      *
      * @param there the devices to choose from
      * @throws Refused when none or several are meant, naming them
      */
     public static DeviceName meantBy(String part, List<DeviceName> there) throws Refused {
-        String wanted = part.strip().toLowerCase(Locale.ROOT);
         for (DeviceName name : there) {
-            if (wanted.equals(name.text().toLowerCase(Locale.ROOT))
-                    || wanted.equals(name.told().toLowerCase(Locale.ROOT))) {
+            if (part.equals(name.text()) || part.equals(name.told())) {
+                return name;
+            }
+        }
+        String wanted = plain(part);
+        for (DeviceName name : there) {
+            if (!wanted.isEmpty() && (wanted.equals(plain(name.text())) || wanted.equals(plain(name.told())))) {
                 return name;
             }
         }
         List<DeviceName> meant = there.stream()
-                .filter(name -> !wanted.isEmpty()
-                        && name.told().toLowerCase(Locale.ROOT).contains(wanted))
+                .filter(name -> !wanted.isEmpty() && plain(name.told()).contains(wanted))
                 .toList();
         if (meant.isEmpty()) {
             throw new DeviceName(part).refusal(there);
@@ -68,6 +72,10 @@ public record DeviceName(String text) {
             throw new Refused("\"" + part + "\" may be " + quoted(meant, " or ") + "; write more of the name.");
         }
         return meant.get(0);
+    }
+
+    private static String plain(String name) {
+        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
     }
 
     /** The name as users know it, without the library's own words before it. */

@@ -140,7 +140,7 @@ final class CountCues {
         List<Phrase> phrases = new ArrayList<>();
         StepWords.figureOf(count.section(), step)
                 .filter(run -> StepWords.begins(run, count.section(), step))
-                .filter(run -> !count.isFirstOfSection())
+                .filter(run -> !count.isFirstOfSection() && !StepWords.headRepeatsAWord(run.figure()))
                 .ifPresent(run -> phrases.addAll(headPhrases(run, count)));
         double loss = 0;
         for (String word : StepWords.of(count.section(), step)) {

@@ -48,7 +48,7 @@ final class CountIn {
         this.words = words;
         this.airtime = airtime;
         leadCounts = timeline.countsOf(settings.lead());
-        reserved = (int) reserved(timeline.dance().header().metre(), leadCounts).toDecimal();
+        reserved = (int) reserved(timeline, first, earliestSeconds, settings).toDecimal();
     }
 
     /**
@@ -58,6 +58,18 @@ final class CountIn {
     static Counts reserved(Metre metre, double leadCounts) {
         boolean isBarEnough = metre.beatsInBar() - leadCounts >= FEWEST_WORDS;
         return Counts.of(isBarEnough ? metre.beatsInBar() : metre.countsInSection());
+    }
+
+    /**
+     * The same for a piece of a dance; its bar alone where the longer count-in would leave no room to name the section
+     * before it.
+     */
+    static Counts reserved(Timeline timeline, DancedCount first, double earliestSeconds, CallSettings settings) {
+        Metre metre = timeline.dance().header().metre();
+        Counts usual = reserved(metre, timeline.countsOf(settings.lead()));
+        BeatPosition named = first.at().minus(timeline.beatsOf(usual).plus(Cues.BETWEEN_CHANGES));
+        boolean isRoomBefore = timeline.grid().secondsAt(named.minus(Beats.ONE)) >= earliestSeconds;
+        return isRoomBefore ? usual : Counts.of(metre.beatsInBar());
     }
 
     /** The words that no first call can meet, in order of time; takes their airtime. To be asked before all calls. */

@@ -1,9 +1,10 @@
 package cuelead.plan;
 
-import cuelead.dance.Metre;
+import cuelead.dance.Counts;
 import cuelead.english.NumberWords;
 import cuelead.plan.Call.Kind;
 import cuelead.plan.Cue.Need;
+import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,7 +16,7 @@ import java.util.Optional;
  */
 final class Cues {
     /** A wall, a restart or a tag is called this much before its first section. */
-    private static final Beats BETWEEN_CHANGES = Beats.of(2);
+    static final Beats BETWEEN_CHANGES = Beats.of(2);
 
     private final Timeline timeline;
     private final Extent extent;
@@ -94,9 +95,12 @@ final class Cues {
         if (!isOpening(count)) {
             return leadInFlow(count);
         }
-        Metre metre = timeline.dance().header().metre();
-        Beats beforeCountIn = timeline.beatsOf(CountIn.reserved(metre, timeline.countsOf(settings.lead())))
-                .plus(BETWEEN_CHANGES);
+        Counts countIn = CountIn.reserved(timeline, count, extent.earliestSeconds(), settings);
+        Beats beforeCountIn = timeline.beatsOf(countIn).plus(BETWEEN_CHANGES);
+        BeatPosition wanted = count.at().minus(settings.sectionLead());
+        if (timeline.grid().secondsAt(wanted) < extent.earliestSeconds()) {
+            return beforeCountIn;
+        }
         return beforeCountIn.compareTo(settings.sectionLead()) > 0 ? beforeCountIn : settings.sectionLead();
     }
 

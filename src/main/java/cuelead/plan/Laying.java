@@ -36,6 +36,11 @@ public record Laying(CountOne countOne, CountRate countRate, double endSeconds, 
         return new Laying(countOne, countRate, endSeconds, mostWalls, moved.plus(more));
     }
 
+    /** The same with music that ends at another time. */
+    public Laying until(double otherEndSeconds) {
+        return new Laying(countOne, countRate, otherEndSeconds, mostWalls, moved);
+    }
+
     /** The same, from another first count. */
     public Laying from(CountOne other) {
         return new Laying(other, countRate, endSeconds, mostWalls);

@@ -74,6 +74,12 @@ final class StepWords {
         return words.size() > 1 && String.join(" ", words).equals(figure.callHead());
     }
 
+    /** Whether the head is one word again and again: "walk walk" before a third "walk" would be a step too many. */
+    static boolean headRepeatsAWord(Figure figure) {
+        return headNamesEachAction(figure)
+                && figure.callWords().stream().distinct().count() == 1;
+    }
+
     private static boolean isMirrored(FigureRun figure) {
         return figure.lead() != figure.figure().lead();
     }

@@ -27,12 +27,15 @@ public record Delays(double musicSeconds, double callsSeconds) {
         return callsSeconds - musicSeconds;
     }
 
-    /** The same with a device of the calls that is so much later; earlier when below 0, as far as it goes. */
-    public Delays withCallsLaterBy(double seconds) {
-        double calls = Math.min(callsSeconds + seconds, MOST_SECONDS);
-        return calls >= 0
-                ? new Delays(musicSeconds, calls)
-                : new Delays(Math.min(musicSeconds - calls, MOST_SECONDS), 0); // then it is the music that is late
+    /**
+     * The same music with a device of the calls that is so much later than it. A device of the calls that would be
+     * earlier than this computer sounds at once instead, and it is the music that is later.
+     *
+     * @param seconds as {@link #apartSeconds}; below 0 = the calls' device is the earlier one
+     */
+    public Delays withCallsApartBy(double seconds) {
+        double calls = Math.min(musicSeconds + seconds, MOST_SECONDS);
+        return calls >= 0 ? new Delays(musicSeconds, calls) : new Delays(Math.min(-seconds, MOST_SECONDS), 0);
     }
 
     /** The same with a device of the music that is so much later; earlier when below 0, as far as it goes. */

@@ -44,8 +44,7 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
      */
     static Ground overSong(Dance dance, BeatGrid grid, double songSeconds) {
         Header header = dance.header();
-        BeatPosition halfAfterLast = BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF);
-        double end = Math.min(songSeconds, grid.secondsAt(halfAfterLast));
+        double end = Math.min(songSeconds, halfAfterLast(grid));
         CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
         return new Ground(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
     }
@@ -58,7 +57,12 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
         Timeline endless = new Ground(dance, beats(tempo, 2, metre), laying).timeline();
         DancedCount last = endless.ending().last().orElseThrow();
         int beats = Math.toIntExact(last.at().beatIndex() + 1 + BEATS_AFTER);
-        return new Ground(dance, beats(tempo, beats, metre), laying);
+        BeatGrid grid = beats(tempo, beats, metre);
+        return new Ground(dance, grid, laying.until(halfAfterLast(grid)));
+    }
+
+    private static double halfAfterLast(BeatGrid grid) {
+        return grid.secondsAt(BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF));
     }
 
     /** The dance laid over the beats. */

@@ -15,13 +15,15 @@ import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 
 /**
  * A practice that is steered while it plays. Jumps land on a beat, eight counts before their section (six in waltz), in
- * which it is named and counted in; beat follows beat. A call that has begun is heard to its end, and what is called
+ * which it is named, and counted in where its first calls leave time; beat follows beat. A call that has begun is heard to its end, and what is called
  * after a command is what would be called had the practice begun there.
  *
  * <p>Used on one thread, which plans for some hundredths of a second at each command; the audio thread never waits for
@@ -36,7 +38,19 @@ public final class LivePractice {
     private final SampleRate rate;
     private final Steering steering;
     private final Queue<Runnable> commands = new ArrayDeque<>();
+    /** How the dance lay before each realignment that has not been taken back; the last first. */
+    private final Deque<Ground> realigned = new ArrayDeque<>();
+
     private boolean isPaused;
+
+    /** Which realignment has been taken back. */
+    public enum TakenBack {
+        /** The dance lies as the sheet says again. */
+        THE_FIRST,
+        A_LATER_ONE,
+        /** There is none. */
+        NOTHING
+    }
 
     LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
         this.takes = takes;
@@ -119,27 +133,42 @@ public final class LivePractice {
         return outputs.hasEnded();
     }
 
-    /** From count 1 of the first wall. */
-    public void fromTheTop() {
-        command(() -> sections().ifPresent(sections -> jumpTo(sections.after(sections.at(0), 0))));
+    /**
+     * From count 1 of the first wall; when that has yet to come, from the beginning of the song.
+     *
+     * @param told what comes of it, as soon as it is obeyed
+     */
+    public void fromTheTop(Consumer<Jump> told) {
+        command(() -> sections().ifPresent(all -> go(all.toTheTop(placeSeconds()), told)));
     }
 
     /**
      * Jumps by sections.
      *
      * @param sections how many sections on; 0 = the one that is danced, from its beginning; below 0 = back
+     * @param told     what comes of it, as soon as it is obeyed
      */
-    public void jumpSections(int sections) {
-        command(() -> sections().ifPresent(all -> jumpTo(all.after(meant(all), sections))));
+    public void jumpSections(int sections, Consumer<Jump> told) {
+        command(() -> sections().ifPresent(all -> go(all.sectionsOn(meant(all), placeSeconds(), sections), told)));
     }
 
     /**
      * Jumps by walls.
      *
      * @param walls how many walls on; 0 = the one that is danced, from its beginning; below 0 = back
+     * @param told  what comes of it, as soon as it is obeyed
      */
-    public void jumpWalls(int walls) {
-        command(() -> sections().ifPresent(all -> jumpTo(all.wallAfter(meant(all), walls))));
+    public void jumpWalls(int walls, Consumer<Jump> told) {
+        command(() -> sections().ifPresent(all -> go(all.wallsOn(meant(all), placeSeconds(), walls), told)));
+    }
+
+    private void go(Jump jump, Consumer<Jump> told) {
+        switch (jump.way()) {
+            case ON, BACK -> jumpTo(jump.aim());
+            case SONG_BEGINNING -> jumpToBeginning();
+            case NO_FURTHER -> {} // what is heard goes on
+        }
+        told.accept(jump);
     }
 
     /** Repeats the section that is danced, each time after its run-up. */
@@ -152,7 +181,11 @@ public final class LivePractice {
         command(() -> {
             Extent extent = steering.coming().take().extent();
             Extent onwards = new Extent(extent.from(), Optional.empty(), extent.earliestSeconds());
-            goOn(steering.coming().manner(), steering.coming().take().timeline(), onwards);
+            goOn(
+                    steering.coming().manner(),
+                    steering.coming().take().timeline(),
+                    onwards,
+                    steering.coming().aim());
         });
     }
 
@@ -189,7 +222,7 @@ public final class LivePractice {
     private void manner(UnaryOperator<Manner> change) {
         command(() -> {
             Course now = steering.coming();
-            goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent());
+            goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
         });
     }
 
@@ -217,20 +250,42 @@ public final class LivePractice {
         command(() -> realignNow(change.apply(steering.coming().manner().ground())));
     }
 
+    /**
+     * Takes the last realignment back that has not been; may be asked several times.
+     *
+     * @param told what comes of it, as soon as it is obeyed
+     */
+    public void takeRealignmentBack(Consumer<TakenBack> told) {
+        command(() -> {
+            if (realigned.isEmpty()) {
+                told.accept(TakenBack.NOTHING);
+                return;
+            }
+            layOn(realigned.pop());
+            told.accept(realigned.isEmpty() ? TakenBack.THE_FIRST : TakenBack.A_LATER_ONE);
+        });
+    }
+
     private void realignNow(Ground ground) {
+        realigned.push(steering.coming().manner().ground());
+        layOn(ground);
+    }
+
+    private void layOn(Ground ground) {
         Timeline timeline = ground.timeline();
-        goOn(steering.coming().manner().with(ground), timeline, Extent.whole(timeline));
+        // a section that was jumped to lies elsewhere now
+        goOn(steering.coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
     }
 
     /** The music plays on; calls are planned anew from the next beat on. */
-    private void goOn(Manner manner, Timeline timeline, Extent extent) {
+    private void goOn(Manner manner, Timeline timeline, Extent extent, Optional<DancedCount> aim) {
         Course now = steering.coming();
         Landing landing = Landing.onTheWay(grid(), heardBeforeNextSeconds(), nextSeconds());
         double at = landing.atSeconds();
         double earliest = isStanding() ? at : Math.max(at, steering.begunUntilSeconds(at));
         Take take = takes.make(timeline, new Extent(extent.from(), extent.to(), earliest), manner);
         Optional<Change.Loop> loop = extent.to().isPresent() ? now.loop() : Optional.empty();
-        goOver(new Course(take, manner, now.aim(), loop), landing);
+        goOver(new Course(take, manner, aim, loop), landing);
     }
 
     private void jumpTo(DancedCount start) {
@@ -240,6 +295,17 @@ public final class LivePractice {
         Extent extent = new Extent(start.at(), Optional.empty(), grid().secondsAt(runUp));
         Take take = takes.make(timeline, extent, now.manner());
         goOver(new Course(take, now.manner(), Optional.of(start), Optional.empty()), landing(runUp));
+    }
+
+    /** To the first beat of the song, so that beat follows beat here, too. */
+    private void jumpToBeginning() {
+        Course now = steering.coming();
+        Extent whole = Extent.whole(now.take().timeline());
+        BeatPosition first = Landing.beatFrom(grid(), 0);
+        double earliest = Math.max(grid().secondsAt(first), whole.earliestSeconds());
+        Extent extent = new Extent(whole.from(), Optional.empty(), earliest);
+        Take take = takes.make(now.take().timeline(), extent, now.manner());
+        goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
     }
 
     private void loopSection(Sections sections) {
@@ -293,11 +359,16 @@ public final class LivePractice {
     /** The section that the user means: the one that is heard, or that he has just jumped to. */
     private DancedCount meant(Sections sections) {
         Course now = steering.coming();
-        Place place = steering.isComingHeard() ? steering.heard() : steering.next();
-        double seconds = rate.secondsAt(place.songFrame());
+        double seconds = placeSeconds();
         return now.aim()
                 .filter(aim -> seconds < aim.songSeconds() || now.loop().isPresent())
                 .orElseGet(() -> sections.at(seconds));
+    }
+
+    /** What is heard, or where the last jump has just led. */
+    private double placeSeconds() {
+        Place place = steering.isComingHeard() ? steering.heard() : steering.next();
+        return rate.secondsAt(place.songFrame());
     }
 
     private Optional<Sections> sections() {

@@ -25,14 +25,51 @@ final class Sections {
         return starts.get(indexAt(songSeconds));
     }
 
-    /** The section so many after another; the last or first where there are not so many. */
-    DancedCount after(DancedCount start, int sections) {
-        int index = indexAt(start.songSeconds()) + sections;
-        return starts.get(Math.max(0, Math.min(starts.size() - 1, index)));
+    /**
+     * A jump by sections.
+     *
+     * @param meant      the section to jump from
+     * @param nowSeconds what is heard now, seconds of the song
+     * @param sections   how many sections on; 0 = this one from its beginning; below 0 = back
+     */
+    Jump sectionsOn(DancedCount meant, double nowSeconds, int sections) {
+        return jump(meant, nowSeconds, sections, among(starts, indexAt(meant.songSeconds()) + sections));
     }
 
-    /** The start of the wall so many after the one that a section belongs to; as {@link #after}. */
-    DancedCount wallAfter(DancedCount start, int walls) {
+    /** A jump by walls; as {@link #sectionsOn}. */
+    Jump wallsOn(DancedCount meant, double nowSeconds, int walls) {
+        return jump(meant, nowSeconds, walls, wallAfter(meant, walls));
+    }
+
+    /** A jump to count 1 of the first wall; from its run-up or before it to the beginning of the song. */
+    Jump toTheTop(double nowSeconds) {
+        DancedCount first = starts.get(0);
+        return nowSeconds < first.songSeconds()
+                ? new Jump(first, Jump.Way.SONG_BEGINNING)
+                : backOrOn(first, nowSeconds);
+    }
+
+    private Jump jump(DancedCount meant, double nowSeconds, int steps, DancedCount aim) {
+        if (steps > 0 && aim.songSeconds() <= meant.songSeconds()) {
+            return new Jump(aim, Jump.Way.NO_FURTHER);
+        }
+        boolean isBeforeAll = steps < 0 && nowSeconds < starts.get(0).songSeconds();
+        // a jump lands less than a beat before its run-up
+        BeatPosition landing = runUpOf(aim).minus(Beats.ONE);
+        boolean leadsOnUnasked = steps <= 0 && nowSeconds < timeline.grid().secondsAt(landing);
+        return isBeforeAll || leadsOnUnasked ? new Jump(aim, Jump.Way.SONG_BEGINNING) : backOrOn(aim, nowSeconds);
+    }
+
+    private Jump backOrOn(DancedCount aim, double nowSeconds) {
+        double runUp = timeline.grid().secondsAt(runUpOf(aim));
+        if (runUp < 0) {
+            return new Jump(aim, Jump.Way.SONG_BEGINNING);
+        }
+        return new Jump(aim, runUp < nowSeconds ? Jump.Way.BACK : Jump.Way.ON);
+    }
+
+    /** The start of the wall so many after the one that a section belongs to; as far as there are any. */
+    private DancedCount wallAfter(DancedCount start, int walls) {
         List<DancedCount> wallStarts = starts.stream()
                 .filter(count -> !count.run().isTag() && count.countInRun() == 1)
                 .toList();
@@ -40,7 +77,11 @@ final class Sections {
         while (now + 1 < wallStarts.size() && wallStarts.get(now + 1).songSeconds() <= start.songSeconds()) {
             now++;
         }
-        return wallStarts.get(Math.max(0, Math.min(wallStarts.size() - 1, now + walls)));
+        return among(wallStarts, now + walls);
+    }
+
+    private static DancedCount among(List<DancedCount> all, int index) {
+        return all.get(Math.max(0, Math.min(all.size() - 1, index)));
     }
 
     private int indexAt(double songSeconds) {
@@ -66,11 +107,17 @@ final class Sections {
     }
 
     /**
-     * From the start of the wall before to the start of the wall that a section belongs to, or of that wall to the next.
+     * From the start of the wall before to the start of the wall that a section belongs to, or of that wall to the
+     * next; the other of both where there is none.
      *
      * @param walls -1 or 1
      */
     Beats wallLength(DancedCount start, int walls) {
+        Beats length = wallDistance(start, walls);
+        return length.ticks() > 0 ? length : wallDistance(start, -walls);
+    }
+
+    private Beats wallDistance(DancedCount start, int walls) {
         DancedCount wall = wallAfter(start, 0);
         DancedCount other = wallAfter(start, walls);
         return walls > 0 ? other.at().since(wall.at()) : wall.at().since(other.at());

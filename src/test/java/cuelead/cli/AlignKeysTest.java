@@ -18,8 +18,21 @@ class AlignKeysTest {
 
     @Test
     void whatIsLaterThanNotLateMeansThatTheLoudspeakerIs() {
-        assertEquals("--delay 50 --ear-delay 0", SoundOptions.asking(after(Delays.NONE, "up")));
-        assertEquals("--delay 250 --ear-delay 0", SoundOptions.asking(after(new Delays(0.2, 0), "up")));
+        assertEquals("--delay 50", SoundOptions.asking(after(Delays.NONE, "up")));
+        assertEquals("--delay 250", SoundOptions.asking(after(new Delays(0.2, 0), "up")));
+    }
+
+    /** Beyond what was given at first, only the difference of both is found: one option says it. */
+    @Test
+    void whatBothHaveInCommonIsNotTold() {
+        assertEquals(
+                "--ear-delay 64",
+                SoundOptions.asking(
+                        after(Delays.NONE, "up", "right", "down", "down", "left", "left", ",", ",", ",", ",", "left")));
+        assertEquals("--delay 200 --ear-delay 205", SoundOptions.asking(after(new Delays(0.2, 0.2), "left")));
+        assertEquals(
+                "--delay 200 --ear-delay 10",
+                SoundOptions.asking(after(new Delays(0.2, 0), "up", "left", "left", "down")));
     }
 
     /** From anywhere within reach a listener comes within half a step of 5 ms. */
@@ -31,7 +44,7 @@ class AlignKeysTest {
             double missing = apart - delays.apartSeconds();
             String coarse = missing > 0 ? "down" : "up";
             String small = missing > 0 ? "left" : "right";
-            delays = AlignKeys.after(Math.abs(missing) > 0.03 ? coarse : small, delays);
+            delays = AlignKeys.after(Math.abs(missing) > 0.03 ? coarse : small, delays, Delays.NONE);
         }
         assertEquals(apart, delays.apartSeconds(), 0.0026);
     }
@@ -39,7 +52,7 @@ class AlignKeysTest {
     private static Delays after(Delays delays, String... strokes) {
         Delays now = delays;
         for (String stroke : strokes) {
-            now = AlignKeys.after(stroke, now);
+            now = AlignKeys.after(stroke, now, delays);
         }
         return now;
     }

@@ -61,7 +61,14 @@ final class Calls {
                 Optional.empty());
         return new Moment(
                 heard,
-                new PlayState(PlayState.Motion.PLAYING, 10, 0, Wish.Click.SILENT, CallsGo.WITH_THE_MUSIC),
+                new PlayState(
+                        PlayState.Motion.PLAYING,
+                        heard.settings(),
+                        Heard.Repeating.NOTHING,
+                        10,
+                        0,
+                        Wish.Click.SILENT,
+                        CallsGo.WITH_THE_MUSIC),
                 notice);
     }
 

@@ -188,6 +188,7 @@ class CommandsTest {
         Outcome outcome = bench.run("check", sheet.toString());
         assertEquals(1, outcome.exitCode());
         assertTrue(outcome.out().contains(sheet + ":5:"), outcome.out());
+        assertTrue(outcome.err().endsWith(" errors." + System.lineSeparator()), outcome.err());
         assertTrue(outcome.out().contains("    1-4 Walk fwd R, L, froobles, L"), outcome.out());
         assertTrue(outcome.out().lines().anyMatch(line -> line.strip().equals("^")), outcome.out());
         assertEquals(0, bench.run("check", Bench.DEMO_SHEET).exitCode());

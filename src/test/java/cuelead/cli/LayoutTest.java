@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.plan.Timeline;
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -67,13 +68,52 @@ class LayoutTest {
         assertEquals(List.of("[close] side"), shown(14, 2, 9.2, Layout.Below.HINT));
     }
 
+    @Test
+    void whatIsTooLongForANarrowTerminalGoesOnInTheNextLine() {
+        List<String> lines = shown(40, 20, 9.2, Layout.Below.HINT);
+        assertEquals("then  in 6 counts: wall 2 facing 6", lines.get(6));
+        assertEquals("      o'clock (back)", lines.get(7));
+        assertEquals("Playing  lead 2  calls: words", lines.get(9));
+        assertEquals("      dip 10 dB", lines.get(10));
+        assertTrue(shown(40, 10, 9.2, Layout.Below.HINT).contains("Playing  lead 2  calls: words  dip 1..."));
+    }
+
+    @Test
+    void allCountsAreSeenInThirtyColumns() {
+        assertEquals(
+                "S1  1  2 [3] 4  5  6  7  8 ",
+                shown(30, 20, 9.2, Layout.Below.HINT).get(2));
+        assertEquals(
+                "S1  1 2[3]4 5 6 7 8", shown(22, 20, 9.2, Layout.Below.HINT).get(2));
+        assertEquals(" 1 2[3]4 5 6 7 8", shown(18, 20, 9.2, Layout.Below.HINT).get(2));
+    }
+
+    /** Each press of the key for the keys shows the next page of them, and after the last they go away. */
+    @Test
+    void theKeysTurnPageByPageWhereTheyAreTooMany() {
+        Layout small = new Layout(40, 10);
+        List<String> seen = new ArrayList<>();
+        int pages = 0;
+        for (Layout.Below page = small.turned(Layout.Below.HINT); !page.isHint(); page = small.turned(page)) {
+            List<String> lines = shown(40, 10, 9.2, page);
+            assertTrue(lines.containsAll(List.of("now   close", "next  side")), lines.toString());
+            assertTrue(lines.get(lines.size() - 1).startsWith("? "), lines.toString());
+            seen.addAll(lines);
+            pages++;
+        }
+        assertTrue(pages > 1);
+        assertTrue(seen.containsAll(KeyHelp.lines(39)), seen.toString());
+        Layout large = new Layout(80, 24);
+        assertTrue(large.turned(large.turned(Layout.Below.HINT)).isHint());
+    }
+
     @Property(tries = 300)
     void nothingWrapsOrScrolls(
             @ForAll @IntRange(min = 2, max = 200) int columns,
             @ForAll @IntRange(min = 1, max = 60) int rows,
             @ForAll @DoubleRange(min = -1, max = 40) double songSeconds,
-            @ForAll Layout.Below below) {
-        List<String> lines = shown(columns, rows, songSeconds, below);
+            @ForAll @IntRange(min = -1, max = 8) int keysPage) {
+        List<String> lines = shown(columns, rows, songSeconds, new Layout.Below(keysPage));
         assertTrue(lines.size() <= Math.max(1, rows - 1), lines.toString());
         assertTrue(lines.stream().allMatch(line -> line.length() < columns), lines.toString());
     }

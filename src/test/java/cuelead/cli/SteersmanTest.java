@@ -129,6 +129,70 @@ class SteersmanTest {
     }
 
     @Test
+    void limitsAreSaid() {
+        assertEquals("Every word is called already.", steersman.obey(Order.MORE_CALLS));
+        assertEquals("The display cannot come sooner: --delay 0.", steersman.obey(Order.SOONER));
+        for (int i = 0; i < 40; i++) {
+            steersman.obey(Order.SHORTER_LEAD);
+            steersman.obey(Order.FEWER_CALLS);
+            steersman.obey(Order.MORE_DIP);
+        }
+        assertEquals("Calls come half a beat ahead already.", steersman.obey(Order.SHORTER_LEAD));
+        assertEquals("Nothing is called already.", steersman.obey(Order.FEWER_CALLS));
+        assertEquals("The music goes down by 24 dB under the calls already.", steersman.obey(Order.MORE_DIP));
+        for (int i = 0; i < 40; i++) {
+            steersman.obey(Order.LONGER_LEAD);
+        }
+        assertEquals("Calls come 16 beats ahead already.", steersman.obey(Order.LONGER_LEAD));
+    }
+
+    @Test
+    void whatWasOrderedIsShownAtOnce() {
+        steersman.obey(Order.LONGER_LEAD);
+        steersman.obey(Order.FEWER_CALLS);
+        steersman.obey(Order.REPEAT_SECTION);
+        PlayState state = steersman.state();
+        assertEquals(Beats.ofDecimal(2.5), state.calls().lead());
+        assertEquals(CallLevel.FIGURES, state.calls().level());
+        assertEquals(Heard.Repeating.A_SECTION, state.repeating());
+    }
+
+    @Test
+    void jumpsAreSaidAsTheyAre() throws Exception {
+        assertEquals("From the beginning of the song.", steersman.obey(Order.FROM_THE_TOP));
+        after(Order.NEXT_WALL, Order.NEXT_WALL, Order.NEXT_WALL);
+        assertEquals("From the top: count 1 after its run-up.", steersman.obey(Order.FROM_THE_TOP));
+        after(Order.NEXT_WALL, Order.NEXT_WALL, Order.NEXT_WALL, Order.WALL_AGAIN);
+        assertEquals("This is the last wall.", steersman.obey(Order.NEXT_WALL));
+        assertEquals(
+                "4 S1",
+                live.heard()
+                        .aim()
+                        .map(aim -> aim.run().wall() + " " + aim.section().name())
+                        .orElseThrow());
+    }
+
+    @Test
+    void realignmentsAreTakenBack() throws Exception {
+        long before = live.heard().timeline().countOne().ticks();
+        assertEquals("Count 1 is now. (u takes it back)", steersman.obey(Order.COUNT_ONE_IS_NOW));
+        after(Order.EIGHT_LATER);
+        assertEquals("The dance lies as before.", steersman.obey(Order.TAKE_REALIGNMENT_BACK));
+        after(Order.CLICK);
+        assertEquals("The dance lies as the sheet says.", steersman.obey(Order.TAKE_REALIGNMENT_BACK));
+        after(Order.CLICK);
+        assertEquals(before, live.heard().timeline().countOne().ticks());
+        assertEquals("The dance lies as the sheet says already.", steersman.obey(Order.TAKE_REALIGNMENT_BACK));
+    }
+
+    @Test
+    void clicksHaveAnEndOfTheirOwn() {
+        double end = live.heard().timeline().endSeconds();
+        assertTrue(end < 300, "at " + end);
+        assertEquals(practice.rate().secondsAt(practice.toFrame()), end, 1);
+    }
+
+    @Test
     void theDanceMovesAgainstTheMusic() throws Exception {
         long before = live.heard().timeline().countOne().ticks();
         assertEquals(
@@ -187,7 +251,8 @@ class SteersmanTest {
         Steersman other = new Steersman(live, apart());
         assertEquals("The calls in your ear come sooner: --ear-delay 5.", other.obey(Order.SOONER));
         other.obey(Order.LATER);
-        assertEquals("The calls in your ear come later: --delay 5 --ear-delay 0.", other.obey(Order.LATER));
+        assertEquals("The calls in your ear come later: --delay 5.", other.obey(Order.LATER));
+        assertEquals("The calls in your ear come sooner: --ear-delay 0.", other.obey(Order.SOONER));
         assertEquals("The calls have a device of their own.", other.obey(Order.OTHER_SIDE));
         assertEquals(CallsGo.APART, other.state().callsGo());
     }

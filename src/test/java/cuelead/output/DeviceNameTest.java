@@ -16,6 +16,15 @@ class DeviceNameTest {
     private static final List<DeviceName> THERE = List.of(EAR, HALL, LONG_HALL);
 
     @Test
+    void spacesUnderscoresAndHyphensMakeNoDifference() throws Exception {
+        DeviceName round = new DeviceName("OpenAL Soft on Round_Speaker-5");
+        List<DeviceName> there = List.of(HALL, round);
+        assertEquals(round, DeviceName.meantBy("round speaker 5", there));
+        assertEquals(round, DeviceName.meantBy("roundspeaker", there));
+        assertEquals(round, DeviceName.meantBy("Speaker_5", there));
+    }
+
+    @Test
     void aDistinctPartOfANameIsEnough() throws Exception {
         assertEquals(EAR, DeviceName.meantBy("EAR", THERE));
         assertEquals(LONG_HALL, DeviceName.meantBy("left", THERE));

@@ -3,18 +3,23 @@ package cuelead.practice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.Call;
 import cuelead.plan.CallPlan;
+import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.plan.LeftOut;
 import cuelead.plan.Run;
 import cuelead.report.Refused;
+import cuelead.time.Beats;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -52,6 +57,54 @@ class DemoDancesTest {
                 .count();
         double percent = 100.0 * got / weighty.size();
         assertTrue(percent >= leastPercent, String.format(Locale.ROOT, "%.1f of 100 counts", percent));
+    }
+
+    /** Wherever a jump lands, six or eight counts before its section, the section is named. */
+    @ParameterizedTest
+    @CsvSource({
+        "lamp-on-the-quay, 110, 2",
+        "slack-water-waltz, 92, 2",
+        "slack-water-waltz, 120, 2",
+        "rope-walk-ramble, 110, 4"
+    })
+    void aSectionThatIsJumpedToIsNamed(String dance, double beatsPerMinute, double leadBeats) throws Exception {
+        Wish wish = Wishes.atTempo(Path.of("cues", dance + ".txt"), beatsPerMinute);
+        List<Jump> jumps = new ArrayList<>();
+        try (Practice practice = Practice.prepare(wish, new Places(cache, Path.of("")), (work, done) -> {})) {
+            FakeSpeakers speakers = new FakeSpeakers(practice.rate());
+            LivePractice live = practice.live(speakers);
+            live.calls(now -> CallSettings.withLead(Beats.ofDecimal(leadBeats)));
+            for (int i = 1; i < 8; i++) {
+                for (int look = 0; look < 100; look++) {
+                    speakers.hear(0.02);
+                    live.tick();
+                }
+                live.jumpSections(1, jumps::add);
+                for (int look = 0; look < 40; look++) {
+                    speakers.hear(0.02);
+                    live.tick();
+                }
+                DancedCount aim = live.heard().aim().orElseThrow();
+                List<String> before = live.heard().calls().stream()
+                        .map(SpokenCall::call)
+                        .filter(call -> call.startsSeconds() < aim.songSeconds())
+                        .filter(call -> call.kind() == Call.Kind.SECTION)
+                        .map(Call::words)
+                        .toList();
+                assertEquals(1, before.size(), aim.section().name() + " " + before);
+            }
+        }
+    }
+
+    /** Three walks are three words. */
+    @Test
+    void eachWalkIsSaidOnce() throws Exception {
+        List<String> walks = plan("lamp-on-the-quay", 110).calls().stream()
+                .filter(call -> call.wall() == 2 && call.section().equals("S4"))
+                .map(Call::words)
+                .filter(words -> words.startsWith("walk"))
+                .toList();
+        assertEquals(List.of("walk", "walk", "walk"), walks);
     }
 
     private static String nameOf(DancedCount count) {

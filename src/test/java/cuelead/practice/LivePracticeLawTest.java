@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.FakeSpeakers;
 import cuelead.plan.Call;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
@@ -80,7 +81,7 @@ class LivePracticeLawTest {
     @Property(tries = 30)
     void callsAreThoseOfAPracticeMadeFromScratch(@ForAll("commands") List<Command> commands) throws Exception {
         try (Practice practice = prepare("Intro: 8 counts", CallSettings.withLead(Beats.of(2)))) {
-            FakeSpeakers speakers = new FakeSpeakers();
+            FakeSpeakers speakers = new FakeSpeakers(HumSong.RATE);
             LivePractice live = practice.live(speakers);
             CallSettings wished = CallSettings.withLead(Beats.of(2));
             hear(live, speakers, 7);
@@ -89,7 +90,7 @@ class LivePracticeLawTest {
                 wished = wished(wished, command);
                 hear(live, speakers, 0.7);
                 if (live.heard().songSeconds() > LAST_PLACE_SECONDS) {
-                    live.fromTheTop();
+                    live.fromTheTop(jump -> {});
                     hear(live, speakers, 0.7);
                 }
             }
@@ -142,11 +143,11 @@ class LivePracticeLawTest {
 
     private static void obey(LivePractice live, Command command) {
         switch (command) {
-            case NEXT_SECTION -> live.jumpSections(1);
-            case PREVIOUS_SECTION -> live.jumpSections(-1);
-            case NEXT_WALL -> live.jumpWalls(1);
-            case WALL_AGAIN -> live.jumpWalls(0);
-            case TOP -> live.fromTheTop();
+            case NEXT_SECTION -> live.jumpSections(1, jump -> {});
+            case PREVIOUS_SECTION -> live.jumpSections(-1, jump -> {});
+            case NEXT_WALL -> live.jumpWalls(1, jump -> {});
+            case WALL_AGAIN -> live.jumpWalls(0, jump -> {});
+            case TOP -> live.fromTheTop(jump -> {});
             case LOOP -> live.loopSection();
             case LEAVE_LOOP -> live.leaveLoop();
             case PAUSE_AND_GO_ON -> {

@@ -39,6 +39,7 @@ class LivePracticeTest {
     private Practice practice;
     private FakeSpeakers speakers;
     private LivePractice live;
+    private final List<Jump> jumps = new ArrayList<>();
 
     @BeforeAll
     static void aSong() throws Exception {
@@ -97,7 +98,7 @@ class LivePracticeTest {
             live = practice.live(speakers);
             hear(start);
             double before = song();
-            live.jumpWalls(1);
+            live.jumpWalls(1, jumps::add);
             double pressed = speakers.heardSeconds();
             while (Math.abs(song() - before - (speakers.heardSeconds() - pressed)) < 0.1) {
                 hear(0.02);
@@ -112,7 +113,7 @@ class LivePracticeTest {
     @Test
     void aJumpLandsEightCountsBeforeItsSectionAndCountsIn() {
         hear(6);
-        live.jumpSections(1);
+        live.jumpSections(1, jumps::add);
         hear(1);
         DancedCount start = live.heard().timeline().counts().get(8);
         assertEquals("S2", start.section().name());
@@ -125,8 +126,8 @@ class LivePracticeTest {
     @Test
     void oneJumpAfterAnotherGoesOnFromWhereTheFirstWasMeantToLand() {
         hear(6);
-        live.jumpSections(1);
-        live.jumpSections(1);
+        live.jumpSections(1, jumps::add);
+        live.jumpSections(1, jumps::add);
         hear(3);
         DancedCount start = live.heard().timeline().counts().get(16);
         assertTrue(song() > start.songSeconds() - 8 * HumSong.BEAT_SECONDS, "at " + song());
@@ -136,10 +137,51 @@ class LivePracticeTest {
     @Test
     void fromTheTopIsTheFirstWall() {
         hear(20);
-        live.fromTheTop();
+        live.fromTheTop(jumps::add);
         hear(5.5);
         assertEquals(1, danced().run().wall());
         assertEquals("S1", danced().section().name());
+    }
+
+    @Test
+    void fromTheTopIsTheSongsBeginningWhileCountOneHasYetToCome() {
+        hear(1.5);
+        live.fromTheTop(jumps::add);
+        hear(1);
+        assertTrue(song() < 1.6, "in the intro at " + song());
+        hear(12);
+        live.fromTheTop(jumps::add);
+        live.fromTheTop(jumps::add);
+        hear(2);
+        assertEquals(
+                List.of(Jump.Way.SONG_BEGINNING, Jump.Way.BACK, Jump.Way.SONG_BEGINNING),
+                jumps.stream().map(Jump::way).toList());
+        assertTrue(song() < 2.5, "at " + song());
+        assertTrue(outOfBeat() < BEAT_TOLERANCE_SECONDS);
+        assertEquals(Optional.empty(), live.heard().aim());
+    }
+
+    @Test
+    void nextSaysWhenItLeadsBackToARunUp() {
+        hear(8.1);
+        assertEquals("S1", danced().section().name());
+        live.jumpSections(1, jumps::add);
+        hear(0.7);
+        assertTrue(song() < 8, "at " + song());
+        assertEquals(List.of(Jump.Way.BACK), jumps.stream().map(Jump::way).toList());
+        assertEquals("S2", jumps.get(0).aim().section().name());
+    }
+
+    @Test
+    void afterTheLastWallThereIsNoNext() {
+        hear(37);
+        double before = song();
+        live.jumpWalls(1, jumps::add);
+        live.jumpSections(1, jumps::add);
+        hear(1);
+        assertEquals(before + 1, song(), 1e-6);
+        assertTrue(jumps.stream().allMatch(jump -> jump.way() == Jump.Way.NO_FURTHER), jumps.toString());
+        assertEquals(2, jumps.size());
     }
 
     @Test
@@ -180,7 +222,7 @@ class LivePracticeTest {
     void aJumpWhilePausedIsHeardAfterIt() {
         hear(7);
         live.pause();
-        live.jumpWalls(1);
+        live.jumpWalls(1, jumps::add);
         live.resume();
         hear(0.1);
         assertEquals(live.heard().timeline().counts().get(16).songSeconds() - 8 * HumSong.BEAT_SECONDS, song(), 0.11);
@@ -199,7 +241,7 @@ class LivePracticeTest {
     @Test
     void aMovedDanceIsCalledFromTheNextBeatOrSoon() {
         for (double start = 6; start < 7; start += 0.06) {
-            speakers = new FakeSpeakers();
+            speakers = new FakeSpeakers(HumSong.RATE);
             live = practice.live(speakers);
             hear(start);
             double before = first();
@@ -229,6 +271,52 @@ class LivePracticeTest {
         hear(1);
         assertEquals(before + HumSong.BEAT_SECONDS, first(), 1e-9);
         assertEquals(speakers.heardSeconds(), song(), 1e-6);
+    }
+
+    @Test
+    void realignmentsAreTakenBackOneByOne() {
+        hear(11.1);
+        List<LivePractice.TakenBack> said = new ArrayList<>();
+        double before = first();
+        live.countOneIsNow();
+        hear(1);
+        live.moveDance(Beats.ONE);
+        hear(1);
+        live.takeRealignmentBack(said::add);
+        hear(1);
+        assertEquals(11.0, first(), 1e-9);
+        live.takeRealignmentBack(said::add);
+        live.takeRealignmentBack(said::add);
+        hear(1);
+        assertEquals(before, first(), 1e-9);
+        assertEquals(
+                List.of(
+                        LivePractice.TakenBack.A_LATER_ONE,
+                        LivePractice.TakenBack.THE_FIRST,
+                        LivePractice.TakenBack.NOTHING),
+                said);
+        assertEquals(speakers.heardSeconds(), song(), 1e-6);
+    }
+
+    @Test
+    void aWallBehindInTheFirstWallIsAWallToo() {
+        hear(6);
+        double before = first();
+        live.moveDanceByWall(1);
+        hear(1);
+        assertEquals(before + 16 * HumSong.BEAT_SECONDS, first(), 1e-9);
+    }
+
+    /** What was jumped to lies elsewhere once count 1 is another. */
+    @Test
+    void aRealignmentEndsTheRunUp() {
+        hear(12);
+        live.jumpSections(1, jumps::add);
+        hear(1);
+        assertTrue(live.heard().aim().isPresent());
+        live.countOneIsNow();
+        hear(1);
+        assertEquals(Optional.empty(), live.heard().aim());
     }
 
     private double first() {
@@ -397,7 +485,7 @@ class LivePracticeTest {
         music.lose();
         hearBoth(1);
         int wall = danced().run().wall();
-        live.jumpWalls(1);
+        live.jumpWalls(1, jumps::add);
         hearBoth(4);
         assertEquals(
                 wall + 1,
@@ -432,7 +520,7 @@ class LivePracticeTest {
     void bothJumpToTheSamePlace() throws Exception {
         onTwoDevices(new Delays(0, 0.3));
         hearBoth(6);
-        live.jumpWalls(1);
+        live.jumpWalls(1, jumps::add);
         hearBoth(9);
         assertCallsLaterBy(-0.3);
     }
@@ -464,13 +552,13 @@ class LivePracticeTest {
         float step = largestStep(speakers.heard());
         Random random = new Random(5);
         List<Runnable> commands = List.of(
-                () -> live.jumpSections(1),
-                () -> live.jumpSections(-1),
-                () -> live.jumpWalls(1),
-                () -> live.jumpWalls(0),
+                () -> live.jumpSections(1, jumps::add),
+                () -> live.jumpSections(-1, jumps::add),
+                () -> live.jumpWalls(1, jumps::add),
+                () -> live.jumpWalls(0, jumps::add),
                 live::loopSection,
                 live::leaveLoop,
-                live::fromTheTop,
+                () -> live.fromTheTop(jumps::add),
                 live::countOneIsNow,
                 () -> live.moveDance(Beats.ONE),
                 () -> live.moveDanceByWall(1),
@@ -480,7 +568,7 @@ class LivePracticeTest {
             commands.get(random.nextInt(commands.size())).run();
             hear(0.1 + random.nextInt(40) * 0.02);
             if (speakers.hasEnded()) {
-                live.fromTheTop();
+                live.fromTheTop(jumps::add);
             }
             drifts.add(outOfBeat());
         }

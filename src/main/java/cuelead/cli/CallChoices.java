@@ -1,0 +1,97 @@
+package cuelead.cli;
+
+import cuelead.plan.CallLevel;
+import cuelead.plan.CallSettings;
+import cuelead.time.Beats;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** How calls are to be chosen, changed step by step, with what is said of each step. Used on one thread. */
+final class CallChoices {
+    private static final Beats LEAST_LEAD = Beats.HALF;
+    private static final Beats MOST_LEAD = Beats.of(16);
+    private static final List<CallLevel> LEVELS = List.of(CallLevel.values());
+
+    private final Consumer<CallSettings> order;
+    private CallSettings wanted;
+
+    /**
+     * Begins with what is in use.
+     *
+     * @param order takes what is wanted from then on
+     */
+    CallChoices(CallSettings now, Consumer<CallSettings> order) {
+        wanted = now;
+        this.order = order;
+    }
+
+    /** What was ordered last. */
+    CallSettings wanted() {
+        return wanted;
+    }
+
+    String shorterLead() {
+        return lead(Beats.ZERO.minus(Beats.HALF), "Calls come half a beat later.");
+    }
+
+    String longerLead() {
+        return lead(Beats.HALF, "Calls come half a beat earlier.");
+    }
+
+    private String lead(Beats longer, String done) {
+        Beats lead = wanted.lead().plus(longer);
+        boolean isPossible = lead.compareTo(LEAST_LEAD) >= 0 && lead.compareTo(MOST_LEAD) <= 0;
+        if (!isPossible) {
+            return "Calls come " + beats(wanted.lead()) + " ahead already.";
+        }
+        CallSettings usual = CallSettings.withLead(lead);
+        return choose(new CallSettings(lead, usual.sectionLead(), wanted.level(), wanted.fading()), done);
+    }
+
+    private static String beats(Beats lead) {
+        if (lead.equals(Beats.HALF)) {
+            return "half a beat";
+        }
+        return Told.decimal(lead.toDecimal()) + (lead.equals(Beats.ONE) ? " beat" : " beats");
+    }
+
+    String fewer() {
+        return level(1, "Fewer calls.", "Nothing is called already.");
+    }
+
+    String more() {
+        return level(-1, "More calls.", "Every word is called already.");
+    }
+
+    private String level(int fewer, String done, String atLimit) {
+        int index = LEVELS.indexOf(wanted.level()) + fewer;
+        if (index < 0 || index >= LEVELS.size()) {
+            return atLimit;
+        }
+        CallLevel level = LEVELS.get(index);
+        return choose(new CallSettings(wanted.lead(), wanted.sectionLead(), level, wanted.fading()), done);
+    }
+
+    String fadeOrNot() {
+        return wanted.fading() == CallSettings.Fading.STEADY
+                ? fading(CallSettings.Fading.WALL_BY_WALL, "Calls grow fewer from wall to wall.")
+                : fading(CallSettings.Fading.STEADY, "Calls do not fade any more.");
+    }
+
+    private String fading(CallSettings.Fading fading, String done) {
+        return choose(new CallSettings(wanted.lead(), wanted.sectionLead(), wanted.level(), fading), done);
+    }
+
+    /** Every word again, in every wall. */
+    String allBack() {
+        CallSettings all =
+                new CallSettings(wanted.lead(), wanted.sectionLead(), CallLevel.WORDS, CallSettings.Fading.STEADY);
+        return choose(all, "All calls are back.");
+    }
+
+    private String choose(CallSettings other, String done) {
+        wanted = other;
+        order.accept(other);
+        return done;
+    }
+}
