@@ -104,7 +104,7 @@ final class HeaderReader {
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {
             title = titleOf(line.text());
-            int bracket = line.text().indexOf('(');
+            int bracket = factsFrom(line.text());
             tokens = new HeaderTokens(bracket < 0 ? List.of() : Scanner.tokens(line.text(), bracket));
         } else if (WallNote.namesWall(line.tokens())) {
             return;
@@ -134,12 +134,24 @@ final class HeaderReader {
                 tokens.isAbout("intro") ? "Write it like \"Intro: 16 counts\"." : "Write it like \"Count: 32\".");
     }
 
+    /** Where facts stand behind the title: in brackets, or far to the right; -1 where none do. */
+    private static int factsFrom(String title) {
+        String text = title.stripTrailing();
+        for (int i = title.length() - title.stripLeading().length() + 1; i + 2 < text.length(); i++) {
+            boolean wide = Scanner.isSpace(text.charAt(i)) && Scanner.isSpace(text.charAt(i + 1));
+            if (text.charAt(i) == '(' || text.charAt(i) == '\t' || wide) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
     private static String titleOf(String text) {
         String title = text.strip();
         if (title.toLowerCase(Locale.ROOT).startsWith("title:")) {
             title = title.substring("title:".length()).strip();
         }
-        int bracket = title.indexOf('(');
+        int bracket = factsFrom(title);
         String words = bracket > 0 ? title.substring(0, bracket) : title;
         return words.replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }

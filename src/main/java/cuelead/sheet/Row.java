@@ -118,7 +118,12 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 && SectionHead.read(line.text())
                         .filter(SectionHead::isBareRange)
                         .isPresent();
-        if (bare && !isHeadingOf(below)) {
+        boolean again = bare
+                && below.filter(row -> row.isCounted()
+                                && row.firstCount() == firstCount()
+                                && last(row.counted.get(0).group()) == lastCount())
+                        .isPresent();
+        if (bare && !again && !isHeadingOf(below)) {
             int size = counted.get(0).group().counts().size();
             boolean danced = size < SHORTEST_BRACKET || isRound() || counted.size() > 1;
             return danced ? new Row(line, LineKind.COUNTS, counted, apart) : this;
