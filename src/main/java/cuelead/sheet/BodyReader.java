@@ -158,7 +158,7 @@ final class BodyReader {
         }
         boolean dropped = counts.stream().allMatch(draft::isBehind);
         LineReader reader =
-                dropped ? new LineReader(new Problems(""), footing.copy()) : new LineReader(problems, footing);
+                dropped ? new LineReader(Problems.unheard(), footing.copy()) : new LineReader(problems, footing);
         LineReader.Result result = reader.read(line, group, counts);
         understoodLines += result.understood() ? 1 : 0;
         if (behind || result.doubtful()) {

@@ -182,11 +182,10 @@ final class CountPlaces {
     private boolean standsBetween(Found next) {
         int after = skipColon(next.to());
         boolean words = after < line.length() && Character.isLetter(line.charAt(after));
-        int before = next.from() - 1;
-        boolean parted = next.bracketed()
-                || before < 0
-                || Scanner.isSpace(line.charAt(before))
-                || ",;.:".indexOf(line.charAt(before)) >= 0;
+        int spaces = next.group().column() - 1 - back(next.group().column() - 1);
+        int before = back(next.from()) - 1;
+        boolean marked = before < 0 || ",;.:".indexOf(line.charAt(before)) >= 0;
+        boolean parted = next.bracketed() || marked || spaces > 1 || (spaces > 0 && next.isMany());
         return words && parted;
     }
 

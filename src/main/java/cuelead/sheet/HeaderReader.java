@@ -11,6 +11,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Reads the lines above the dance: title; counts, walls and level on one line or several; tempo; intro; where the
@@ -104,7 +106,7 @@ final class HeaderReader {
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {
             title = titleOf(line.text());
-            int bracket = line.text().indexOf('(');
+            int bracket = factsFrom(line.text());
             tokens = new HeaderTokens(bracket < 0 ? List.of() : Scanner.tokens(line.text(), bracket));
         } else if (WallNote.namesWall(line.tokens())) {
             return;
@@ -134,14 +136,26 @@ final class HeaderReader {
                 tokens.isAbout("intro") ? "Write it like \"Intro: 16 counts\"." : "Write it like \"Count: 32\".");
     }
 
+    /** Where facts stand behind the title: in brackets, or from "4-wall" or "32 counts" on; -1 where none do. */
+    private static int factsFrom(String title) {
+        Matcher facts = TITLE_FACTS.matcher(title);
+        int bracket = title.indexOf('(');
+        int found = facts.find() && facts.start() > 0 ? facts.start() : -1;
+        return found < 0 || (bracket >= 0 && bracket < found) ? bracket : found;
+    }
+
+    private static final Pattern TITLE_FACTS =
+            Pattern.compile("\\b\\d{1,3}[- ]?(walls?|counts?|cts?)\\b", Pattern.CASE_INSENSITIVE);
+
     private static String titleOf(String text) {
         String title = text.strip();
         if (title.toLowerCase(Locale.ROOT).startsWith("title:")) {
             title = title.substring("title:".length()).strip();
         }
-        int bracket = title.indexOf('(');
+        int bracket = factsFrom(title);
         String words = bracket > 0 ? title.substring(0, bracket) : title;
-        return words.replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
+        return words.replaceAll("\\s+", " ")
+                .replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }
 
     private boolean fact(HeaderTokens tokens) {

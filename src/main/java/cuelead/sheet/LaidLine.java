@@ -28,6 +28,31 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
         return new LaidLine(text, Optional.of(known), pieces);
     }
 
+    /** The same line with other words between two 0-based indices; they stand where those stood. */
+    LaidLine with(int from, int to, String words) {
+        List<Piece> moved = new ArrayList<>();
+        Piece replaced = pieces.get(0);
+        Piece last = pieces.get(0);
+        for (Piece piece : pieces) {
+            replaced = piece.from() <= from ? piece : replaced;
+            last = piece.from() <= to ? piece : last;
+        }
+        int shift = words.length() - (to - from);
+        for (Piece piece : pieces) {
+            if (piece.from() <= from) {
+                moved.add(piece);
+            }
+        }
+        moved.add(new Piece(from, replaced.line(), replaced.index() + from - replaced.from()));
+        moved.add(new Piece(from + words.length(), last.line(), last.index() + to - last.from()));
+        for (Piece piece : pieces) {
+            if (piece.from() > to) {
+                moved.add(new Piece(piece.from() + shift, piece.line(), piece.index()));
+            }
+        }
+        return new LaidLine(text.substring(0, from) + words + text.substring(to), kind, moved);
+    }
+
     Origins.Place origin(int column) {
         Piece piece = pieces.get(0);
         for (Piece next : pieces) {

@@ -16,6 +16,9 @@ final class LeftWords {
 
     /** A clause that begins at {@code clauseColumn} and has no action; {@code unknown} are its strange words. */
     void noAction(int clauseColumn, List<Term> unknown) {
+        if (problems.isUnheard()) {
+            return;
+        }
         int column = unknown.isEmpty() ? clauseColumn : unknown.get(0).column();
         String words = unknown.isEmpty() ? "these words" : "\"" + unknown.get(0).text() + "\"";
         problems.error(
@@ -32,6 +35,9 @@ final class LeftWords {
 
     /** A word that stands beside an action which is understood without it. */
     void strange(Term term) {
+        if (problems.isUnheard()) {
+            return;
+        }
         if (vocabulary.knows(term.text())) {
             problems.warning(
                     "unknown_word",

@@ -30,6 +30,6 @@ final class LineFit {
 
     static List<Phrase> phrases(String line, int from) {
         List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line, from));
-        return new ProseParser(Vocabulary.STANDARD, new Problems(""), 0, terms).phrases();
+        return new ProseParser(Vocabulary.STANDARD, Problems.unheard(), 0, terms).phrases();
     }
 }

@@ -88,7 +88,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
 
     private String numbers(int statedCounts) {
         List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line.text(), from));
-        List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, new Problems(""), line.number(), terms).phrases();
+        List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, Problems.unheard(), line.number(), terms).phrases();
         boolean fits = UsualCounts.length(phrases) == statedCounts;
         boolean told = statedCounts > 0 && !fits;
         return told ? (statedCounts == 1 ? "1" : "1-" + statedCounts) : UsualCounts.of(phrases, 1);

@@ -213,7 +213,11 @@ final class Scanner {
 
     /** Lower case, accents taken off: chass\u00e9 is chasse. */
     static String plain(String word) {
-        String apart = Normalizer.normalize(word.toLowerCase(Locale.ROOT), Normalizer.Form.NFD);
+        String lower = word.toLowerCase(Locale.ROOT);
+        if (lower.chars().allMatch(c -> c < 128)) {
+            return lower;
+        }
+        String apart = Normalizer.normalize(lower, Normalizer.Form.NFKD);
         StringBuilder letters = new StringBuilder(apart.length());
         for (int i = 0; i < apart.length(); i++) {
             char c = apart.charAt(i);

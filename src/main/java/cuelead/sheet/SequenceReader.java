@@ -95,7 +95,7 @@ final class SequenceReader {
 
     /** Whether a line tells how much of a part its short form has. */
     static boolean isNote(SheetLine line) {
-        return new SequenceReader(new Problems("")).note(line);
+        return new SequenceReader(Problems.unheard()).note(line);
     }
 
     /** "A* is only the first 16 counts of A", "A- = A1 and A2": how much of a part its short form has. */

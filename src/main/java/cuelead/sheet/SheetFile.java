@@ -24,6 +24,16 @@ public final class SheetFile {
      * @param name as the user named it, for the problems
      */
     public static ReadSheet read(String name, DocumentText document) {
-        return SheetReader.read(name, document.text());
+        return read(name, document, OwnFigures.NONE);
+    }
+
+    /**
+     * Reads an open document that may name figures of its reader's own.
+     *
+     * @param name as the user named it, for the problems
+     * @param own  figures and local names beside those of the table
+     */
+    public static ReadSheet read(String name, DocumentText document, OwnFigures own) {
+        return SheetReader.read(name, document.text(), own);
     }
 }

@@ -19,6 +19,7 @@ public final class SheetReader {
     private static final int LONGEST_LINE = 2000;
     private static final int MOST_LINES = 500;
 
+    private final OwnFigures ownFigures;
     private final Optional<Weight> assumed;
     private final Problems problems;
     private final HeaderReader header;
@@ -28,7 +29,8 @@ public final class SheetReader {
 
     private Optional<BodyReader> body = Optional.empty();
 
-    private SheetReader(String fileName, Optional<Weight> assumed) {
+    private SheetReader(String fileName, Optional<Weight> assumed, OwnFigures ownFigures) {
+        this.ownFigures = ownFigures;
         this.assumed = assumed;
         problems = new Problems(fileName);
         header = new HeaderReader(problems);
@@ -42,16 +44,27 @@ public final class SheetReader {
      * @param text     the whole sheet
      */
     public static ReadSheet read(String fileName, String text) {
+        return read(fileName, text, OwnFigures.NONE);
+    }
+
+    /**
+     * Reads a sheet that may name figures of its reader's own.
+     *
+     * @param fileName the file as the user named it, for the problems
+     * @param text     the whole sheet
+     * @param own      figures and local names beside those of the table
+     */
+    public static ReadSheet read(String fileName, String text, OwnFigures own) {
         if (isNoText(text)) {
             return noSheet(fileName, "This is not a text file, so no step sheet can be read from it.");
         }
         if (text.isBlank()) {
             return noSheet(fileName, "The file is empty.");
         }
-        SheetReader first = new SheetReader(fileName, Optional.empty());
+        SheetReader first = new SheetReader(fileName, Optional.empty(), own);
         ReadSheet read = first.readAll(fileName, text);
         Optional<Weight> assumed = first.weightThatIsNotSaid();
-        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed).readAll(fileName, text);
+        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed, own).readAll(fileName, text);
     }
 
     /** Where the sheet does not say where the weight is before count 1, its first step tells. */
@@ -68,8 +81,10 @@ public final class SheetReader {
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
         SheetLayout.Laid laid = SheetLayout.of(lines);
-        Origins origins = new Origins(laid.lines());
-        List<SheetLine> written = numbered(laid.lines());
+        List<LaidLine> expanded =
+                laid.lines().stream().map(ownFigures::expanded).toList();
+        Origins origins = new Origins(expanded);
+        List<SheetLine> written = numbered(expanded);
         for (int i = 0; i < written.size(); i++) {
             Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
             if (isShort(written.get(i))) {

@@ -86,7 +86,7 @@ record StepChange(List<Count> counts, String prose) {
         if (fit.isEmpty() || phrases.stream().anyMatch(phrase -> !phrase.readable())) {
             return List.of();
         }
-        MoveMaker maker = new MoveMaker(new Problems(""), line, new Footing(weight));
+        MoveMaker maker = new MoveMaker(Problems.unheard(), line, new Footing(weight));
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < phrases.size(); i++) {
             for (Move move : maker.moves(phrases.get(i), fit.get().sizes().get(i))) {

@@ -49,7 +49,7 @@ final class StepWords {
         if (phrases.size() != 1 || !phrases.get(0).readable()) {
             return false;
         }
-        List<Move> moves = new MoveMaker(new Problems(""), 0, footing).moves(phrases.get(0), 1);
+        List<Move> moves = new MoveMaker(Problems.unheard(), 0, footing).moves(phrases.get(0), 1);
         return moves.size() == 1 && isSame(moves.get(0), step);
     }
 
