@@ -311,15 +311,23 @@ public final class LivePractice {
     private void loopSection(Sections sections) {
         Course now = steering.coming();
         DancedCount start = meant(sections);
-        BeatPosition runUp = sections.runUpOf(start);
+        BeatPosition runUp = inTheSong(sections.runUpOf(start));
         double from = grid().secondsAt(runUp);
         double end = grid().secondsAt(sections.endOf(start));
+        if (end <= from) {
+            return; // the section was over before the song began, so there is nothing to repeat
+        }
         Extent extent = new Extent(start.at(), Optional.of(sections.endOf(start)), from);
         Take take = takes.make(now.take().timeline(), extent, now.manner());
         Change.Loop loop = new Change.Loop(rate.frameAt(from), rate.frameAt(end));
         double quiet = steering.quietFromSeconds(nextSeconds(), take);
         Landing landing = from <= quiet && quiet < end ? new Landing(quiet, quiet) : landing(runUp);
         goOver(new Course(take, now.manner(), Optional.of(start), Optional.of(loop)), landing);
+    }
+
+    /** A dance that was moved may begin before its song: then the song's first beat. */
+    private BeatPosition inTheSong(BeatPosition wanted) {
+        return grid().secondsAt(wanted) < 0 ? Landing.beatFrom(grid(), 0) : wanted;
     }
 
     private Landing landing(BeatPosition wanted) {

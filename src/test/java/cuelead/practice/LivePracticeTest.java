@@ -205,6 +205,23 @@ class LivePracticeTest {
         assertTrue(song() > start.songSeconds() + 4 * HumSong.BEAT_SECONDS, "at " + song());
     }
 
+    /** The dancers began with the song's second beat, so the run-up of their first section would begin before it. */
+    @Test
+    void aSectionAtTheSongsVeryBeginningIsRepeatedWithWhatTheSongHasBeforeIt() {
+        hear(1);
+        live.countOneIsNow();
+        hear(1);
+        live.loopSection();
+        hear(2);
+        double earliest = song();
+        for (double passed = 0; passed < 15; passed += 0.02) {
+            hear(0.02);
+            earliest = Math.min(earliest, song());
+        }
+        assertEquals(0, earliest, 0.05);
+        assertEquals(Heard.Repeating.A_SECTION, live.heard().repeating());
+    }
+
     @Test
     void aPauseLosesNothing() {
         hear(7.3);
