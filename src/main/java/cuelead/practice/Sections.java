@@ -33,12 +33,16 @@ final class Sections {
      * @param sections   how many sections on; 0 = this one from its beginning; below 0 = back
      */
     Jump sectionsOn(DancedCount meant, double nowSeconds, int sections) {
-        return jump(meant, nowSeconds, sections, among(starts, indexAt(meant.songSeconds()) + sections));
+        return isInIntro(nowSeconds) && sections > 0
+                ? backOrOn(among(starts, sections - 1), nowSeconds)
+                : jump(meant, nowSeconds, sections, among(starts, indexAt(meant.songSeconds()) + sections));
     }
 
     /** A jump by walls; as {@link #sectionsOn}. */
     Jump wallsOn(DancedCount meant, double nowSeconds, int walls) {
-        return jump(meant, nowSeconds, walls, wallAfter(meant, walls));
+        return isInIntro(nowSeconds) && walls > 0
+                ? backOrOn(wallAfter(starts.get(0), walls - 1), nowSeconds)
+                : jump(meant, nowSeconds, walls, wallAfter(meant, walls));
     }
 
     /** A jump to count 1 of the first wall; from its run-up or before it to the beginning of the song. */
@@ -47,6 +51,12 @@ final class Sections {
         return nowSeconds < first.songSeconds()
                 ? new Jump(first, Jump.Way.SONG_BEGINNING)
                 : backOrOn(first, nowSeconds);
+    }
+
+    /** Before the run-up of the dance, where the first section is the next one. */
+    private boolean isInIntro(double nowSeconds) {
+        BeatPosition landing = runUpOf(starts.get(0)).minus(Beats.ONE);
+        return nowSeconds < timeline.grid().secondsAt(landing);
     }
 
     private Jump jump(DancedCount meant, double nowSeconds, int steps, DancedCount aim) {

@@ -205,6 +205,25 @@ class LivePracticeTest {
         assertTrue(song() > start.songSeconds() + 4 * HumSong.BEAT_SECONDS, "at " + song());
     }
 
+    @Test
+    void inALongIntroTheNextSectionIsTheFirst() throws Exception {
+        Path sheet = folder.resolve("long-intro.txt");
+        Files.writeString(sheet, HumSong.TWO_SECTIONS.replace("Intro: 8 counts", "Intro: 32 counts"));
+        Wish wish = Wishes.withSong(sheet, folder.resolve("hum.wav"));
+        try (Practice late = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {})) {
+            late.await(late.toFrame());
+            speakers = new FakeSpeakers(HumSong.RATE);
+            live = late.live(speakers);
+            hear(2);
+            live.jumpSections(1, jumps::add);
+            live.jumpSections(1, jumps::add);
+            hear(1);
+            assertEquals(
+                    List.of("S1", "S2"),
+                    jumps.stream().map(jump -> jump.aim().section().name()).toList());
+        }
+    }
+
     /** The dancers began with the song's second beat, so the run-up of their first section would begin before it. */
     @Test
     void aSectionAtTheSongsVeryBeginningIsRepeatedWithWhatTheSongHasBeforeIt() {
