@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
+import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -24,6 +25,7 @@ final class Wishes {
                 words,
                 Optional.empty(),
                 0,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                CallsGo.WITH_THE_MUSIC);
     }
 }

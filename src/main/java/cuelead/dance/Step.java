@@ -24,4 +24,14 @@ public record Step(
         Transfer transfer,
         Weight weightAfter,
         int line,
-        int column) {}
+        int column) {
+    /** The same action, with the weight elsewhere afterwards. */
+    public Step with(Weight after) {
+        return new Step(count, foot, action, direction, turn, transfer, after, line, column);
+    }
+
+    /** The same action, written at another place of the sheet. */
+    public Step writtenAt(int otherLine, int otherColumn) {
+        return new Step(count, foot, action, direction, turn, transfer, weightAfter, otherLine, otherColumn);
+    }
+}

@@ -23,8 +23,8 @@ import java.util.function.UnaryOperator;
 
 /**
  * A practice that is steered while it plays. Jumps land on a beat, eight counts before their section (six in waltz), in
- * which it is named, and counted in where its first calls leave time; beat follows beat. A call that has begun is heard to its end, and what is called
- * after a command is what would be called had the practice begun there.
+ * which it is named, and counted in where its first calls leave time; beat follows beat. A call that has begun is heard
+ * to its end, and what is called after a command is what would be called had the practice begun there.
  *
  * <p>Used on one thread, which plans for some hundredths of a second at each command; the audio thread never waits for
  * it. A command that comes before the one before it has begun is obeyed right after it, at the next {@link #tick}.

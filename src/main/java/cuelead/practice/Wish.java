@@ -37,34 +37,6 @@ public record Wish(
         double fromSeconds,
         OptionalDouble toSeconds,
         CallsGo callsGo) {
-    /** The same with calls and music on one output. */
-    public Wish(
-            Path sheet,
-            Optional<Path> song,
-            Optional<Tempo> tempo,
-            OptionalDouble leadBeats,
-            CallLevel level,
-            CallSettings.Fading fading,
-            Click click,
-            Optional<Path> ownWords,
-            Optional<SampleRate> rate,
-            double fromSeconds,
-            OptionalDouble toSeconds) {
-        this(
-                sheet,
-                song,
-                tempo,
-                leadBeats,
-                level,
-                fading,
-                click,
-                ownWords,
-                rate,
-                fromSeconds,
-                toSeconds,
-                CallsGo.WITH_THE_MUSIC);
-    }
-
     /** Whether a click is heard. */
     public enum Click {
         SILENT,

@@ -69,7 +69,7 @@ final class LineReader {
         fill(steps, counts, line, group);
         if (fitting.isEmpty() || parser.isDoubtful()) {
             footing.doubt();
-            steps.replaceAll(LineReader::weightless);
+            steps.replaceAll(step -> step.with(Weight.UNKNOWN));
         }
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
@@ -120,19 +120,6 @@ final class LineReader {
             }
         }
         return new Laid(counts, moves, marks, restarts, surplus.plus(maker.takeWaitingTurn()));
-    }
-
-    private static Step weightless(Step step) {
-        return new Step(
-                step.count(),
-                step.foot(),
-                step.action(),
-                step.direction(),
-                step.turn(),
-                step.transfer(),
-                Weight.UNKNOWN,
-                step.line(),
-                step.column());
     }
 
     /** Reports a line whose actions do not fill its counts; each takes what it usually does. */

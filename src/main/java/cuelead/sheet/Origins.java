@@ -86,16 +86,7 @@ final class Origins {
 
     private Step of(Step step) {
         Place place = of(step.line(), step.column());
-        return new Step(
-                step.count(),
-                step.foot(),
-                step.action(),
-                step.direction(),
-                step.turn(),
-                step.transfer(),
-                step.weightAfter(),
-                place.line(),
-                place.column());
+        return step.writtenAt(place.line(), place.column());
     }
 
     private Tag of(Tag tag) {

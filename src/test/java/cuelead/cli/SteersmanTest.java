@@ -49,7 +49,8 @@ class SteersmanTest {
                 Optional.empty(),
                 Optional.empty(),
                 0,
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                CallsGo.WITH_THE_MUSIC);
         practice = Practice.prepare(wish, new Places(temp, Bench.PROJECT), (work, done) -> {});
         speakers = new FakeSpeakers(practice.rate());
         live = practice.live(speakers);

@@ -128,7 +128,8 @@ class LivePracticeLawTest {
                 Optional.empty(),
                 usual.rate(),
                 usual.fromSeconds(),
-                usual.toSeconds());
+                usual.toSeconds(),
+                usual.callsGo());
         Practice practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         practice.await(practice.toFrame());
         return practice;

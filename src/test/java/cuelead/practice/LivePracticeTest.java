@@ -377,7 +377,8 @@ class LivePracticeTest {
                 wish.ownWords(),
                 wish.rate(),
                 wish.fromSeconds(),
-                wish.toSeconds());
+                wish.toSeconds(),
+                wish.callsGo());
         try (Practice other =
                 Practice.prepare(asked, new Places(folder.resolve("cache"), folder), (work, done) -> {})) {
             assertEquals(after(other.spokenCalls(), 16), after(live.heard().calls(), 16));

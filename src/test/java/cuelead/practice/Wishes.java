@@ -47,6 +47,7 @@ final class Wishes {
                 Optional.empty(),
                 Optional.<SampleRate>empty(),
                 fromSeconds,
-                toSeconds);
+                toSeconds,
+                CallsGo.WITH_THE_MUSIC);
     }
 }
