@@ -13,8 +13,9 @@ import org.jline.utils.AttributedStyle;
  *
  * @param columns of the terminal
  * @param rows    of the terminal
+ * @param keys    what the keys mean
  */
-record Layout(int columns, int rows) {
+record Layout(int columns, int rows, KeyHelp keys) {
     /** A line each for the call now and the call next, and one for the cursor. */
     private static final int LEAST_ROWS = 3;
 
@@ -73,6 +74,9 @@ record Layout(int columns, int rows) {
         List<Ranked> all = new ArrayList<>();
         DancePlace place = scene.place();
         add(all, 9, plain(title(scene)));
+        if (!scene.heading().isEmpty()) {
+            fitted(List.of(scene.heading().split(" ")), " ", longText).forEach(line -> add(all, 3, bold(line)));
+        }
         String runUp = scene.goal().isEmpty() ? "" : "run-up to " + scene.goal();
         String wall = place.wall() + (place.facing().isEmpty() ? "" : ", facing " + place.facing());
         fitted(List.of(wall, runUp), BETWEEN, longText).forEach(line -> add(all, 4, plain(line)));
@@ -96,7 +100,7 @@ record Layout(int columns, int rows) {
             int rank = pages.size() == 1 ? 8 : 3;
             page.forEach(line -> add(all, rank, plain(line)));
         } else if (scene.notice().isEmpty()) {
-            add(all, 7, faint(KeyHelp.hint(scene.motion(), width())));
+            add(all, 7, faint(keys.hint(scene.motion(), width())));
         } else {
             fitted(List.of(scene.notice().split(" ")), " ", longText).forEach(line -> add(all, 7, plain(line)));
         }
@@ -104,18 +108,18 @@ record Layout(int columns, int rows) {
 
     /** The keys on as many pages as they need below the count and the calls. */
     private List<List<String>> keyPages() {
-        List<String> keys = KeyHelp.lines(width());
-        if (keys.size() < rows - LINES_WITH_KEYS) {
-            return List.of(keys);
+        List<String> lines = keys.inColumns(width());
+        if (lines.size() < rows - LINES_WITH_KEYS) {
+            return List.of(lines);
         }
         int onPage = Math.max(1, rows - 1 - LINES_WITH_PAGES);
-        int pages = (keys.size() + onPage - 1) / onPage;
+        int pages = (lines.size() + onPage - 1) / onPage;
         List<List<String>> all = new ArrayList<>();
         for (int page = 0; page < pages; page++) {
-            List<String> lines =
-                    new ArrayList<>(keys.subList(page * onPage, Math.min(keys.size(), (page + 1) * onPage)));
-            lines.add("? " + (page + 1 < pages ? "more keys" : "away") + " (" + (page + 1) + " of " + pages + ")");
-            all.add(lines);
+            List<String> onThis =
+                    new ArrayList<>(lines.subList(page * onPage, Math.min(lines.size(), (page + 1) * onPage)));
+            onThis.add("? " + (page + 1 < pages ? "more keys" : "away") + " (" + (page + 1) + " of " + pages + ")");
+            all.add(onThis);
         }
         return all;
     }

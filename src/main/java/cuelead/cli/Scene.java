@@ -12,6 +12,8 @@ import java.util.Locale;
 /**
  * What is to be read at a moment of the practice.
  *
+ * @param heading     what is being gone through; may be empty
+ * @param keys        the keys that are obeyed
  * @param title       the dance's name
  * @param songSeconds the place in the song
  * @param endSeconds  the song's end
@@ -24,6 +26,8 @@ import java.util.Locale;
  * @param notice      what was just done; may be empty
  */
 record Scene(
+        String heading,
+        KeyHelp keys,
         String title,
         double songSeconds,
         double endSeconds,
@@ -42,6 +46,8 @@ record Scene(
         Heard heard = moment.heard();
         double seconds = heard.songSeconds();
         return new Scene(
+                moment.heading(),
+                moment.keys(),
                 heard.timeline().dance().header().title(),
                 seconds,
                 heard.timeline().endSeconds(),

@@ -30,6 +30,7 @@ final class Cues {
         this.extent = extent;
         first = extent.first(timeline);
         this.settings = settings;
+        addTitle();
         List<Run> runs = timeline.runs();
         for (int i = 0; i < runs.size(); i++) {
             addRun(runs.get(i), i + 1 < runs.size() ? Optional.of(runs.get(i + 1)) : Optional.empty());
@@ -45,6 +46,13 @@ final class Cues {
         return silenced;
     }
 
+    private void addTitle() {
+        if (extent.title().isPresent() && first.isPresent()) {
+            List<Phrase> title = Phrase.needed(List.of(extent.title().get()));
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, wallLead(first.get())));
+        }
+    }
+
     private void addRun(Run run, Optional<Run> next) {
         CallLevel level = settings.levelOf(run.wall());
         List<DancedCount> counts = timeline.countsOf(run);
@@ -53,7 +61,8 @@ final class Cues {
             return;
         }
         DancedCount start = firstWhole(counts);
-        if (!run.isTag() && extent.contains(start)) {
+        boolean isTitled = extent.title().isPresent() && isOpening(start);
+        if (!run.isTag() && extent.contains(start) && !isTitled) {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));

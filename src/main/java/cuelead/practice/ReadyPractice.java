@@ -1,6 +1,7 @@
 package cuelead.practice;
 
 import cuelead.dance.Dance;
+import cuelead.lesson.Lesson;
 import cuelead.plan.CallPlan;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
@@ -88,6 +89,11 @@ final class ReadyPractice implements Practice {
     }
 
     @Override
+    public boolean hasMusic() {
+        return song.isPresent();
+    }
+
+    @Override
     public Sound mix() {
         return new Mix(take.mix());
     }
@@ -105,6 +111,11 @@ final class ReadyPractice implements Practice {
     @Override
     public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
         return new LivePractice(takes, manner, take, Outputs.ofPractice(speakers, calls, delays, takes.rate()));
+    }
+
+    @Override
+    public Walkthrough walkthrough(Lesson lesson) throws Refused {
+        return Walkthrough.of(new Rounds(lesson, manner, takes));
     }
 
     @Override

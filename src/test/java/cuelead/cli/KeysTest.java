@@ -85,15 +85,17 @@ class KeysTest {
 
     @Test
     void everyOrderIsExplainedOnceInEightyColumnsAndInSixty() {
-        List<Order> explained =
-                KeyHelp.LINES.stream().flatMap(line -> line.orders().stream()).toList();
+        List<Order> explained = KeyHelp.PRACTICE.lines().stream()
+                .flatMap(line -> line.orders().stream())
+                .toList();
         assertEquals(Order.values().length, explained.size());
         assertEquals(Set.copyOf(Arrays.asList(Order.values())), Set.copyOf(explained));
         for (int width : new int[] {59, 79}) {
-            List<String> lines = KeyHelp.lines(width);
-            assertEquals((KeyHelp.LINES.size() + 1) / 2, lines.size());
+            List<String> lines = KeyHelp.PRACTICE.inColumns(width);
+            assertEquals((KeyHelp.PRACTICE.lines().size() + 1) / 2, lines.size());
             assertTrue(lines.stream().allMatch(line -> line.length() <= width), lines.toString());
         }
-        assertEquals(KeyHelp.LINES.size(), KeyHelp.lines(40).size());
+        assertEquals(
+                KeyHelp.PRACTICE.lines().size(), KeyHelp.PRACTICE.inColumns(40).size());
     }
 }
