@@ -68,7 +68,7 @@ public final class LiveWalkthrough {
                 place.version(),
                 rate.secondsAt(place.songFrame()),
                 take.timeline(),
-                take.calls(),
+                take.heardCalls(),
                 round.manner().calls(),
                 Heard.Repeating.NOTHING,
                 take.extent()

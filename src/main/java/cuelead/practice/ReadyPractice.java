@@ -8,7 +8,6 @@ import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.song.Song;
 import cuelead.sound.Mix;
-import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix;
@@ -33,12 +32,7 @@ final class ReadyPractice implements Practice {
         this.takes = takes;
         this.manner = manner;
         this.take = take;
-        calls = take.calls().stream().filter(call -> isInside(call, take.mix())).toList();
-    }
-
-    private static boolean isInside(SpokenCall call, MixPlan mix) {
-        return call.startFrame() >= mix.fromFrame()
-                && call.startFrame() + call.clip().samples().length <= mix.toFrame();
+        calls = take.heardCalls();
     }
 
     @Override
