@@ -18,6 +18,11 @@ final class Cues {
     /** A wall, a restart or a tag is called this much before its first section. */
     static final Beats BETWEEN_CHANGES = Beats.of(2);
 
+    /** A title, such as "sections one to four", takes about two beats and a breath. */
+    private static final Beats FOR_TITLE = Beats.of(2);
+
+    private static final double ROUNDING_SECONDS = 1e-6;
+
     private final Timeline timeline;
     private final Extent extent;
     private final Optional<DancedCount> first;
@@ -46,11 +51,23 @@ final class Cues {
         return silenced;
     }
 
+    /** Right before the first figure: a run-up may be short. */
     private void addTitle() {
         if (extent.title().isPresent() && first.isPresent()) {
             List<Phrase> title = Phrase.needed(List.of(extent.title().get()));
-            cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, wallLead(first.get())));
+            Beats lead = sectionLead(first.get());
+            lead = isFigureNamedToo(first.get()) ? lead.plus(Beats.HALF) : lead;
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, lead));
         }
+    }
+
+    /** In a short run-up there is time for the title or for the first figure. */
+    private boolean isFigureNamedToo(DancedCount count) {
+        if (extent.title().isEmpty() || !isOpening(count)) {
+            return true;
+        }
+        BeatPosition title = count.at().minus(sectionLead(count).plus(FOR_TITLE));
+        return timeline.grid().secondsAt(title) >= extent.earliestSeconds() - ROUNDING_SECONDS;
     }
 
     private void addRun(Run run, Optional<Run> next) {
@@ -70,10 +87,11 @@ final class Cues {
             return;
         }
         for (DancedCount count : called) {
-            if (count.isFirstOfSection()) {
+            boolean isNamed = count.isFirstOfSection() && isFigureNamedToo(count);
+            if (isNamed) {
                 addSection(count);
             }
-            boolean isSaidWithSection = count.isFirstOfSection() && CountCues.hasOwnWords(count);
+            boolean isSaidWithSection = isNamed && CountCues.hasOwnWords(count);
             if (level != CallLevel.SECTIONS && !isSaidWithSection) {
                 CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }

@@ -34,6 +34,9 @@ record RoundSpan(
     /** The first time: to say what comes and its first figure before the count-in, and to get ready. */
     private static final double LEAST_RUN_UP_SECONDS = 6;
 
+    /** The same, where beats are slow: the first figure comes six before, what is danced before that. */
+    private static final Beats LEAST_RUN_UP = Beats.of(8);
+
     private static final int MOST_EIGHTS = 4;
     /** After a pass to clicks, to get ready again (common practice, no source). */
     private static final double REST_SECONDS = 1.5;
@@ -70,7 +73,8 @@ record RoundSpan(
         double firstSeconds = timeline.grid().secondsAt(first);
         BeatPosition at = first.minus(eight);
         for (int eights = 1; repeat == 1 && eights < MOST_EIGHTS; eights++) {
-            if (firstSeconds - timeline.grid().secondsAt(at) >= LEAST_RUN_UP_SECONDS) {
+            boolean isLongEnough = first.since(at).compareTo(LEAST_RUN_UP) >= 0;
+            if (isLongEnough && firstSeconds - timeline.grid().secondsAt(at) >= LEAST_RUN_UP_SECONDS) {
                 break;
             }
             at = at.minus(eight);
