@@ -3,15 +3,12 @@ package cuelead.lesson;
 import cuelead.dance.Dance;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings.Fading;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Writes a lesson as text that {@link LessonReader} reads back to the same lesson, and that says how to change it. */
 public final class LessonWriter {
-    private static final double PER_CENT = 100;
-    private static final double EXACT = 1e-9;
-
     private final PieceWords pieces;
     private final Dance dance;
 
@@ -64,16 +61,13 @@ public final class LessonWriter {
             }
         }
         if (pace instanceof Pace.Share share) {
-            return number(share.ofFull() * PER_CENT) + " %";
+            return number(BigDecimal.valueOf(share.ofFull()).movePointRight(2)) + " %";
         }
-        return number(((Pace.Beats) pace).tempo().beatsPerMinute()) + " bpm";
+        return number(BigDecimal.valueOf(((Pace.Beats) pace).tempo().beatsPerMinute())) + " bpm";
     }
 
-    /** Without a fraction that is none. */
-    private static String number(double value) {
-        double rounded = Math.rint(value);
-        return Math.abs(value - rounded) < EXACT
-                ? Long.toString((long) rounded)
-                : String.format(Locale.ROOT, "%.12f", value).replaceAll("0+$", "");
+    /** To the last digit. */
+    private static String number(BigDecimal value) {
+        return value.stripTrailingZeros().toPlainString();
     }
 }

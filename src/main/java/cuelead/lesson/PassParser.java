@@ -4,6 +4,7 @@ import cuelead.dance.Dance;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings.Fading;
 import cuelead.time.Tempo;
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -16,7 +17,6 @@ final class PassParser {
     private static final Pattern SHARE = Pattern.compile("(" + NUMBER + ")\\s*%");
     private static final Pattern BEATS = Pattern.compile("(" + NUMBER + ")\\s*bpm");
     private static final Pattern CALLS = Pattern.compile("calls(?:\\s+(?<level>\\p{L}+?))??(?<fading>\\s+fading)?");
-    private static final double PER_CENT = 100;
     private static final double SLOWEST_BPM = 20;
     private static final double FASTEST_BPM = 400;
     private static final String FIELDS =
@@ -95,7 +95,7 @@ final class PassParser {
         }
         Matcher share = SHARE.matcher(field.text());
         if (share.matches()) {
-            double ofFull = Double.parseDouble(share.group(1)) / PER_CENT;
+            double ofFull = new BigDecimal(share.group(1)).movePointLeft(2).doubleValue();
             check(ofFull, Pace.Share.LEAST, Pace.Share.MOST, field, "A share of full speed is 40 to 125 %");
             return Optional.of(new Pace.Share(ofFull));
         }

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * The lesson that is made where the instructor has written none. A dance is long and its sections follow each other, so
  * each section is learned alone and then joined to those before it ("progressive part": Naylor and Briggs 1963, in
  * textbooks of motor learning). How often and how fast is common practice without a source: each section 2 to 4 times
- * at 60-70 % of the tempo, then 75-85 %, then all of it; the whole wall twice without music, the second time nearer to
+ * at 60-70 % of the tempo, then 75-85 %, then all of it; the whole wall twice without music, the second time at
  * its speed; then each wall, since landmarks change; tags and restarts alone, entered eight counts before; then slowed
  * music with all calls, then full tempo with calls that fade. Slowed music sounds poor below some 70 %, so walking is
  * done to clicks.
@@ -73,7 +73,8 @@ public final class UsualLesson {
             }
         }
         Piece all = sections > 1 ? new Joined(first, first + sections - 1) : new OneSection(first);
-        add(all, Pace.STEADY, TIMES_JOINED, Over.CLICKS);
+        add(all, Pace.STEADY, 1, Over.CLICKS);
+        add(all, Pace.FULL, 1, Over.CLICKS);
     }
 
     private void addWalls() {
