@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 
 /** Parses one line of a lesson: what first, then the other fields in any order, parted by commas. */
 final class PassParser {
-    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}(?:\\.\\d{1,12})?");
+    private static final Pattern NUMBER = Pattern.compile("\\d{1,4}(?:\\.\\d{1,20})?");
     private static final Pattern TIMES = Pattern.compile("(\\d{1,4})\\s*(?:times|x)");
     private static final Pattern SHARE = Pattern.compile("(" + NUMBER + ")\\s*%");
     private static final Pattern BEATS = Pattern.compile("(" + NUMBER + ")\\s*bpm");

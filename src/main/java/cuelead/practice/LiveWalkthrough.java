@@ -23,8 +23,8 @@ public final class LiveWalkthrough {
     private static final double PLANNING_SECONDS = 0.04;
     /** The next round is ordered so long before it begins; until it has begun, orders wait. */
     private static final double ORDERED_AHEAD_SECONDS = 0.25;
-    /** A pass is made so much slower or faster at a time, of full speed. */
-    private static final double PACE_STEP = 0.05;
+    /** A pass is made slower or faster by a twentieth of full speed at a time. */
+    private static final double PACE_STEPS = 20;
 
     private final Rounds rounds;
     private final Outputs outputs;
@@ -194,7 +194,7 @@ public final class LiveWalkthrough {
     /**
      * This pass again, slower or faster; it stays so.
      *
-     * @param steps of {@value #PACE_STEP} of full speed; below 0 = slower
+     * @param steps of a twentieth of full speed; below 0 = slower
      * @return the pace that it has now
      */
     public Pace again(int steps) throws Refused {
@@ -202,7 +202,7 @@ public final class LiveWalkthrough {
         Pass now = passes.get(pass - 1);
         double ofFull =
                 now.pace().at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
-        double stepped = Math.round((ofFull + steps * PACE_STEP) / PACE_STEP) * PACE_STEP;
+        double stepped = (Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS;
         double held = Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, stepped));
         Pass changed = now.at(new Pace.Share(held));
         passes.set(pass - 1, changed);
