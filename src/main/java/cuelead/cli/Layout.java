@@ -74,8 +74,8 @@ record Layout(int columns, int rows, KeyHelp keys) {
         List<Ranked> all = new ArrayList<>();
         DancePlace place = scene.place();
         add(all, 9, plain(title(scene)));
-        if (!scene.heading().isEmpty()) {
-            fitted(List.of(scene.heading().split(" ")), " ", longText).forEach(line -> add(all, 3, bold(line)));
+        if (!scene.pass().now().isEmpty()) {
+            fitted(List.of(scene.pass().now().split(" ")), " ", longText).forEach(line -> add(all, 3, bold(line)));
         }
         String runUp = scene.goal().isEmpty() ? "" : "run-up to " + scene.goal();
         String wall = place.wall() + (place.facing().isEmpty() ? "" : ", facing " + place.facing());
@@ -84,7 +84,7 @@ record Layout(int columns, int rows, KeyHelp keys) {
         add(all, 11, plain(""));
         add(all, 1, call(NOW, scene.now(), AttributedStyle.BOLD));
         add(all, 2, call(NEXT, scene.next(), AttributedStyle.DEFAULT));
-        atWallEnd(place, longText).forEach(line -> add(all, 5, plain(line)));
+        then(scene.then(), longText).forEach(line -> add(all, 5, plain(line)));
         add(all, 10, plain(""));
         boolean isPlaying = scene.motion() == PlayState.Motion.PLAYING;
         fitted(scene.state(), PARTED, longText).forEach(line -> add(all, 6, isPlaying ? plain(line) : bold(line)));
@@ -124,11 +124,11 @@ record Layout(int columns, int rows, KeyHelp keys) {
         return all;
     }
 
-    private List<String> atWallEnd(DancePlace place, LongText longText) {
-        if (place.atWallEnd().isEmpty()) {
+    private List<String> then(String what, LongText longText) {
+        if (what.isEmpty()) {
             return List.of("");
         }
-        return fitted(List.of((THEN + place.atWallEnd()).split("(?<=\\S) ")), " ", longText);
+        return fitted(List.of((THEN + what).split("(?<=\\S) ")), " ", longText);
     }
 
     /** Parts in a line, or in as many as they need. */
@@ -166,7 +166,11 @@ record Layout(int columns, int rows, KeyHelp keys) {
                 .toList();
     }
 
+    /** With the time in the song; the rounds of a lesson have none that means anything. */
     private String title(Scene scene) {
+        if (!scene.pass().now().isEmpty()) {
+            return scene.title();
+        }
         String time = Told.minutesAndSeconds(scene.songSeconds()) + " of " + Told.minutesAndSeconds(scene.endSeconds());
         int room = width() - time.length() - BETWEEN.length();
         if (room < 1) {

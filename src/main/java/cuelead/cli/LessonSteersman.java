@@ -3,6 +3,8 @@ package cuelead.cli;
 import cuelead.dance.Dance;
 import cuelead.lesson.LessonWriter;
 import cuelead.lesson.Pace;
+import cuelead.lesson.Pass;
+import cuelead.lesson.Piece;
 import cuelead.lesson.PieceWords;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
@@ -46,16 +48,29 @@ final class LessonSteersman implements Steered {
         return lesson.hasEnded();
     }
 
-    /** {@code Pass 5 of 18: sections 1 to 2, walk (68 a minute), 2nd time of 3}. */
+    /** {@code Pass 5 of 18: sections 1 to 2, walk (68 a minute), time 2 of 3}. */
     @Override
-    public String heading() {
+    public PassLines pass() {
         Now now = lesson.now();
-        String times = now.wanted().times() == 1
-                ? ""
-                : ", time " + now.repeat() + " of " + now.wanted().times();
-        return "Pass " + now.pass() + " of " + now.passes() + ": "
-                + pieces.written(now.wanted().piece()) + ", "
-                + told(now.wanted().pace()) + times;
+        Pass wanted = now.wanted();
+        String times = wanted.times() == 1 ? "" : ", time " + now.repeat() + " of " + wanted.times();
+        return new PassLines("Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times, next(now));
+    }
+
+    /** In a whole wall it matters more what comes at its end. */
+    private String next(Now now) {
+        if (now.wanted().piece() instanceof Piece.Wall || now.wanted().piece() instanceof Piece.WholeDance) {
+            return "";
+        } else if (now.repeat() < now.wanted().times()) {
+            return now.repeat() + 1 == now.wanted().times() ? "the last time" : "again";
+        }
+        return now.pass() == now.passes()
+                ? "the end"
+                : told(lesson.lesson().passes().get(now.pass()));
+    }
+
+    private String told(Pass pass) {
+        return pieces.written(pass.piece()) + ", " + told(pass.pace());
     }
 
     private String told(Pace pace) {

@@ -79,7 +79,7 @@ final class LivePlay {
                 }
             }
             if (!isQuit) {
-                view.follow(new Moment(live.heading(), live.keys(), live.heard(), live.state(), ""));
+                view.follow(new Moment(live.pass(), live.keys(), live.heard(), live.state(), ""));
             }
             speakers.stop();
         }
@@ -119,7 +119,7 @@ final class LivePlay {
         boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
         PlayState state = live.state();
         return new Moment(
-                live.heading(),
+                live.pass(),
                 live.keys(),
                 live.heard(),
                 state.with(lost.motion(state.motion())),

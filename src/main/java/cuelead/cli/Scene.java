@@ -12,7 +12,7 @@ import java.util.Locale;
 /**
  * What is to be read at a moment of the practice.
  *
- * @param heading     what is being gone through; may be empty
+ * @param pass        where a lesson is
  * @param keys        the keys that are obeyed
  * @param title       the dance's name
  * @param songSeconds the place in the song
@@ -26,7 +26,7 @@ import java.util.Locale;
  * @param notice      what was just done; may be empty
  */
 record Scene(
-        String heading,
+        PassLines pass,
         KeyHelp keys,
         String title,
         double songSeconds,
@@ -46,7 +46,7 @@ record Scene(
         Heard heard = moment.heard();
         double seconds = heard.songSeconds();
         return new Scene(
-                moment.heading(),
+                moment.pass(),
                 moment.keys(),
                 heard.timeline().dance().header().title(),
                 seconds,
@@ -58,6 +58,11 @@ record Scene(
                 moment.state().motion(),
                 state(heard, moment.state()),
                 moment.notice());
+    }
+
+    /** What comes next of what is bigger than a section; may be empty. */
+    String then() {
+        return pass.next().isEmpty() ? place.atWallEnd() : pass.next();
     }
 
     private static List<String> state(Heard heard, PlayState play) {

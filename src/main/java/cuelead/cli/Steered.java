@@ -24,8 +24,8 @@ interface Steered {
     /** How it plays, as it was ordered. */
     PlayState state();
 
-    /** What is being gone through, above all else; empty where the dance itself is. */
-    String heading();
+    /** Where a lesson is. */
+    PassLines pass();
 
     /** The keys that it obeys. */
     KeyHelp keys();

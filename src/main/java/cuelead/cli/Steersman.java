@@ -65,8 +65,8 @@ final class Steersman implements Steered {
     }
 
     @Override
-    public String heading() {
-        return "";
+    public PassLines pass() {
+        return PassLines.NONE;
     }
 
     @Override

@@ -60,7 +60,7 @@ final class Calls {
                 Heard.Repeating.NOTHING,
                 Optional.empty());
         return new Moment(
-                "",
+                PassLines.NONE,
                 KeyHelp.PRACTICE,
                 heard,
                 new PlayState(
