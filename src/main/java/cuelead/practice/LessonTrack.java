@@ -1,6 +1,5 @@
 package cuelead.practice;
 
-import cuelead.sound.InTurn;
 import cuelead.sound.Mix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;

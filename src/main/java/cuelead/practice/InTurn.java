@@ -1,5 +1,7 @@
-package cuelead.sound;
+package cuelead.practice;
 
+import cuelead.sound.MixPlan;
+import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.function.Function;
@@ -8,7 +10,7 @@ import java.util.function.Function;
  * Mixes one after the other, each faded in and out over {@value #FADE_SECONDS} s where it meets another, so that music
  * that is cut does not click. Each is made when its turn comes, so this is for files, not for the audio thread.
  */
-public final class InTurn implements Sound {
+final class InTurn implements Sound {
     private static final double FADE_SECONDS = 0.01;
 
     private final List<MixPlan> plans;
@@ -20,7 +22,7 @@ public final class InTurn implements Sound {
     private long readFrames;
 
     /** @param part what is heard of each */
-    public InTurn(SampleRate rate, List<MixPlan> plans, Function<MixPlan, Sound> part) {
+    InTurn(SampleRate rate, List<MixPlan> plans, Function<MixPlan, Sound> part) {
         this.plans = List.copyOf(plans);
         this.part = part;
         fadeFrames = rate.framesIn(FADE_SECONDS);
@@ -50,7 +52,7 @@ public final class InTurn implements Sound {
     private void begin(MixPlan plan) {
         next++;
         now = part.apply(plan);
-        lengthFrames = plan.lengthFrames();
+        lengthFrames = plan.toFrame() - plan.fromFrame();
         readFrames = 0;
     }
 
