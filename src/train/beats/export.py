@@ -9,6 +9,7 @@ import torch
 import forward
 from feature import GAIN, RATE, compressed, magnitudes
 from network import DILATIONS, OUTPUTS, POOL, TAPS, BeatNetwork
+from start import tensors
 
 
 def layers(network):
@@ -23,11 +24,7 @@ def layers(network):
 
 
 def numbers(network):
-    parts = [network.first, network.second, network.third]
-    for block in network.blocks:
-        parts += [block.near, block.far, block.mix]
-    tensors = [t for part in parts + [network.out] for t in (part.weight, part.bias)]
-    return np.concatenate([t.detach().numpy().astype('<f4').ravel() for t in tensors])
+    return np.concatenate([t.detach().numpy().astype('<f4').ravel() for t in tensors(network)])
 
 
 def signal():

@@ -1,6 +1,7 @@
 #!/usr/bin/python3
-"""train.py DATA OUT.pt MINUTES: trains the network on the clips that generate.py made. Adam, one cosine of learning rate
-over the time that is given, a moving average of the weights; the weights with the least loss on the validation songs are kept."""
+"""train.py DATA OUT.pt MINUTES [START [RATE]]: trains the network on the clips that generate.py made. Adam, one cosine of learning rate
+over the time that is given, a moving average of the weights; the weights with the least loss on the validation
+songs are kept. START: a folder with a network's files to go on from, with the highest learning RATE."""
 import copy
 import math
 import sys
@@ -13,6 +14,7 @@ import torch.nn.functional as F
 
 from crops import crop, load
 from network import OUTPUTS, BeatNetwork
+from start import take_up
 
 BATCH, LEARNING_RATE, CLIP_NORM = 8, 2.5e-3, .5
 LOSS_WEIGHTS = torch.tensor([1., 1., .4])
@@ -41,20 +43,22 @@ def checked(network, pieces):
         return np.mean([losses(network(x[None, None]), y[None], m[None]).numpy() for x, y, m in pieces], 0)
 
 
-def main(data, out, minutes):
+def main(data, out, minutes, start_from=None, rate=LEARNING_RATE):
     torch.manual_seed(1)
     torch.set_num_threads(2)
     r = np.random.RandomState(3)
     clips = load(data, 'train')
     valid = [[torch.from_numpy(a) for a in crop(r, clip, False)] for clip in load(data, 'valid')]
     network = BeatNetwork()
+    if start_from:
+        take_up(network, start_from)
     print(len(clips), 'clips,', len(valid), 'to validate,', sum(p.numel() for p in network.parameters()), 'weights', flush=True)
     average = copy.deepcopy(network).eval()
-    adam = torch.optim.Adam(network.parameters(), LEARNING_RATE)
+    adam = torch.optim.Adam(network.parameters(), float(rate))
     seconds, start, step, best = 60 * float(minutes), time.time(), 0, math.inf
     while time.time() - start < seconds:
         share = (time.time() - start) / seconds
-        adam.param_groups[0]['lr'] = LEARNING_RATE * min(1, (step + 1) / 100) * (.5 + .5 * math.cos(math.pi * share)) + 1e-5
+        adam.param_groups[0]['lr'] = float(rate) * min(1, (step + 1) / 100) * (.5 + .5 * math.cos(math.pi * share)) + 1e-5
         x, y, mask = stacked([crop(r, clips[r.randint(len(clips))], True) for _ in range(BATCH)])
         loss = (losses(network(x[:, None]), y, mask) * LOSS_WEIGHTS).sum()
         adam.zero_grad()
