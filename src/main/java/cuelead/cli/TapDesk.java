@@ -30,7 +30,7 @@ final class TapDesk {
     private boolean isClicked;
     private boolean isEnded;
     private boolean isKept;
-    private String notice = "Tap the space bar on every beat, beginning with a count 1";
+    private String notice = "Tap every beat, beginning with a count 1";
 
     /** @param background where taps are carried through the song, which may take some seconds */
     TapDesk(Path song, LiveBeats live, BeatsInHand hand, Ear ear, Executor background) {
@@ -159,7 +159,7 @@ final class TapDesk {
         try {
             Tapped tapped = done.join();
             hand.use(tapped);
-            listenTo(told(tapped.carried()) + "; listen: Enter keeps it, u takes it back");
+            listenTo(told(tapped.carried()) + ": listen (Enter keep, u back)");
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof Refused unreadable) {
                 throw unreadable;
@@ -170,9 +170,9 @@ final class TapDesk {
 
     private static String told(Carried carried) {
         return switch (carried) {
-            case BY_HEARD_BEATS -> "Your beat was found in the whole song";
-            case BY_LISTENING_AGAIN -> "The song was heard again at your tempo";
-            case EVENLY -> "Nothing in the song fits, so your tempo goes on evenly";
+            case BY_HEARD_BEATS -> "Your beat was found everywhere";
+            case BY_LISTENING_AGAIN -> "Heard again at your tempo";
+            case EVENLY -> "Nothing fits: your tempo goes on";
         };
     }
 

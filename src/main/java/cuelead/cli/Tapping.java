@@ -19,9 +19,10 @@ final class Tapping {
     private static final long POLL_MILLIS = 16;
     private static final List<String> WHAT_TO_DO = List.of(
             "Begin softly: long loud sound harms hearing.",
-            "space: tap every beat for some bars, beginning with a count 1; then Cuelead goes on with your beat.",
-            "1 count 1 is now   h half a beat   + twice as many   - half as many   3 two for three   m M a beat earlier, later",
-            "k click   left, right 5 seconds   p pause   u take back   Enter keep and end   q end");
+            "space   tap every beat for some bars, beginning with a count 1, and stop",
+            "1 count 1 is now   h half a beat   + twice as many   - half as many",
+            "3 two for three   m, M count a beat earlier, later   u take back   k click",
+            "left, right 5 seconds   p pause   Enter keep and end   q end");
 
     private final Surroundings surroundings;
     private final SoundOptions sound;

@@ -67,7 +67,7 @@ class TapDeskTest {
         BeatGrid beats = desk.hand().beats();
         assertEquals(exact.beatSeconds(200), beats.beatSeconds(beats.nearestBeat(exact.beatSeconds(200))), 0.005);
         assertEquals(1, beats.countInPhrase(beats.nearestBeat(exact.beatSeconds(16))));
-        assertTrue(desk.line().contains("found in the whole song"), desk.line());
+        assertTrue(desk.line().contains("found everywhere"), desk.line());
         desk.obey("enter");
         assertTrue(desk.isEnded() && desk.isKept());
     }
