@@ -345,7 +345,7 @@ final class BodyReader {
             footing.doubt();
         }
         problems.warning(
-                "unread_line",
+                "unread",
                 line.number(),
                 line.firstColumn(),
                 "This line is not understood, so it is left out.",

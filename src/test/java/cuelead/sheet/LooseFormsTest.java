@@ -74,7 +74,7 @@ class LooseFormsTest {
     @Test
     void aTagOnOneLineIsReadAtItsColumns() {
         assertEquals(
-                List.of("13:45 unknown_words"),
+                List.of("13:45 unread"),
                 places(SHEET + "Repeat\nTag: 2 counts at the end of wall 6: Sway R, quonk"));
     }
 
