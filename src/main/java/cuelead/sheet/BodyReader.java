@@ -20,6 +20,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
@@ -74,7 +75,7 @@ final class BodyReader {
             case RESTART -> restart(line);
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
-            case REPEAT -> repeat();
+            case REPEAT -> repeat(line);
             case NOTE -> sequence.note(line);
             case SECTION -> section(line);
             case COUNTS -> counts(line);
@@ -300,12 +301,13 @@ final class BodyReader {
     }
 
     List<WallClaim> wallClaims() {
-        return tags.wallEnds();
+        return Stream.concat(tags.wallEnds().stream(), restarts.wallStarts().stream())
+                .toList();
     }
 
     /** Where the sheet says that the dance ends, as far as it says it. */
-    Optional<EndingClaim> endingClaim() {
-        return endingLine.flatMap(line -> EndingReader.claim(line, starts()));
+    List<EndingClaim> endingClaims() {
+        return endingLine.map(line -> EndingReader.claims(line, starts())).orElse(List.of());
     }
 
     private void ending(SheetLine line) {
@@ -316,10 +318,30 @@ final class BodyReader {
         ending = Optional.of(line.text().strip());
     }
 
-    private void repeat() {
+    private void repeat(SheetLine line) {
+        facings(line);
         closeSection();
         tags.close();
         place = Place.AFTER;
+    }
+
+    /**
+     * "You now face 6:00", "Repeat, facing 9:00", "Facing the back to begin the second wall": where the counts that are
+     * written so far have brought the dancers.
+     */
+    private boolean facings(SheetLine line) {
+        int written = before() + section.map(SectionDraft::lastCount).orElse(0);
+        List<SaidFacing> said = SaidFacing.in(line.tokens());
+        boolean one = said.size() == 1 && written > 0 && place == Place.DANCE && !WallNote.namesWall(line.tokens());
+        if (one) {
+            marks.add(new ClockMark(
+                    tags.name().orElse(parts.name()),
+                    Counts.of(written),
+                    said.get(0).facing(),
+                    line.number(),
+                    said.get(0).column()));
+        }
+        return one;
     }
 
     private void other(SheetLine line) {
@@ -328,6 +350,9 @@ final class BodyReader {
             return;
         }
         if (sequence.note(line)) {
+            return;
+        }
+        if (DanceLine.movesNothing(line.text()) && facings(line)) {
             return;
         }
         if (!DanceLine.mayBeDanced(line)) {

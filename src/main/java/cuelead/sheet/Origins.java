@@ -111,14 +111,15 @@ final class Origins {
                 line(claims.countsLine()),
                 line(claims.wallsLine()),
                 line(claims.weightLine()),
-                claims.ending().map(this::of),
-                claims.wallEnds().stream()
-                        .map(claim -> new WallClaim(claim.wall(), claim.stated(), line(claim.line())))
+                claims.endings().stream().map(this::of).toList(),
+                claims.walls().stream()
+                        .map(claim -> new WallClaim(claim.wall(), claim.moment(), claim.stated(), line(claim.line())))
                         .toList());
     }
 
     private EndingClaim of(EndingClaim claim) {
-        return new EndingClaim(claim.stated(), claim.wall(), claim.afterCount(), claim.turn(), line(claim.line()));
+        return new EndingClaim(
+                claim.stated(), claim.start(), claim.wall(), claim.afterCount(), claim.turn(), line(claim.line()));
     }
 
     private ClockMark of(ClockMark mark) {

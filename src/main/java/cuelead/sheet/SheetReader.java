@@ -153,7 +153,7 @@ public final class SheetReader {
                 header.countsLine(),
                 header.wallsLine(),
                 header.weightLine(),
-                read.endingClaim(),
+                read.endingClaims(),
                 read.wallClaims());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }
