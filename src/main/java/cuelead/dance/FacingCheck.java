@@ -22,7 +22,17 @@ final class FacingCheck {
         this.turns = new KnownTurns(dance);
     }
 
+    /** Lines in doubt that speak of no turn are believed to turn nobody, unless a turn that they hide explains more. */
     static List<Problem> check(Dance dance, String file) {
+        HiddenTurn hidden = new HiddenTurn(dance);
+        List<Problem> careful = straight(hidden.doubtingAll(), file);
+        List<Problem> bold = straight(dance, file);
+        boolean explained = bold.size() - careful.size() >= HiddenTurn.EXPLAINS
+                && hidden.explains(bold.size(), other -> straight(other, file).size());
+        return explained ? careful : bold;
+    }
+
+    private static List<Problem> straight(Dance dance, String file) {
         FacingCheck check = new FacingCheck(dance, file);
         check.clockMarks();
         if (!dance.isPhrased()) {

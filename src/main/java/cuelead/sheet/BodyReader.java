@@ -4,6 +4,7 @@ import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
 import cuelead.dance.Counts;
 import cuelead.dance.Doubt;
+import cuelead.dance.Doubt.About;
 import cuelead.dance.EndingClaim;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
@@ -202,7 +203,9 @@ final class BodyReader {
 
     /** What this line turns, and whether it is danced at all, is not known. */
     private void doubt(SheetLine line, Counts from) {
-        doubts.add(new Doubt(tags.name().orElse(parts.name()), from, line.number()));
+        boolean turns = DanceLine.mayTurn(line.text());
+        About about = turns ? About.WEIGHT_AND_TURNS : About.WEIGHT;
+        doubts.add(new Doubt(tags.name().orElse(parts.name()), from, about, line.number()));
     }
 
     private int before() {

@@ -106,7 +106,7 @@ final class Origins {
         return new Claims(
                 claims.clockMarks().stream().map(this::of).toList(),
                 claims.doubts().stream()
-                        .map(doubt -> new Doubt(doubt.part(), doubt.from(), line(doubt.line())))
+                        .map(doubt -> new Doubt(doubt.part(), doubt.from(), doubt.about(), line(doubt.line())))
                         .toList(),
                 line(claims.countsLine()),
                 line(claims.wallsLine()),
