@@ -81,7 +81,8 @@ final class HiddenTurn {
     /** Its step at that place, or the first one behind it, turns too. */
     private static Section turned(Section section, Counts before, Doubt doubt, Turn turn) {
         int at = IntStream.range(0, section.steps().size())
-                .filter(i -> before.plus(section.steps().get(i).count().offset()).compareTo(doubt.from()) >= 0)
+                .filter(i ->
+                        before.plus(section.steps().get(i).count().offset()).compareTo(doubt.from()) >= 0)
                 .findFirst()
                 .orElse(-1);
         boolean inside = at >= 0
@@ -89,7 +90,9 @@ final class HiddenTurn {
                 && doubt.from().compareTo(before.plus(Counts.of(section.length()))) < 0;
         return inside
                 ? section.with(IntStream.range(0, section.steps().size())
-                        .mapToObj(i -> i == at ? section.steps().get(i).turnedBy(turn) : section.steps().get(i))
+                        .mapToObj(i -> i == at
+                                ? section.steps().get(i).turnedBy(turn)
+                                : section.steps().get(i))
                         .toList())
                 : section;
     }

@@ -203,6 +203,7 @@ final class BodyReader {
 
     /** What this line turns, and whether it is danced at all, is not known. */
     private void doubt(SheetLine line, Counts from) {
+        section.ifPresent(SectionDraft::doubt);
         boolean turns = DanceLine.mayTurn(line.text());
         About about = turns ? About.WEIGHT_AND_TURNS : About.WEIGHT;
         doubts.add(new Doubt(tags.name().orElse(parts.name()), from, about, line.number()));
@@ -260,7 +261,9 @@ final class BodyReader {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(finder, metre());
-            new HeadingCheck(problems).check(done, done.line());
+            if (draft.isWhole()) {
+                new HeadingCheck(problems).check(done, done.line());
+            }
             if (tags.isOpen()) {
                 tags.add(done);
             } else {

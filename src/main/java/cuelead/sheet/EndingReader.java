@@ -34,8 +34,8 @@ final class EndingReader {
 
     /** What it claims, in its order; {@code starts}: counts before section 1, 2, 3 ... */
     static List<EndingClaim> claims(SheetLine line, List<Integer> starts) {
-        boolean changed = line.tokens().stream()
-                .anyMatch(token -> token.is(Token.Kind.WORD) && CHANGES.contains(token.text()));
+        boolean changed =
+                line.tokens().stream().anyMatch(token -> token.is(Token.Kind.WORD) && CHANGES.contains(token.text()));
         return changed ? List.of() : new EndingReader(line, starts).claims();
     }
 
@@ -77,8 +77,8 @@ final class EndingReader {
 
     /** "which starts at 6:00", "on the 3 o'clock wall", "when you begin at the back". */
     private boolean beginsWall(SaidFacing said) {
-        boolean wall = said.index() + 1 < tokens.size()
-                && tokens.get(said.index() + 1).isWord("wall");
+        boolean wall =
+                said.index() + 1 < tokens.size() && tokens.get(said.index() + 1).isWord("wall");
         return said.when() == SaidFacing.When.AT_WALL_START || wall;
     }
 

@@ -47,6 +47,12 @@ final class HeadingCheck {
                     .filter(action -> phrase.figure().isEmpty() && isMissing(action, section))
                     .ifPresent(action -> tell(section, line, "\"" + action.word() + "\""));
         }
+        phrases.stream()
+                .flatMap(phrase -> phrase.figure().stream())
+                .map(call -> call.row().figure())
+                .filter(figure -> FigureTraits.isForeign(figure, section.steps()))
+                .findFirst()
+                .ifPresent(figure -> tell(section, line, "\"" + figure.name() + "\""));
         List<Integer> named = turns(section.heading(), phrases);
         if (!named.isEmpty() && !isTurned(named, section.steps())) {
             tell(section, line, named.size() == 1 ? amount(named.get(0)) : "these turns");

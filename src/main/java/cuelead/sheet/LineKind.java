@@ -61,8 +61,8 @@ enum LineKind {
      */
     private static boolean saysRestart(SheetLine line) {
         List<Token> tokens = line.tokens();
-        boolean word =
-                tokens.stream().anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+        boolean word = tokens.stream()
+                .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
         return word || (WallNote.namesWall(tokens) && beginsAnew(tokens));
     }
 

@@ -61,7 +61,9 @@ final class RestartReader {
             if (note.counts().isEmpty() && note.section().isEmpty()) {
                 implied.add(new Mark(here, line));
             }
-            note.startFacing().ifPresent(facing -> wallStarts.add(new WallClaim(wall, WallClaim.Moment.BEGINNING, facing, line.number())));
+            note.startFacing()
+                    .ifPresent(facing ->
+                            wallStarts.add(new WallClaim(wall, WallClaim.Moment.BEGINNING, facing, line.number())));
             add(new Restart(wall, after.getAsInt(), note.facing(), line.number()));
         }
     }

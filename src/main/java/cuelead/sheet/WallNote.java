@@ -95,7 +95,8 @@ record WallNote(
     List<WallClaim> wallEnds(int line) {
         List<WallClaim> claims = new ArrayList<>();
         if (walls.size() > 1 && facings.size() == walls.size()) {
-            walls.forEach(wall -> claims.add(new WallClaim(wall, WallClaim.Moment.END, of(wall).facings.get(0), line)));
+            walls.forEach(wall -> claims.add(
+                    new WallClaim(wall, WallClaim.Moment.END, of(wall).facings.get(0), line)));
         }
         return claims;
     }
