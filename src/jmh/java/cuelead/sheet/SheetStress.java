@@ -22,8 +22,34 @@ public final class SheetStress {
     private static final int MOST_EDITS = 12;
     private static final int TRIES = 3;
     private static final List<String> ODD = List.of(
-            "&", "1&", "a", "(", ")", "[1-8]", "1-2", "1/4", "3:00", "TAG", "Restart", "wall 3", "Part A", "x2",
-            "repeat", "\t", "\n\n", "999", "½", "R", "L", "vine", "with", "–", "\u00a0", "S3:", "count", "weight on L");
+            "&",
+            "1&",
+            "a",
+            "(",
+            ")",
+            "[1-8]",
+            "1-2",
+            "1/4",
+            "3:00",
+            "TAG",
+            "Restart",
+            "wall 3",
+            "Part A",
+            "x2",
+            "repeat",
+            "\t",
+            "\n\n",
+            "999",
+            "½",
+            "R",
+            "L",
+            "vine",
+            "with",
+            "–",
+            "\u00a0",
+            "S3:",
+            "count",
+            "weight on L");
 
     private final List<String> sheets;
     private final Random random;
@@ -47,7 +73,9 @@ public final class SheetStress {
     private static List<String> sheets() throws IOException {
         List<String> sheets = new ArrayList<>();
         try (Stream<Path> files = Files.walk(SHEETS)) {
-            for (Path file : files.filter(path -> path.toString().endsWith(".txt")).sorted().toList()) {
+            for (Path file : files.filter(path -> path.toString().endsWith(".txt"))
+                    .sorted()
+                    .toList()) {
                 sheets.add(Files.readString(file));
             }
         }

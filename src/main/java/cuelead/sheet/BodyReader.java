@@ -29,7 +29,7 @@ final class BodyReader {
     private static final int SHORTEST_DANCE = 4;
 
     private final Problems problems;
-    private final FigureFinder finder = new FigureFinder(Figures.standard());
+    private static final FigureFinder FIGURES = new FigureFinder(Figures.standard());
     private final PartsDraft parts = new PartsDraft();
     private final TagReader tags;
     private final RestartReader restarts;
@@ -260,7 +260,7 @@ final class BodyReader {
         section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
-            Section done = draft.section(finder, metre());
+            Section done = draft.section(FIGURES, metre());
             if (draft.isWhole()) {
                 new HeadingCheck(problems).check(done, done.line());
             }

@@ -62,6 +62,14 @@ class BrokenWordsTest {
                 .anyMatch(place -> place.startsWith("4:") && place.contains("unread")));
     }
 
+    /** Behind a turn that was read, and beside words that name one. */
+    @ParameterizedTest
+    @CsvSource({"Turn 1/4 R 2/9 step R fwd", "3/2 1/4 R", "Monterey 2/9 R", "Turn 2/9"})
+    void aFractionThatNobodyTurnsBesideATurn(String words) {
+        assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 " + words)).stream()
+                .anyMatch(place -> place.startsWith("4:")));
+    }
+
     @Test
     void aTurnWithoutASide() {
         assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 Turn 1/4 stepping R to side"))
