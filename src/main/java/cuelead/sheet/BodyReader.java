@@ -279,7 +279,10 @@ final class BodyReader {
         tags.close();
         place = Place.DANCE;
         boolean hasLines = below.filter(DanceLine::countsFromOne).isPresent();
-        Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
+        Optional<OneLineTag> whole = hasLines
+                ? Optional.empty()
+                : OneLineTag.read(line)
+                        .filter(tag -> CountGroup.read(tag.counted(0).text()).isPresent());
         tags.open(whole.map(OneLineTag::head).orElse(line));
         whole.ifPresent(tag -> {
             counts(tag.counted(tags.statedCounts()));
