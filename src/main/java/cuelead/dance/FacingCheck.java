@@ -29,7 +29,7 @@ final class FacingCheck {
         List<Problem> bold = straight(dance, file);
         boolean explained = bold.size() - careful.size() >= HiddenTurn.EXPLAINS
                 && hidden.explains(bold.size(), other -> straight(other, file).size());
-        return explained ? careful : bold;
+        return new WrongTurn(dance, other -> straight(other, file)).alone(explained ? careful : bold);
     }
 
     private static List<Problem> straight(Dance dance, String file) {

@@ -44,7 +44,7 @@ final class HiddenTurn {
                                 .anyMatch(left -> findings - left >= EXPLAINS));
     }
 
-    private Dance turned(Doubt doubt, Turn turn) {
+    Dance turned(Doubt doubt, Turn turn) {
         return new Dance(
                 dance.header(),
                 dance.parts().stream().map(part -> turned(part, doubt, turn)).toList(),
