@@ -106,6 +106,7 @@ final class MoveMaker {
                 danced.pattern().stream().allMatch(beat -> beat.transfer().takesWeight());
         if (alternate
                 && stepped
+                && call.turn().isEmpty()
                 && phrase.repeats() == 1
                 && listed.size() + 1 == danced.pattern().size()) {
             problems.error(
