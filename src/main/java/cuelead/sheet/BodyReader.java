@@ -144,7 +144,10 @@ final class BodyReader {
             return;
         }
         countLines++;
-        CountGroup group = CountGroup.read(line.text()).orElseThrow();
+        CountGroup.read(line.text()).ifPresentOrElse(group -> counted(line, group), () -> leftOut(line));
+    }
+
+    private void counted(SheetLine line, CountGroup group) {
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
@@ -279,10 +282,7 @@ final class BodyReader {
         tags.close();
         place = Place.DANCE;
         boolean hasLines = below.filter(DanceLine::countsFromOne).isPresent();
-        Optional<OneLineTag> whole = hasLines
-                ? Optional.empty()
-                : OneLineTag.read(line)
-                        .filter(tag -> CountGroup.read(tag.counted(0).text()).isPresent());
+        Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
         tags.open(whole.map(OneLineTag::head).orElse(line));
         whole.ifPresent(tag -> {
             counts(tag.counted(tags.statedCounts()));
@@ -378,6 +378,10 @@ final class BodyReader {
             doubt(line, Counts.of(before() + sofar));
             footing.doubt();
         }
+        leftOut(line);
+    }
+
+    private void leftOut(SheetLine line) {
         problems.warning(
                 "unread",
                 line.number(),
