@@ -177,6 +177,15 @@ final class ClauseReader {
         return true;
     }
 
+    /** A fraction that nobody can turn: "2/9". */
+    private boolean noTurn(int column) {
+        if (!draft.turns() && !draft.namesTurn()) {
+            draft.openTurn(column);
+        }
+        draft.unknown(terms.peek());
+        return terms.advance();
+    }
+
     /** turn := [turn] [number] fraction [turn] [to | over] [side] | turn side fraction */
     private boolean turn() {
         int column = terms.peek().column();
@@ -187,6 +196,9 @@ final class ClauseReader {
         Optional<Foot> side = terms.at(Kind.FOOT) && terms.nextIs(Kind.FRACTION) ? terms.footHere() : Optional.empty();
         int whole = terms.at(Kind.NUMBER) ? terms.number() : 0;
         OptionalInt part = terms.fraction();
+        if (part.isEmpty() && terms.at(Kind.FRACTION)) {
+            return noTurn(column);
+        }
         if (part.isEmpty() && draft.namesTurn()) {
             terms.skipOverShoulder();
             terms.footHere().ifPresent(draft::turnSide);
@@ -197,10 +209,6 @@ final class ClauseReader {
         }
         if (part.isEmpty()) {
             draft.openTurn(column);
-            if (terms.at(Kind.FRACTION)) {
-                draft.unknown(terms.peek());
-                terms.advance();
-            }
             return true;
         }
         terms.skipWords(Kind.TURN, Kind.MARK);

@@ -21,8 +21,7 @@ final class LeftWords {
         }
         int column = unknown.isEmpty() ? clauseColumn : unknown.get(0).column();
         String words = unknown.isEmpty() ? "these words" : "\"" + unknown.get(0).text() + "\"";
-        problems.error(
-                "unknown_words", line, column, "This action is not understood at " + words + ".", suggestion(unknown));
+        problems.error("unread", line, column, "This action is not understood at " + words + ".", suggestion(unknown));
     }
 
     private String suggestion(List<Term> unknown) {
@@ -40,7 +39,7 @@ final class LeftWords {
         }
         if (vocabulary.knows(term.text())) {
             problems.warning(
-                    "unknown_word",
+                    "unread",
                     line,
                     term.column(),
                     "\"" + term.text() + "\" is not understood behind the words before it.",
@@ -51,8 +50,7 @@ final class LeftWords {
                 .nearest(term.text())
                 .map(near -> "Did you mean \"" + near + "\"?")
                 .orElse("If it is only styling, put it in round brackets.");
-        problems.warning(
-                "unknown_word", line, term.column(), "The word \"" + term.text() + "\" is not known.", tryThis);
+        problems.warning("unread", line, term.column(), "The word \"" + term.text() + "\" is not known.", tryThis);
     }
 
     /** What follows "while". */

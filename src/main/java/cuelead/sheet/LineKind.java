@@ -40,6 +40,9 @@ enum LineKind {
         if (CountGroup.read(line.text()).isPresent()) {
             return COUNTS;
         }
+        if (addsCounts(line)) {
+            return TAG;
+        }
         if (saysRestart(line)) {
             return RESTART;
         }
@@ -52,10 +55,48 @@ enum LineKind {
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
     }
 
-    /** "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart". */
+    /**
+     * "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart", "Wall 4: stop after section
+     * 2 and begin again".
+     */
     private static boolean saysRestart(SheetLine line) {
-        return line.tokens().stream()
+        List<Token> tokens = line.tokens();
+        boolean word = tokens.stream()
                 .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+        return word || (WallNote.namesWall(tokens) && beginsAnew(tokens));
+    }
+
+    /** "start over", "begin again", "go back to the top", "start the dance from the beginning". */
+    private static boolean beginsAnew(List<Token> tokens) {
+        boolean leaves = tokens.stream().anyMatch(token -> isOneOf(token, LEAVES));
+        for (int i = 0; i + 1 < tokens.size(); i++) {
+            int behind = i + 1;
+            while (behind + 1 < tokens.size() && isOneOf(tokens.get(behind), Set.of("the", "dance", "back", "to"))) {
+                behind++;
+            }
+            if (isOneOf(tokens.get(i), BEGINS) && isOneOf(tokens.get(behind), ANEW)) {
+                return leaves;
+            }
+        }
+        return false;
+    }
+
+    private static final Set<String> LEAVES =
+            Set.of("after", "dance", "stop", "only", "do", "omit", "leave", "skip", "cut", "at", "up", "through");
+    private static final Set<String> BEGINS = Set.of("start", "begin", "go", "return", "back", "starting", "beginning");
+    private static final Set<String> ANEW = Set.of("again", "over", "anew", "from", "top", "beginning", "start");
+    private static final Set<String> EXTRA = Set.of("add", "adding", "extra", "additional", "insert");
+
+    /** "After wall 6 add: ...", "4 extra counts at the end of wall 2": a tag that is not called one. */
+    private static boolean addsCounts(SheetLine line) {
+        List<Token> tokens = line.tokens();
+        return WallNote.namesWall(tokens)
+                && tokens.stream().anyMatch(token -> isOneOf(token, EXTRA))
+                && tokens.stream().anyMatch(token -> isOneOf(token, Set.of("end", "after", "finish", "following")));
+    }
+
+    private static boolean isOneOf(Token token, Set<String> words) {
+        return token.is(Token.Kind.WORD) && words.contains(token.text());
     }
 
     private static boolean isBracketed(SheetLine line) {

@@ -81,6 +81,7 @@ final class MoveMaker {
         while (moves.size() < size) {
             Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, named));
             List<Foot> feet = listedFeet(call, danced);
+            tellShortList(call, danced, phrase);
             int listed = 0;
             for (Figure.Beat beat : danced.pattern()) {
                 Move move = move(beat, phrase.column());
@@ -95,6 +96,27 @@ final class MoveMaker {
             named = Optional.empty();
         }
         return moves;
+    }
+
+    /** "Shuffle forward R, L": a foot is missing from the list. */
+    private void tellShortList(Phrase.FigureCall call, Figure danced, Phrase phrase) {
+        List<Foot> listed = call.feet();
+        boolean alternate = listed.size() > 1 && listed.get(0) != listed.get(1);
+        boolean stepped =
+                danced.pattern().stream().allMatch(beat -> beat.transfer().takesWeight());
+        if (alternate
+                && stepped
+                && call.turn().isEmpty()
+                && phrase.repeats() == 1
+                && listed.size() + 1 == danced.pattern().size()) {
+            problems.error(
+                    "incomplete_figure",
+                    line,
+                    phrase.column(),
+                    danced.name() + " has " + danced.pattern().size() + " steps, but " + listed.size()
+                            + " feet are listed.",
+                    "List a foot for every step, such as \"R, L, R\".");
+        }
     }
 
     private static Move move(Figure.Beat beat, int column) {

@@ -48,18 +48,26 @@ class BrokenWordsTest {
     @Test
     void everyLineWithAMistakeIsTold() {
         String text = SHEET.replace("1-2 Step R", "1-2 Zorg R").replace("5-6 Step L", "5-6 Quonk L");
-        assertEquals(List.of("4:5 unknown_word", "6:5 unknown_word"), places(text));
+        assertEquals(List.of("4:5 unread", "6:5 unread"), places(text));
         String actions = SHEET.replace("Step R to side, step L behind R", "zorg, step L behind R")
                 .replace("7-8 Step L to side,", "7-8 Quonk,");
         assertEquals(
-                List.of("4:5 unknown_words", "7:5 unknown_words", "11:5 unknown_words"),
+                List.of("4:5 unread", "7:5 unread", "11:5 unread"),
                 places(actions).stream().distinct().toList());
     }
 
     @Test
     void aFractionThatNobodyTurns() {
         assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 Turn 1/99 R")).stream()
-                .anyMatch(place -> place.startsWith("4:") && place.contains("unknown_word")));
+                .anyMatch(place -> place.startsWith("4:") && place.contains("unread")));
+    }
+
+    /** Behind a turn that was read, and beside words that name one. */
+    @ParameterizedTest
+    @CsvSource({"Turn 1/4 R 2/9 step R fwd", "3/2 1/4 R", "Monterey 2/9 R", "Turn 2/9"})
+    void aFractionThatNobodyTurnsBesideATurn(String words) {
+        assertTrue(places(SHEET.replace("1-2 Step R to side", "1-2 " + words)).stream()
+                .anyMatch(place -> place.startsWith("4:")));
     }
 
     @Test
