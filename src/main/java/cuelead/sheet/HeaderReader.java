@@ -283,6 +283,11 @@ final class HeaderReader {
         return waltz;
     }
 
+    /** The length that the header states. */
+    OptionalInt counts() {
+        return counts;
+    }
+
     int countsLine() {
         return countsLine;
     }

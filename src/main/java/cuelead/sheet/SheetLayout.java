@@ -31,7 +31,13 @@ final class SheetLayout {
      */
     record Laid(List<LaidLine> lines, int header) {}
 
+    /** Laid out in the manners in which the sheet is written. */
     static Laid of(List<SheetLine> lines) {
+        return Manners.chosen(lines);
+    }
+
+    /** Laid out as the lines stand. */
+    static Laid laid(List<SheetLine> lines) {
         List<Row> rows = BareCounts.joined(settled(rows(lines)));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));

@@ -1,0 +1,75 @@
+package cuelead.sheet;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Counts in words: "one, two  Rock forward", "three &amp; four", "Counts five to eight:", "touch (one and two)". */
+final class SpokenCounts implements Manner {
+    private static final List<String> NUMBERS = List.of(
+            "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+    private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
+    private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
+    private static final String AND = "(?:(?:&|\\+|and\\b|a\\b)\\s*)";
+    private static final String MANY = NUMBER + "(?:" + JOINT + "(?:(?:&|and)\\s*)?" + NUMBER + ")+(?:\\s*&)?";
+    private static final String RUN = AND + "?(?:" + MANY + "|" + NUMBER + ")\\b";
+    /** At the head of a line one word alone is parted from what follows. */
+    private static final Pattern HEAD = Pattern.compile(
+            "^\\W*(?:(?:on |beats? |counts? |cts?\\.? ))?(" + AND + "?" + MANY + "\\b|" + RUN + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s))",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern BRACKETED = Pattern.compile(
+            "[(\\[](?:(?:on |beats? |counts? |cts?\\.? ))?(" + RUN + ")[)\\]]", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEHIND =
+            Pattern.compile("(?:\\s\\s|\\t|[-:,;] |\\b(?:on|counts?|beats?|for) )(" + RUN + ")\\s*\\.?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WORD = Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
+
+    @Override
+    public List<SheetLine> usual(List<SheetLine> lines) {
+        return lines.stream().map(SpokenCounts::usual).toList();
+    }
+
+    private static SheetLine usual(SheetLine line) {
+        SheetLine found = line;
+        for (Pattern place : List.of(HEAD, BEHIND, BRACKETED)) {
+            Matcher counts = place.matcher(found.text());
+            int from = 0;
+            while (counts.find(from)) {
+                String run = found.text().substring(counts.start(1), counts.end(1));
+                String figures = isRising(run) ? inFigures(run) : run;
+                found = found.with(counts.start(1), counts.end(1), figures);
+                from = counts.start(1) + figures.length();
+                counts = place.matcher(found.text());
+            }
+        }
+        return found;
+    }
+
+    /** "two, two" and "one, three" are no counts; "one to four" is. */
+    private static boolean isRising(String run) {
+        Matcher words = WORD.matcher(run);
+        int last = 0;
+        boolean range = run.indexOf('-') >= 0;
+        while (words.find()) {
+            int number = NUMBERS.indexOf(words.group().toLowerCase(Locale.ROOT)) + 1;
+            boolean next = last == 0 || number == last + 1 || (range && number > last);
+            if (number > 0 && !next) {
+                return false;
+            }
+            range = number == 0 ? !words.group().equalsIgnoreCase("and") : run.indexOf('-') >= 0;
+            last = number > 0 ? number : last;
+        }
+        return last > 0;
+    }
+
+    private static String inFigures(String run) {
+        return WORD.matcher(run)
+                .replaceAll(word -> {
+                    int number = NUMBERS.indexOf(word.group().toLowerCase(Locale.ROOT)) + 1;
+                    boolean and = word.group().equalsIgnoreCase("and");
+                    return number > 0 ? String.valueOf(number) : and ? "&" : "-";
+                })
+                .replaceAll("(?<=\\d)\\s+(?=\\d)", ",");
+    }
+}
