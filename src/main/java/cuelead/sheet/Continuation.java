@@ -88,7 +88,7 @@ final class Continuation {
 
     /** Whether the steps above make the counts of the row below whole. */
     static boolean leadsTo(Row row, Row below) {
-        LaidLine first = SheetLayout.line(below, below.counted().get(0));
+        LaidLine first = LaidRow.line(below, below.counted().get(0));
         return below.counted().size() == 1
                 && DanceLine.isDanced(row.line().text())
                 && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());

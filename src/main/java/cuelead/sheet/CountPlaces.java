@@ -181,12 +181,17 @@ final class CountPlaces {
     /** Words follow, and one count alone is parted from the words before it. */
     private boolean standsBetween(Found next) {
         int after = skipColon(next.to());
-        boolean words = after < line.length() && Character.isLetter(line.charAt(after));
+        boolean words = after < line.length() && (Character.isLetter(line.charAt(after)) || isFraction(after));
         int spaces = next.group().column() - 1 - back(next.group().column() - 1);
         int before = back(next.from()) - 1;
         boolean marked = before < 0 || ",;.:".indexOf(line.charAt(before)) >= 0;
         boolean parted = next.bracketed() || marked || spaces > 1 || (spaces > 0 && next.isMany());
         return words && parted;
+    }
+
+    /** "[6] 1/4 turn left": a turn begins the steps. */
+    private boolean isFraction(int at) {
+        return line.substring(at).matches("(\\d/\\d|[\u00bc-\u00be\u215b-\u215e])\\D.*");
     }
 
     private int skipColon(int from) {

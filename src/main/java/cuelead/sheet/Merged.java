@@ -17,7 +17,7 @@ final class Merged {
                 && (row.counted().size() < 2
                         || row.counted().stream()
                                 .allMatch(each ->
-                                        LineFit.fits(SheetLayout.line(row, each).text())));
+                                        LineFit.fits(LaidRow.line(row, each).text())));
         if (apart) {
             return Optional.empty();
         }

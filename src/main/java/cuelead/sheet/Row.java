@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Count;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,6 +51,13 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 .limit(2)
                 .anyMatch(token ->
                         token.text().startsWith("restart") || token.text().equals("wall"));
+    }
+
+    /** The same row with its first counts found otherwise. */
+    Row withFirst(CountPlaces.Counted first) {
+        List<CountPlaces.Counted> others = new ArrayList<>(counted);
+        others.set(0, first);
+        return new Row(line, kind, others, apart, more);
     }
 
     boolean isCounted() {

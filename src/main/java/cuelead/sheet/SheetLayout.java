@@ -132,7 +132,14 @@ final class SheetLayout {
         open = written.isEmpty();
     }
 
-    private void counted(Row row) {
+    private void counted(Row written) {
+        Optional<HeadInFront> head = HeadInFront.of(written);
+        Row row = head.map(HeadInFront::row).orElse(written);
+        head.filter(found -> !inTag && cuts.mayBegin(row.firstCount())).ifPresent(found -> {
+            SheetLine words = row.line().part(found.from(), found.to());
+            cuts.head(SectionHead.words(words.text().strip()));
+            laid.add(LaidLine.whole(words).as(LineKind.SECTION));
+        });
         Optional<LaidLine> merged = Merged.of(row);
         if (merged.isPresent()) {
             CountGroup all = CountGroup.read(merged.get().text()).orElseThrow();
@@ -143,7 +150,7 @@ final class SheetLayout {
         }
         for (CountPlaces.Counted each : row.counted()) {
             begin(each.group(), row);
-            laid.add(line(row, each));
+            laid.add(LaidRow.line(row, each));
         }
         open = true;
     }
@@ -153,23 +160,6 @@ final class SheetLayout {
             laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
         }
         cuts.count(group);
-    }
-
-    static LaidLine line(Row row, CountPlaces.Counted each) {
-        LaidLine.Builder builder = new LaidLine.Builder()
-                .add(
-                        each.group().written(row.line().text()),
-                        row.line(),
-                        each.group().column() - 1)
-                .add(row.line(), each.from(), each.to());
-        if (!row.line().text().substring(each.tail()).isBlank()) {
-            builder.add(row.line(), each.tail(), row.line().text().length());
-        }
-        for (SheetLine more : row.more()) {
-            builder.add(",", more, 0)
-                    .add(more, more.firstColumn() - 1, more.text().length());
-        }
-        return builder.line();
     }
 
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
@@ -183,7 +173,7 @@ final class SheetLayout {
         }
         Optional<Row> below = below(i).filter(Row::countsBehind);
         if (!heads && row.kind() == LineKind.OTHER && below.isPresent() && Continuation.leadsTo(row, below.get())) {
-            LaidLine first = line(below.get(), below.get().counted().get(0));
+            LaidLine first = LaidRow.line(below.get(), below.get().counted().get(0));
             cuts.count(below.get().counted().get(0).group());
             laid.add(Continuation.led(row.line(), first));
             open = true;
