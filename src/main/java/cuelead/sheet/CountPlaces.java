@@ -14,6 +14,8 @@ final class CountPlaces {
     private static final Set<String> UNITS =
             Set.of("count", "counts", "ct", "cts", "beat", "beats", "on", "for", "during");
 
+    private static final int MOST_LEFT_OUT = 3;
+
     private final String line;
     private final List<Found> found = new ArrayList<>();
 
@@ -46,6 +48,12 @@ final class CountPlaces {
                     || (first().number() == number
                             && !first().isWhole()
                             && before.last().isWhole());
+        }
+
+        /** Whether a count is left out between those and these, both being in brackets. */
+        boolean leavesOut(Found before) {
+            int left = first().number() - before.last().number();
+            return bracketed && before.bracketed && left > 0 && left <= MOST_LEFT_OUT;
         }
 
         boolean isMany() {
@@ -119,7 +127,7 @@ final class CountPlaces {
         boolean named = !word.isEmpty() && !UNITS.contains(word);
         return !named
                 || group.counts().size() > 1
-                || !Set.of("x", "wall", "walls", "section", "part", "tag", "s", "to")
+                || !Set.of("x", "wall", "walls", "section", "sec", "set", "part", "tag", "s", "to", "step", "no")
                         .contains(word);
     }
 
@@ -143,7 +151,7 @@ final class CountPlaces {
         to = bracketed ? close + 1 : to;
         String word = wordBefore(from);
         while (UNITS.contains(word)) {
-            from = back(from) - word.length();
+            from = wordStart(from);
             word = wordBefore(from);
         }
         boolean opens =
@@ -161,7 +169,8 @@ final class CountPlaces {
         }
         List<Found> chain = new ArrayList<>(List.of(found.get(0)));
         for (Found next : found.subList(1, found.size())) {
-            if (next.follows(chain.get(chain.size() - 1)) && standsBetween(next)) {
+            Found last = chain.get(chain.size() - 1);
+            if ((next.follows(last) || next.leavesOut(last)) && standsBetween(next)) {
                 chain.add(next);
             }
         }
@@ -191,7 +200,12 @@ final class CountPlaces {
 
     /** "[6] 1/4 turn left": a turn begins the steps. */
     private boolean isFraction(int at) {
-        return line.substring(at).matches("(\\d/\\d|[\u00bc-\u00be\u215b-\u215e])\\D.*");
+        char c = line.charAt(at);
+        boolean figures = Scanner.isDigit(c)
+                && at + 2 < line.length()
+                && line.charAt(at + 1) == '/'
+                && Scanner.isDigit(line.charAt(at + 2));
+        return figures || Character.getType(c) == Character.OTHER_NUMBER;
     }
 
     private int skipColon(int from) {
@@ -277,13 +291,23 @@ final class CountPlaces {
         return List.of();
     }
 
+    /** The word before this index; a full stop that shortens it is none of it. */
     private String wordBefore(int from) {
-        int end = back(from);
-        int start = end;
+        return Scanner.plain(line.substring(wordStart(from), wordEnd(from)));
+    }
+
+    private int wordStart(int from) {
+        int start = wordEnd(from);
         while (start > 0 && Character.isLetter(line.charAt(start - 1))) {
             start--;
         }
-        return Scanner.plain(line.substring(start, end));
+        return start;
+    }
+
+    private int wordEnd(int from) {
+        int end = back(from);
+        boolean shortened = end > 1 && line.charAt(end - 1) == '.' && Character.isLetter(line.charAt(end - 2));
+        return shortened ? end - 1 : end;
     }
 
     private int back(int from) {

@@ -8,8 +8,10 @@ import java.util.regex.Pattern;
 /** Counts without a mark between them: "123 Basic forward", "1&2 34 5&6 78", "Rock, recover (12)". */
 final class DigitRuns implements Manner {
     private static final String END = "(?![\\d/:.]*\\d|\\w)";
-    private static final Pattern HEAD = Pattern.compile("^\\W*(?:(?:counts?|cts?|beats?)\\b[.: ]*)?([\\d&a ,+-]*\\d)" + END);
-    private static final Pattern BEHIND = Pattern.compile("(?:[(\\[]|\\s\\s|\\t|[-:] )([\\d&a ,+-]*\\d)\\s*(?=[)\\]]|$)");
+    private static final Pattern HEAD =
+            Pattern.compile("^\\W*(?:(?:counts?|cts?|beats?)\\b[.: ]*)?([\\d&a ,+-]*\\d)" + END);
+    private static final Pattern BEHIND =
+            Pattern.compile("(?:[(\\[]|\\s\\s|\\t|[-:] )([\\d&a ,+-]*\\d)\\s*(?=[)\\]]|$)");
     private static final Pattern RUN = Pattern.compile("(?<!\\d)\\d{2,8}(?!\\d)");
 
     @Override

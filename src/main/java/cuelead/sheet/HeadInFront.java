@@ -24,7 +24,9 @@ record HeadInFront(int from, int to, Row row) {
         int limit = Math.min(first.to(), first.from() + LONGEST);
         for (int at = first.from(); at < limit; at++) {
             int end = end(text, at);
-            if (end > 0 && end < first.to() && text.substring(first.from(), at).chars().anyMatch(Character::isLetter)) {
+            if (end > 0
+                    && end < first.to()
+                    && text.substring(first.from(), at).chars().anyMatch(Character::isLetter)) {
                 int without = cost(row, new CountPlaces.Counted(first.group(), end, first.to(), first.tail()));
                 found = without < best ? at : found;
                 best = Math.min(best, without);

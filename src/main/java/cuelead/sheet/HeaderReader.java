@@ -154,9 +154,18 @@ final class HeaderReader {
         }
         int bracket = factsFrom(title);
         String words = bracket > 0 ? title.substring(0, bracket) : title;
-        return words.replaceAll("\\s+", " ")
+        return together(words.strip())
+                .replaceAll("\\s+", " ")
                 .replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }
+
+    /** "M I L L   P O N D": letters set apart are words. */
+    private static String together(String words) {
+        boolean apart = words.matches("\\S( \\S)+(\\s{2,}\\S( \\S)*)*") && words.length() >= SHORTEST_APART;
+        return apart ? words.replaceAll("(?<=\\S) (?=\\S)", "") : words;
+    }
+
+    private static final int SHORTEST_APART = 7;
 
     private boolean fact(HeaderTokens tokens) {
         return bareCounts(tokens) || counts(tokens) || walls(tokens) || level(tokens) || weight(tokens);
@@ -229,7 +238,9 @@ final class HeaderReader {
     }
 
     private boolean counts(HeaderTokens tokens) {
-        OptionalInt number = tokens.numberAround(Set.of("count", "counts", "ct", "cts", "c"));
+        boolean walls = tokens.holds("wall") || tokens.holds("walls");
+        OptionalInt number = tokens.numberBefore(walls ? Set.of("c", "beats") : Set.of("c"));
+        number = number.isPresent() ? number : tokens.numberAround(Set.of("count", "counts", "ct", "cts"));
         if (number.isPresent() && counts.isEmpty()) {
             counts = number;
             countsLine = line.number();

@@ -53,7 +53,9 @@ final class LayoutFit {
     private void section(SheetLine line) {
         Optional<SectionHead> head = SectionHead.read(line.text());
         inTag = false;
-        last = head.filter(SectionHead::hasRange).map(found -> found.first() - 1).orElse(last);
+        last = head.filter(SectionHead::hasRange)
+                .map(found -> found.first() - 1)
+                .orElse(last);
     }
 
     private void counts(SheetLine line) {
@@ -65,7 +67,8 @@ final class LayoutFit {
         boolean follows = number == last + 1 || number == 1 || !first.isWhole();
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
         last = Math.max(1, group.counts().get(group.counts().size() - 1).number());
-        written += inTag ? 0 : (int) group.counts().stream().filter(Count::isWhole).count();
+        written +=
+                inTag ? 0 : (int) group.counts().stream().filter(Count::isWhole).count();
     }
 
     private int total(OptionalInt stated) {

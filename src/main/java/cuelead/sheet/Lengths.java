@@ -15,11 +15,13 @@ final class Lengths implements Manner {
     private static final String UNIT = "(?:-?\\s*(?:counts?|cts?\\.?|beats?|c))";
     private static final Pattern STATED = Pattern.compile(
             "[(\\[]\\s*(?:for |over |x ?|= ?)?(\\d{1,2})\\s*" + UNIT + "?\\s*[)\\]]"
-                    + "|(?:[-=,:] *|\\bfor +|\\bover +|\\bin +|\\s\\s|\\t)(\\d{1,2})\\s*" + UNIT + "\\b(?=\\s*(?:[.,;)]|-|$))"
+                    + "|(?:[-=,:] *|\\bfor +|\\bover +|\\bin +|\\s\\s|\\t)(\\d{1,2})\\s*" + UNIT
+                    + "\\b(?=\\s*(?:[.,;)]|-|$))"
                     + "|(?:\\s\\s|\\t|- |= ?)(\\d{1,2})\\s*$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*?(?:(?:for|next|then|first|last|and)\\s+)*[(\\[]?(\\d{1,2})\\s*" + UNIT + "\\b[)\\]]?\\s*(?:of\\b|[-:.=,]|\\t|(?=[A-Za-z\\u00bc-\\u00be]))",
+            "^\\W*?(?:(?:for|next|then|first|last|and)\\s+)*[(\\[]?(\\d{1,2})\\s*" + UNIT
+                    + "\\b[)\\]]?\\s*(?:of\\b|[-:.=,]|\\t|(?=[A-Za-z\\u00bc-\\u00be]))",
             Pattern.CASE_INSENSITIVE);
 
     @Override
@@ -42,7 +44,9 @@ final class Lengths implements Manner {
             }
             LineKind kind = LineKind.of(line);
             if (kind == LineKind.SECTION || kind == LineKind.TAG) {
-                last = SectionHead.read(line.text()).map(head -> Math.max(0, head.first() - 1)).orElse(0);
+                last = SectionHead.read(line.text())
+                        .map(head -> Math.max(0, head.first() - 1))
+                        .orElse(0);
                 return line;
             }
             boolean fact = !begun && HeaderReader.isFact(line) && !line.text().matches("^\\W*\\d.*");
@@ -90,7 +94,8 @@ final class Lengths implements Manner {
         /** As long as its figures usually are. */
         private SheetLine usualLength(SheetLine line) {
             int from = line.firstColumn() - 1;
-            boolean counted = CountGroup.read(line.text()).isPresent() || RepeatCall.read(line.text(), from).isPresent();
+            boolean counted = CountGroup.read(line.text()).isPresent()
+                    || RepeatCall.read(line.text(), from).isPresent();
             List<Phrase> phrases = counted ? List.of() : LineFit.phrases(line.text(), from);
             if (phrases.isEmpty() || !phrases.stream().allMatch(Phrase::readable)) {
                 return line;

@@ -31,6 +31,12 @@ enum LineKind {
         if (word.equals("tag") || word.equals("bridge") || word.equals("tags")) {
             return TAG;
         }
+        if (addsToWall(line)) {
+            return TAG;
+        }
+        if (isAgain(line)) {
+            return REPEAT;
+        }
         if (SequenceReader.isSequence(line)) {
             return SEQUENCE;
         }
@@ -52,11 +58,51 @@ enum LineKind {
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
     }
 
-    /** "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart". */
+    /** "Restart on wall 3 ...", "*** Restart", "Wall 4: stop after section 4 and begin from the top". */
     private static boolean saysRestart(SheetLine line) {
-        return line.tokens().stream()
+        boolean told = line.tokens().stream()
                 .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+        return told || (namesWallFirst(line) && has(line, BEGINS) && !has(line, ADDS));
     }
+
+    /** "After wall 6 add: ...", "At the end of wall 2 do these extra 4 counts: ..." */
+    private static boolean addsToWall(SheetLine line) {
+        return namesWallFirst(line) && has(line, ADDS) && has(line, Set.of("after", "end", "following", "finishing"));
+    }
+
+    /** Whether the line is about a wall: so many words stand before it at most. */
+    private static boolean namesWallFirst(SheetLine line) {
+        List<Token> words = line.tokens().stream()
+                .filter(token -> !token.is(Token.Kind.MARK))
+                .limit(WORDS_BEFORE_WALL)
+                .toList();
+        return WallNote.namesWall(words);
+    }
+
+    private static final int WORDS_BEFORE_WALL = 7;
+    private static final Set<String> ADDS = Set.of("add", "adds", "adding", "extra", "additional", "insert");
+    private static final Set<String> BEGINS = Set.of("begin", "begins", "start", "starts", "again");
+
+    private static boolean has(SheetLine line, Set<String> words) {
+        return line.tokens().stream().anyMatch(token -> token.is(Token.Kind.WORD) && words.contains(token.text()));
+    }
+
+    /** "& round again", "[48] Repeat dance in new direction", "That's it. Start over on the new wall": no step. */
+    private static boolean isAgain(SheetLine line) {
+        List<Token> words = line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .limit(LONGEST_AGAIN + 1)
+                .toList();
+        boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
+        boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
+        boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
+        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens());
+        return told && words.size() <= LONGEST_AGAIN && !part;
+    }
+
+    private static final int LONGEST_AGAIN = 9;
+    private static final Set<String> PARTS =
+            Set.of("count", "counts", "beat", "beats", "steps", "section", "sections", "last", "tag", "restart");
 
     private static boolean isBracketed(SheetLine line) {
         char first = line.text().charAt(line.firstColumn() - 1);

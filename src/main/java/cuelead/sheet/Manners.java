@@ -15,12 +15,16 @@ final class Manners {
             new ListNumbers().then(new Lengths()),
             new Paragraphs(),
             new Paragraphs().then(new Lengths()));
+    private static final int LONGEST_LINE = 2000;
     /** Two or three lines that do not fit are mistakes. */
     private static final int LEAST_GAIN = 14;
 
     private Manners() {}
 
     static SheetLayout.Laid chosen(List<SheetLine> lines) {
+        if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
+            return SheetLayout.laid(lines);
+        }
         List<SheetLine> best = new NamedParts().usual(lines);
         SheetLayout.Laid laid = SheetLayout.laid(best);
         int cost = LayoutFit.cost(laid);

@@ -41,7 +41,8 @@ final class NamedParts implements Manner {
     /** "V1", "Verse 1", "A.1", "A-1" at the head of a line. */
     private static Pattern numbered(PartNames names) {
         return Pattern.compile(
-                "^[\\s~*#=_-]*(?:part |section )?(" + alternatives(names.withInitials()) + ")[ .-]?(\\d{1,2})(?=\\s*[\\[(:.]|\\s-|\\s+[A-Z])",
+                "^[\\s~*#=_-]*(?:part |section )?(" + alternatives(names.withInitials())
+                        + ")[ .-]?(\\d{1,2})(?=\\s*[\\[(:.]|\\s-|\\s+[A-Z])",
                 Pattern.CASE_INSENSITIVE);
     }
 
@@ -63,9 +64,10 @@ final class NamedParts implements Manner {
     /** "Verse 32, Chorus 16": names with their lengths. */
     private static boolean isTable(SheetLine line, PartNames names) {
         Matcher length = Pattern.compile(
-                        "\\b(?:" + alternatives(names.letters()) + ")\\b\\s*[=:(-]?\\s*\\d{1,3}\\b", Pattern.CASE_INSENSITIVE)
+                        "\\b(?:" + alternatives(names.letters()) + ")\\b\\s*[=:(-]?\\s*\\d{1,3}\\b",
+                        Pattern.CASE_INSENSITIVE)
                 .matcher(line.text());
-        return length.find() && length.find();
+        return length.results().count() >= 2;
     }
 
     private static SheetLine lettered(SheetLine line, int from, PartNames names) {

@@ -9,6 +9,7 @@ final class Paragraphs implements Manner {
     public List<SheetLine> usual(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
         boolean apart = true;
+        boolean begun = false;
         for (SheetLine line : lines) {
             boolean goesOn = !apart && !line.isBlank() && LineKind.of(line) == LineKind.OTHER;
             if (goesOn) {
@@ -16,13 +17,15 @@ final class Paragraphs implements Manner {
             } else {
                 usual.add(line);
             }
-            apart = line.isBlank() || !mayGoOn(line);
+            begun |= !usual.isEmpty() && !line.isBlank() && mayGoOn(line);
+            apart = line.isBlank() || !begun || !mayGoOn(line);
         }
         return usual;
     }
 
     private static boolean mayGoOn(SheetLine line) {
         LineKind kind = LineKind.of(line);
-        return (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
+        boolean steps = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.mayBeDanced(line);
+        return steps && !HeaderReader.isFact(line);
     }
 }

@@ -13,9 +13,35 @@ import java.util.regex.Pattern;
 /** The names that the parts of a phrased dance have in a sheet ("Verse", "Chorus", "A"), and the letters for them. */
 final class PartNames {
     private static final List<String> KNOWN = List.of(
-            "verse", "chorus", "refrain", "pre-chorus", "prechorus", "hook", "instrumental", "break", "middle eight",
-            "middle 8", "tag", "bridge", "intro", "introduction", "outro", "interlude", "rap", "solo", "slow part",
-            "fast part", "a", "b", "c", "d", "e", "f", "one", "two", "three");
+            "verse",
+            "chorus",
+            "refrain",
+            "pre-chorus",
+            "prechorus",
+            "hook",
+            "instrumental",
+            "break",
+            "middle eight",
+            "middle 8",
+            "tag",
+            "bridge",
+            "intro",
+            "introduction",
+            "outro",
+            "interlude",
+            "rap",
+            "solo",
+            "slow part",
+            "fast part",
+            "a",
+            "b",
+            "c",
+            "d",
+            "e",
+            "f",
+            "one",
+            "two",
+            "three");
     private static final List<String> TAGS = List.of("tag", "bridge", "tags");
     private static final Pattern HEADING = Pattern.compile(
             "^[\\W_]*(?:(?:the|part|section)\\s+)?(.{1,14}?)(?:\\s+(?:part|section))?[\\W_]*"
@@ -75,7 +101,9 @@ final class PartNames {
         Map<String, String> all = new HashMap<>(letters);
         for (Map.Entry<String, String> entry : letters.entrySet()) {
             String initial = entry.getKey().substring(0, 1);
-            long same = letters.keySet().stream().filter(name -> name.startsWith(initial)).count();
+            long same = letters.keySet().stream()
+                    .filter(name -> name.startsWith(initial))
+                    .count();
             if (same == 1) {
                 all.putIfAbsent(initial, entry.getValue());
             }
@@ -139,7 +167,8 @@ final class PartNames {
         List<String> items = new ArrayList<>();
         String small = order.toLowerCase(Locale.ROOT).replaceAll("\\(.*?\\)", " ");
         for (String item : small.split("[,;/>.]|\\s-\\s|\\bthen\\b|\\band\\b|&|\\+")) {
-            String name = item.replaceAll("\\b\\d+\\s*x\\b|\\bx\\s*\\d+\\b|[*\\-#'\"\u2020]", " ").strip();
+            String name = item.replaceAll("\\b\\d+\\s*x\\b|\\bx\\s*\\d+\\b|[*\\-#'\"\u2020]", " ")
+                    .strip();
             if (KNOWN.contains(name) || name.indexOf(' ') < 0) {
                 items.add(name);
             } else {

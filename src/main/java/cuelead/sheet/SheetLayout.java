@@ -140,17 +140,9 @@ final class SheetLayout {
             cuts.head(SectionHead.words(words.text().strip()));
             laid.add(LaidLine.whole(words).as(LineKind.SECTION));
         });
-        Optional<LaidLine> merged = Merged.of(row);
-        if (merged.isPresent()) {
-            CountGroup all = CountGroup.read(merged.get().text()).orElseThrow();
-            begin(all, row);
-            laid.add(merged.get());
-            open = true;
-            return;
-        }
-        for (CountPlaces.Counted each : row.counted()) {
-            begin(each.group(), row);
-            laid.add(LaidRow.line(row, each));
+        for (LaidLine line : Merged.lines(row)) {
+            CountGroup.read(line.text()).ifPresent(group -> begin(group, row));
+            laid.add(line);
         }
         open = true;
     }
@@ -166,6 +158,13 @@ final class SheetLayout {
     private int words(int i) {
         Row row = rows.get(i);
         boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
+        if (open && LoneAnd.isLone(row)) {
+            Optional<LaidLine> both = LoneAnd.joined(laid.get(laid.size() - 1), row);
+            if (both.isPresent()) {
+                laid.set(laid.size() - 1, both.get());
+                return i;
+            }
+        }
         if (open && !heads && goesOn(row)) {
             LaidLine above = laid.remove(laid.size() - 1);
             laid.add(Continuation.joined(above, row.line()));

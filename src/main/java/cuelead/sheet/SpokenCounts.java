@@ -1,5 +1,7 @@
 package cuelead.sheet;
 
+import cuelead.dance.Count;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -7,8 +9,8 @@ import java.util.regex.Pattern;
 
 /** Counts in words: "one, two  Rock forward", "three &amp; four", "Counts five to eight:", "touch (one and two)". */
 final class SpokenCounts implements Manner {
-    private static final List<String> NUMBERS = List.of(
-            "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
+    private static final List<String> NUMBERS =
+            List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
     private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
     private static final String AND = "(?:(?:&|\\+|and\\b|a\\b)\\s*)";
@@ -16,27 +18,38 @@ final class SpokenCounts implements Manner {
     private static final String RUN = AND + "?(?:" + MANY + "|" + NUMBER + ")\\b";
     /** At the head of a line one word alone is parted from what follows. */
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*(?:(?:on |beats? |counts? |cts?\\.? ))?(" + AND + "?" + MANY + "\\b|" + RUN + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s))",
+            "^\\W*(?:(?:on |beats? |counts? |cts?\\.? ))?(" + AND + "?" + MANY + "\\b|" + RUN
+                    + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s))",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern BRACKETED = Pattern.compile(
             "[(\\[](?:(?:on |beats? |counts? |cts?\\.? ))?(" + RUN + ")[)\\]]", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BEHIND =
-            Pattern.compile("(?:\\s\\s|\\t|[-:,;] |\\b(?:on|counts?|beats?|for) )(" + RUN + ")\\s*\\.?$", Pattern.CASE_INSENSITIVE);
-    private static final Pattern WORD = Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BEHIND = Pattern.compile(
+            "(?:\\s\\s|\\t|[-:,;] |\\b(?:on|counts?|beats?|for) )(" + RUN + ")\\s*\\.?$", Pattern.CASE_INSENSITIVE);
+    private static final Pattern WORD =
+            Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern ALONE = Pattern.compile("^\\W*(" + NUMBER + ")(?=\\s\\w)", Pattern.CASE_INSENSITIVE);
 
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
-        return lines.stream().map(SpokenCounts::usual).toList();
+        List<SheetLine> usual = new ArrayList<>();
+        int last = 0;
+        for (SheetLine line : lines) {
+            SheetLine found = inFigures(inFigures(next(line, last), HEAD, BEHIND), BRACKETED);
+            usual.add(found);
+            last = found.equals(line) ? last : last(found);
+        }
+        return usual;
     }
 
-    private static SheetLine usual(SheetLine line) {
+    private static SheetLine inFigures(SheetLine line, Pattern... places) {
         SheetLine found = line;
-        for (Pattern place : List.of(HEAD, BEHIND, BRACKETED)) {
+        for (Pattern place : places) {
             Matcher counts = place.matcher(found.text());
             int from = 0;
             while (counts.find(from)) {
-                String run = found.text().substring(counts.start(1), counts.end(1));
+                String run = counts.group(1);
                 String figures = isRising(run) ? inFigures(run) : run;
                 found = found.with(counts.start(1), counts.end(1), figures);
                 from = counts.start(1) + figures.length();
@@ -44,6 +57,21 @@ final class SpokenCounts implements Manner {
             }
         }
         return found;
+    }
+
+    /** The next number alone needs no mark behind it: "one, two Rock forward", "three Hold". */
+    private static SheetLine next(SheetLine line, int last) {
+        Matcher word = ALONE.matcher(line.text());
+        boolean next = word.find() && NUMBERS.indexOf(word.group(1).toLowerCase(Locale.ROOT)) == last;
+        return next && last > 0 ? line.with(word.start(1), word.end(1), String.valueOf(last + 1)) : line;
+    }
+
+    private static int last(SheetLine line) {
+        return CountPlaces.of(line.text(), 0).stream()
+                .flatMap(each -> each.group().counts().stream())
+                .mapToInt(Count::number)
+                .max()
+                .orElse(0);
     }
 
     /** "two, two" and "one, three" are no counts; "one to four" is. */
