@@ -12,7 +12,7 @@ import java.util.Set;
  */
 final class CountPlaces {
     private static final Set<String> UNITS =
-            Set.of("count", "counts", "ct", "cts", "beat", "beats", "on", "for", "during");
+            Set.of("count", "counts", "ct", "cts", "beat", "beats", "on", "for", "from", "during");
 
     private static final int MOST_LEFT_OUT = 3;
 
@@ -95,8 +95,8 @@ final class CountPlaces {
     /** "(&)": it takes its number from the counts beside it. */
     private Optional<CountGroup> loneAnd(int at) {
         boolean and = line.charAt(at) == '&' || line.charAt(at) == 'a';
-        boolean bracketed =
-                at > 0 && line.charAt(at - 1) == '(' && at + 1 < line.length() && line.charAt(at + 1) == ')';
+        int opened = at > 0 ? "([".indexOf(line.charAt(at - 1)) : -1;
+        boolean bracketed = opened >= 0 && at + 1 < line.length() && line.charAt(at + 1) == ")]".charAt(opened);
         if (!and || !bracketed) {
             return Optional.empty();
         }
@@ -134,7 +134,7 @@ final class CountPlaces {
     private boolean mayBegin(int at) {
         char c = line.charAt(at);
         boolean pickupA = (c == 'a' || c == 'A') && at + 1 < line.length() && Scanner.isDigit(line.charAt(at + 1));
-        boolean loneA = c == 'a' && at > 0 && line.charAt(at - 1) == '(';
+        boolean loneA = c == 'a' && at > 0 && "([".indexOf(line.charAt(at - 1)) >= 0;
         boolean starts = Scanner.isDigit(c) || c == '&' || pickupA || loneA;
         return starts
                 && (at == 0 || Scanner.isSpace(line.charAt(at - 1)) || "([,;.:".indexOf(line.charAt(at - 1)) >= 0);

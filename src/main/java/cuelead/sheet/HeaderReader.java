@@ -66,6 +66,16 @@ final class HeaderReader {
                         token.is(Token.Kind.WORD) && (FACTS.contains(token.text()) || CREDITS.contains(token.text())));
     }
 
+    /** Whether a line states what only a header states; "4 counts" and "start with" stand in prose of steps as well. */
+    static boolean isHeader(SheetLine line) {
+        return line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD) && !IN_PROSE.contains(token.text()))
+                .anyMatch(token -> FACTS.contains(token.text()) || CREDITS.contains(token.text()));
+    }
+
+    private static final Set<String> IN_PROSE =
+            Set.of("count", "counts", "start", "dance", "clockwise", "anticlockwise");
+
     private static final Set<String> FACTS = Set.of(
             "count",
             "counts",

@@ -63,12 +63,13 @@ final class LayoutFit {
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
         boolean repeat = RepeatCall.read(line.text(), group.end()).isPresent();
-        cost += repeat || LineFit.fits(line.text()) ? 0 : MISFIT;
+        int whole = (int) group.counts().stream().filter(Count::isWhole).count();
+        boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
+        cost += repeat || fits ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole();
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
         last = Math.max(1, group.counts().get(group.counts().size() - 1).number());
-        written +=
-                inTag ? 0 : (int) group.counts().stream().filter(Count::isWhole).count();
+        written += inTag ? 0 : whole;
     }
 
     private int total(OptionalInt stated) {

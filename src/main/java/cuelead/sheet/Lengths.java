@@ -24,6 +24,19 @@ final class Lengths implements Manner {
                     + "\\b[)\\]]?\\s*(?:of\\b|[-:.=,]|\\t|(?=[A-Za-z\\u00bc-\\u00be]))",
             Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern OPENING = Pattern.compile(
+            "^\\W*(?:(?:start|begin)(?:ing)? (?:off )?(?:with|by|on)|then|next|and)\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern AT_END = Pattern.compile(
+            "(?:[(\\[]\\s*(\\d{1,2})(?:\\s*" + UNIT + ")?\\s*[)\\]]|[-=,] (\\d{1,2})\\s*" + UNIT + ")\\s*[.;]?\\s*$",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Whether a line tells at its end that it has another length than these counts. */
+    static boolean contradict(String text, int counts) {
+        Matcher length = AT_END.matcher(text);
+        return length.find() && Integer.parseInt(length.group(1) == null ? length.group(2) : length.group(1)) != counts;
+    }
+
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
@@ -49,9 +62,25 @@ final class Lengths implements Manner {
                         .orElse(0);
                 return line;
             }
-            boolean fact = !begun && HeaderReader.isFact(line) && !line.text().matches("^\\W*\\d.*");
+            boolean fact =
+                    !begun && HeaderReader.isFact(line) && !line.text().matches("^\\W*\\d.*") && !fillsItsLength(line);
             boolean danced = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
             return fact || !danced ? line : lengths(line);
+        }
+
+        /** "Vine right and touch - 4 counts": a length of steps and no fact about the dance. */
+        private static boolean fillsItsLength(SheetLine line) {
+            List<int[]> places = stated(line.text());
+            int from = line.text().indexOf(':') + 1;
+            int fitting = 0;
+            for (int[] place : places) {
+                String steps = from > place[0] ? "" : line.text().substring(from, place[0]);
+                String counted = "1-" + Math.max(2, place[2]) + " "
+                        + OPENING.matcher(steps).replaceFirst("");
+                fitting += LineFit.fits(counted) ? 1 : 0;
+                from = place[1];
+            }
+            return fitting * 2 > places.size();
         }
 
         private SheetLine lengths(SheetLine line) {

@@ -16,6 +16,9 @@ enum LineKind {
     OTHER;
 
     private static final Set<String> REPEATS = Set.of("repeat", "enjoy", "begin", "again", "start");
+    /** "Start with a vine to the right": the first steps. */
+    private static final Set<String> OPENERS = Set.of("with", "by", "on", "off", "out", "from");
+
     private static final Set<String> NOTES =
             Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
 
@@ -52,7 +55,8 @@ enum LineKind {
         if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
             return ENDING;
         }
-        if (REPEATS.contains(word) && RepeatCall.read(line.text(), 0).isEmpty()) {
+        boolean opens = OPENERS.contains(second) && DanceLine.mayBeDanced(line);
+        if (REPEATS.contains(word) && !opens && RepeatCall.read(line.text(), 0).isEmpty()) {
             return REPEAT;
         }
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;

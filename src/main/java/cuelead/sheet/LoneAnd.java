@@ -11,32 +11,46 @@ import java.util.regex.Pattern;
 final class LoneAnd {
     private static final Pattern AND =
             Pattern.compile("^\\s*[(\\[]?(&|\\+|and|a)[)\\]]?(?:\\s*[:.)=-])?(?:\\s\\s+|\\t|\\s+)(?=\\S)");
+    /** "Close L   &", "Close L (&)" */
+    private static final Pattern BEHIND = Pattern.compile("(?:\\s\\s+|\\t|,\\s|\\s*[(\\[])(&|\\+|and|a)[)\\]]?\\s*$");
 
     private LoneAnd() {}
+
+    /** The sign, and where the steps beside it begin and end. */
+    private record Found(String sign, int from, int to) {
+        static Optional<Found> in(String text) {
+            Matcher before = AND.matcher(text);
+            if (before.find()) {
+                return Optional.of(new Found(before.group(1), before.end(), text.length()));
+            }
+            Matcher behind = BEHIND.matcher(text);
+            return behind.find() ? Optional.of(new Found(behind.group(1), 0, behind.start())) : Optional.empty();
+        }
+    }
 
     /** Whether a row begins so and dances. */
     static boolean isLone(Row row) {
         return row.kind() == LineKind.OTHER
-                && AND.matcher(row.line().text()).find()
+                && Found.in(row.line().text()).isPresent()
                 && DanceLine.isDanced(row.line().text());
     }
 
     /** Empty where the line above has no whole count at its end, or both together make no sense. */
     static Optional<LaidLine> joined(LaidLine above, Row row) {
         Optional<CountGroup> group = CountGroup.read(above.text());
-        Matcher and = AND.matcher(row.line().text());
+        Optional<Found> and = Found.in(row.line().text());
         boolean whole = group.filter(
                         found -> found.counts().get(found.counts().size() - 1).isWhole())
                 .isPresent();
-        if (!whole || !and.find()) {
+        if (!whole || and.isEmpty()) {
             return Optional.empty();
         }
         int end = group.get().end();
-        LaidLine counted = above.with(end, end, and.group(1).equals("a") ? "a" : "&");
+        LaidLine counted = above.with(end, end, and.get().sign().equals("a") ? "a" : "&");
         LaidLine joined = new LaidLine.Builder()
                 .add(counted)
-                .add(",", row.line(), and.end())
-                .add(row.line(), and.end(), row.line().text().length())
+                .add(",", row.line(), and.get().from())
+                .add(row.line(), and.get().from(), and.get().to())
                 .line();
         boolean alone = LineFit.fits(above.text());
         return alone && LineFit.fits(joined.text()) ? Optional.of(joined) : Optional.empty();

@@ -10,6 +10,7 @@ final class Manners {
     private static final List<Manner> TRIED = List.of(
             new SpokenCounts(),
             new DigitRuns(),
+            new NumberedHeadings(),
             new SideBySide(),
             new Lengths(),
             new ListNumbers().then(new Lengths()),
@@ -25,21 +26,43 @@ final class Manners {
         if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
             return SheetLayout.laid(lines);
         }
-        List<SheetLine> best = new NamedParts().usual(lines);
-        SheetLayout.Laid laid = SheetLayout.laid(best);
-        int cost = LayoutFit.cost(laid);
+        SpokenCounts spoken = new SpokenCounts();
+        List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
+        List<SheetLine> best = new NamedParts().usual(JoinedCounts.where(figures));
+        Chosen chosen = new Chosen(best);
+        int cost = chosen.cost;
         for (Manner manner : TRIED) {
-            List<SheetLine> usual = cost < LEAST_GAIN ? best : manner.usual(best);
-            if (!usual.equals(best)) {
-                SheetLayout.Laid other = SheetLayout.laid(usual);
-                int otherCost = LayoutFit.cost(other);
-                if (otherCost * 2 <= cost && cost - otherCost >= LEAST_GAIN) {
-                    best = usual;
-                    laid = other;
-                    cost = otherCost;
-                }
+            if (chosen.cost >= LEAST_GAIN) {
+                chosen.consider(manner.usual(chosen.lines), chosen.cost);
+                chosen.consider(manner.usual(best), cost);
             }
         }
-        return laid;
+        return chosen.laid;
+    }
+
+    /** What makes most sense so far. */
+    private static final class Chosen {
+        private List<SheetLine> lines;
+        private SheetLayout.Laid laid;
+        private int cost;
+
+        Chosen(List<SheetLine> lines) {
+            this.lines = lines;
+            this.laid = SheetLayout.laid(lines);
+            this.cost = LayoutFit.cost(laid);
+        }
+
+        /** Takes these lines where they make far more sense than what costs so much. */
+        void consider(List<SheetLine> usual, int than) {
+            if (usual.equals(lines)) {
+                return;
+            }
+            Chosen other = new Chosen(usual);
+            if (other.cost < cost && other.cost * 2 <= than && than - other.cost >= LEAST_GAIN) {
+                lines = usual;
+                laid = other.laid;
+                cost = other.cost;
+            }
+        }
     }
 }

@@ -38,7 +38,8 @@ final class SheetLayout {
 
     /** Laid out as the lines stand. */
     static Laid laid(List<SheetLine> lines) {
-        List<Row> rows = BareCounts.joined(settled(rows(lines)));
+        List<SheetLine> parted = HeadedSteps.parted(HeaderValues.joined(lines));
+        List<Row> rows = BareCounts.joined(ColumnsApart.beside(settled(rows(parted))));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));
         SheetLayout layout = new SheetLayout(rows, waltz ? 6 : 8);

@@ -12,6 +12,11 @@ final class SpokenCounts implements Manner {
     private static final List<String> NUMBERS =
             List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve");
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
+    /** "3and4", "1 and 2" */
+    private static final Pattern AND_BETWEEN = Pattern.compile(
+            "^(\\W*\\d+(?:[-, ]+\\d+)*)(\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)", Pattern.CASE_INSENSITIVE);
+
+    private static final int SHORTEST_SPEAKER = 4;
     private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
     private static final String AND = "(?:(?:&|\\+|and\\b|a\\b)\\s*)";
     private static final String MANY = NUMBER + "(?:" + JOINT + "(?:(?:&|and)\\s*)?" + NUMBER + ")+(?:\\s*&)?";
@@ -29,18 +34,42 @@ final class SpokenCounts implements Manner {
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
-    private static final Pattern ALONE = Pattern.compile("^\\W*(" + NUMBER + ")(?=\\s\\w)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ALONE =
+            Pattern.compile("^\\W*(" + NUMBER + ")(?!" + JOINT + NUMBER + "\\b)(?=\\s\\w)", Pattern.CASE_INSENSITIVE);
 
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found = inFigures(inFigures(next(line, last), HEAD, BEHIND), BRACKETED);
+            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED);
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
         return usual;
+    }
+
+    /** Whether so many lines are counted in words that it is the manner of the whole sheet. */
+    boolean isPlain(List<SheetLine> lines) {
+        List<SheetLine> usual = usual(lines);
+        int changed = 0;
+        int counted = 0;
+        for (int i = 0; i < lines.size(); i++) {
+            boolean spoken = !usual.get(i).equals(lines.get(i));
+            changed += spoken ? 1 : 0;
+            counted += !spoken && CountGroup.read(lines.get(i).text()).isPresent() ? 1 : 0;
+        }
+        return changed >= SHORTEST_SPEAKER && changed > counted;
+    }
+
+    private static SheetLine joined(SheetLine line) {
+        SheetLine joined = line;
+        Matcher and = AND_BETWEEN.matcher(joined.text());
+        while (and.find()) {
+            joined = joined.with(and.start(2), and.end(2), "&");
+            and = AND_BETWEEN.matcher(joined.text());
+        }
+        return joined;
     }
 
     private static SheetLine inFigures(SheetLine line, Pattern... places) {
