@@ -21,7 +21,7 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
 
     /** A line of the sheet as it stands. */
     static LaidLine whole(SheetLine line) {
-        return new LaidLine(line.text(), Optional.empty(), List.of(new Piece(0, line, 0)));
+        return new LaidLine(line.text(), line.told(), List.of(new Piece(0, line, 0)));
     }
 
     LaidLine as(LineKind known) {

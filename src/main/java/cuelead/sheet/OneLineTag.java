@@ -46,9 +46,14 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
                 new SheetLine(line.number(), head.toString()), new SheetLine(line.number(), steps.toString()), from);
     }
 
-    /** In brackets: "end of wall 3", "4 counts". */
-    private static final Pattern TOLD =
-            Pattern.compile("\\([^()]*\\bwalls?\\b[^()]*\\)|(?<=\\()\\s*\\d{1,2}\\s*(?:counts?|cts?\\.?|beats?)\\b");
+    private static final String WALLS = "walls?\\s+\\d{1,2}(?:(?:\\s*(?:,|&|\\band\\b))+\\s*\\d{1,2})*";
+    /** In brackets: "end of wall 3", "4 counts"; without them: "at the end of wall 3", "after the 3rd wall". */
+    private static final Pattern TOLD = Pattern.compile(
+            "\\([^()]*\\bwalls?\\b[^()]*\\)|(?<=\\()\\s*\\d{1,2}\\s*(?:counts?|cts?\\.?|beats?)\\b"
+                    + "|,?\\s(?:at )?(?:the )?(?:end of|after|following|on)\\s+(?:the )?(?:"
+                    + WALLS
+                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** Where a sentence begins at the end that moves nothing: "You are at 12:00." */
     private static int remarkFrom(String text, int from) {
@@ -99,8 +104,24 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
                 .anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
     }
 
+    /** The steps alone, a line for each of their counts; none of them counted, a line of as many as are danced. */
+    List<SheetLine> counted(int statedCounts) {
+        String steps = line.text().substring(from);
+        List<CountPlaces.Counted> counted = repeat(line, from).isPresent() ? List.of() : CountPlaces.of(steps, 0);
+        if (counted.size() < 2) {
+            return List.of(whole(statedCounts));
+        }
+        return counted.stream().map(each -> part(steps, each)).toList();
+    }
+
+    private SheetLine part(String steps, CountPlaces.Counted each) {
+        String numbers = each.group().written(steps) + " ";
+        int before = Math.max(0, from + each.from() - numbers.length());
+        return new SheetLine(line.number(), " ".repeat(before) + numbers + steps.substring(each.from(), each.to()));
+    }
+
     /** The steps alone at their own columns, with counts before them: the stated ones, else as many as are danced. */
-    SheetLine counted(int statedCounts) {
+    private SheetLine whole(int statedCounts) {
         String steps = line.text().substring(from);
         Optional<RepeatCall> repeat = repeat(line, from);
         String told = repeat.map(call -> "1-" + Math.max(2, call.length(Math.max(8, statedCounts))))

@@ -38,7 +38,7 @@ final class SheetLayout {
 
     /** Laid out as the lines stand. */
     static Laid laid(List<SheetLine> lines) {
-        List<SheetLine> parted = HeadedSteps.parted(HeaderValues.joined(lines));
+        List<SheetLine> parted = TagHeads.told(HeadedSteps.parted(HeaderValues.joined(lines)));
         List<Row> rows = BareCounts.joined(ColumnsApart.beside(settled(rows(parted))));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));
@@ -219,15 +219,20 @@ final class SheetLayout {
     /** Whether the author counts the lines of this section. */
     private boolean hasCountsInSection(int i) {
         int first = i;
-        while (first > bodyStart && rows.get(first - 1).kind() != LineKind.SECTION) {
+        while (first > bodyStart && !isHead(first - 1)) {
             first--;
         }
-        for (int at = first; at < rows.size() && rows.get(at).kind() != LineKind.SECTION; at++) {
+        for (int at = first; at < rows.size() && !isHead(at); at++) {
             if (rows.get(at).isCounted()) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean isHead(int at) {
+        LineKind kind = rows.get(at).kind();
+        return kind == LineKind.SECTION || kind == LineKind.TAG;
     }
 
     private boolean isFollowedByNoCounts(int i) {
