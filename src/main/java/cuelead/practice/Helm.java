@@ -43,7 +43,7 @@ final class Helm {
                 place.version(),
                 seconds,
                 course.take().timeline(),
-                course.take().calls(),
+                course.take().heardCalls(),
                 course.manner().calls(),
                 course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
                 course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
