@@ -63,7 +63,7 @@ final class Lengths implements Manner {
                 return line;
             }
             boolean fact =
-                    !begun && HeaderReader.isFact(line) && !line.text().matches("^\\W*\\d.*") && !fillsItsLength(line);
+                    !begun && HeaderFacts.isFact(line) && !line.text().matches("^\\W*\\d.*") && !fillsItsLength(line);
             boolean danced = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
             return fact || !danced ? line : lengths(line);
         }

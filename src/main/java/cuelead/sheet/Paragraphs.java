@@ -37,6 +37,6 @@ final class Paragraphs implements Manner {
     private static boolean mayGoOn(SheetLine line) {
         LineKind kind = LineKind.of(line);
         boolean steps = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.mayBeDanced(line);
-        return steps && !HeaderReader.isHeader(line);
+        return steps && !HeaderFacts.isHeader(line);
     }
 }
