@@ -100,7 +100,13 @@ final class BodyReader {
                     restart(line);
                 }
             }
-            case TAG -> tags.headerNote(line, note);
+            case TAG -> {
+                if (tags.tags().isEmpty() && OneLineTag.read(line).isPresent()) {
+                    tag(line, Optional.empty());
+                } else {
+                    tags.headerNote(line, note);
+                }
+            }
             case ENDING -> {
                 ending = ending.or(() -> Optional.of(line.text().strip()));
                 endingLine = endingLine.or(() -> Optional.of(line));
@@ -285,7 +291,7 @@ final class BodyReader {
         Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
         tags.open(whole.map(OneLineTag::head).orElse(line));
         whole.ifPresent(tag -> {
-            counts(tag.counted(tags.statedCounts()));
+            tag.counted(tags.statedCounts()).forEach(this::counts);
             closeSection();
             tags.close();
             place = before;

@@ -103,7 +103,8 @@ public final class SheetReader {
     private static List<SheetLine> numbered(List<LaidLine> laid) {
         List<SheetLine> lines = new ArrayList<>();
         for (LaidLine line : laid) {
-            lines.add(new SheetLine(lines.size() + 1, line.text(), line.kind(), 0));
+            SheetLine numbered = new SheetLine(lines.size() + 1, line.text());
+            lines.add(line.kind().map(numbered::as).orElse(numbered));
         }
         return lines;
     }
