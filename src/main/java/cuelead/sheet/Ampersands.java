@@ -25,7 +25,8 @@ final class Ampersands {
         }
         return before.get(before.size() - 1)
                 .action()
-                .filter(call -> call.transfer() == Transfer.NONE && call.action().needsFreeFoot())
+                .filter(call ->
+                        call.transfer() == Transfer.NONE && call.action().needsFreeFoot())
                 .filter(call -> !ActionRules.needsNoFoot(call.action()))
                 .map(call -> closing(call.foot(), column));
     }

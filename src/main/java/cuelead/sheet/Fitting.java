@@ -212,8 +212,7 @@ final class Fitting {
         List<Figure.Beat> pattern = call.row().figure().pattern();
         Figure.Beat last = pattern.get(pattern.size() - 1);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || last.action() == Action.RECOVER;
-        long footed =
-                pattern.stream().filter(beat -> beat.foot().isPresent()).count();
+        long footed = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
         int feet = call.feet().size();
         if (feet > 1 && feet != footed && phrase.repeats() == 1) {
             options.add(new Option(pattern.size() * feet, beats(pattern) * feet, 1));

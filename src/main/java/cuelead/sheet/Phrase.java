@@ -109,7 +109,8 @@ record Phrase(
     record Stated<T>(T value, int column) {}
 
     Phrase repeated(int more) {
-        return new Phrase(column, figure, action, repeats + more, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
+        return new Phrase(
+                column, figure, action, repeats + more, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
     }
 
     Phrase withRemarks(Remarks more) {

@@ -84,7 +84,9 @@ final class PhraseDraft {
 
     /** A foot cannot step twice: "long step R with R" is a step to the right. */
     boolean stepsWith(Foot foot) {
-        return isSideOf(foot) && places.isEmpty() && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
+        return isSideOf(foot)
+                && places.isEmpty()
+                && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
     }
 
     void part(String word) {
