@@ -4,7 +4,6 @@ import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
-import cuelead.dance.Transfer;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Remarks;
@@ -102,8 +101,9 @@ record DraftMeaning(
                 .filter(side -> !GOES.contains(meaning.direction()))
                 .orElse(meaning.direction());
         boolean noFoot = ActionRules.needsNoFoot(action);
-        Transfer transfer = remarks.noWeight() ? Transfer.NONE : ActionRules.transfer(action);
-        return new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, transfer);
+        ActionCall call =
+                new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, ActionRules.transfer(action));
+        return remarks.noWeight() ? call.withoutWeight() : call;
     }
 
     /** Hips and heels go to a side, feet do not. */

@@ -220,7 +220,8 @@ final class Fitting {
         if (phrase.repeats() > 1 && feet == phrase.repeats()) {
             options.add(new Option(pattern.size(), beats(pattern), 1));
         }
-        if (open && moreFollows && pattern.size() > 1) {
+        boolean left = (open && moreFollows) || call.row().freeEnding();
+        if (left && pattern.size() > 1) {
             options.add(new Option(usual(phrase) - 1, beats(pattern) * phrase.repeats() - 1, 1));
         }
     }

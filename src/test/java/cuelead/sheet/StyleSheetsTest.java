@@ -29,35 +29,33 @@ class StyleSheetsTest {
 
     /** Sheets that are not yet read right, and what is wrong: leave a line out as soon as its sheet is read right. */
     private static final Map<String, String> MISREAD = Map.ofEntries(
-            entry("19_lantern_maker_s_hop", "a figure explained step by step behind a colon; \"back on the right\""),
-            entry("22_biscuit_tin_boogie", "\"touch and clap\" read as the clap alone"),
             entry("24_marrow_fair", "the turn of a heel grind falls on its first action"),
             entry("27_depot_platform_stomp", "a slide of the other foot at the right's weight"),
-            entry("28_moth_and_candle", "\"taking a long step\""),
-            entry("32_corrugated_iron", "\"do these four beats again\""),
             entry("34_kingfisher_square", "a turn in two quarters read as one half"),
-            entry("40_tin_roof_radio", "\"pivot 1/2 L stepping onto L\"; a wall named behind a shuffle"),
-            entry("41_market_square_cha", "a shuffle named after its feet, with an action of its own"),
-            entry("43_old_harbour_stomp", "a stomp up read as a stomp"),
-            entry("44_paper_lantern_sway", "a sweep on the step's own count"),
-            entry("48_juniper_lane", "a repeat on the other foot that is also explained"),
-            entry("51_the_last_tram_home", "a section in prose with an easier way at its end"),
-            entry("52_nutmeg_row", "an & between counts that stand before each step"));
+            entry("44_paper_lantern_sway", "a sweep on the step's own count"));
     /** Right sheets that are blamed, and for what. */
     private static final Map<String, String> BLAMED = Map.of(
+            "22_biscuit_tin_boogie", "\"No restarts\" told as a restart",
             "33_glass_harbour", "restarts and tags behind a restart",
-            "36_saffron_causeway", "a closing line",
-            "46_sunday_shoes", "a restart without its wall");
+            "46_sunday_shoes", "a restart without its wall",
+            "51_the_last_tram_home", "a restart \"on the fifth time through\"");
+    /** Sheets whose planted mistakes are told at another place too, and which. */
+    private static final Map<String, String> ELSEWHERE =
+            Map.of("41_market_square_cha", "a wrong facing of the tag is told at the dance's own last line");
     /** Sheets with the action's near relation here and there: "tap" for "touch", "step" for "in place". */
     private static final Set<String> NEARLY = Set.of(
             "17_gravel_lane",
             "21_le_petit_sabot",
             "23_the_pickled_walnut",
             "26_whitewash_waltz",
+            "28_moth_and_candle",
+            "32_corrugated_iron",
             "36_saffron_causeway",
             "38_blue_barn_shuffle",
+            "40_tin_roof_radio",
             "46_sunday_shoes",
-            "47_salt_wind");
+            "47_salt_wind",
+            "52_nutmeg_row");
     /** Heels that move with the weight kept on one foot: read with the weight on both feet. */
     private static final Set<String> SPLIT = Set.of("12_bramble_lane_swivel", "23_the_pickled_walnut");
 
@@ -151,7 +149,7 @@ class StyleSheetsTest {
     @Test
     void brokenSheetsAreNotBlamedElsewhere() {
         List<String> blamed = new ArrayList<>();
-        for (String name : broken().toList()) {
+        for (String name : broken().filter(each -> !ELSEWHERE.containsKey(each)).toList()) {
             List<String[]> rows = errors(name);
             blamed(name + ".errors.txt").stream()
                     .filter(problem -> rows.stream().noneMatch(row -> isAt(problem, row)))
