@@ -97,6 +97,7 @@ final class ClauseReader {
             case OPEN -> brackets();
             case CLOCK -> clock(term);
             case FILLER -> filler(term);
+            case BODY -> body(term);
             case MARK, COUNT, CLOSE, SEPARATOR, LINK -> terms.advance();
             case FIGURE_WORD, UNKNOWN -> {
                 boolean restart = term.text().startsWith("restart");
@@ -286,6 +287,12 @@ final class ClauseReader {
 
     private boolean negation() {
         terms.advance();
+        int mark = terms.position();
+        terms.skip(Kind.FILLER);
+        if (terms.at(Kind.VERB) || terms.at(Kind.STEPPING) || terms.at(Kind.TURN)) {
+            return notDone();
+        }
+        terms.moveTo(mark);
         if (terms.at(Kind.WEIGHT)) {
             draft.noWeight();
             terms.advance();
@@ -293,9 +300,38 @@ final class ClauseReader {
         return true;
     }
 
+    /** "Do not step L", "without turning": what is not danced is no step. */
+    private boolean notDone() {
+        leftWords.styling(terms.peek());
+        while (!terms.atEnd() && !terms.at(Kind.SEPARATOR) && !terms.at(Kind.LINK)) {
+            terms.advance();
+        }
+        return true;
+    }
+
+    /** "Hips right" is a bump; "left arm up", "look left" move no foot, and what is said behind them is of them. */
+    private boolean body(Term term) {
+        terms.advance();
+        if (term.meaning().equals("hips")) {
+            if (!draft.hasVerb() && draft.takesVerb("bump")) {
+                draft.verb("bump");
+            }
+            return true;
+        }
+        boolean knee = term.text().equals("knee") && draft.hasAction();
+        draft.ofBody();
+        if (!knee) {
+            terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
+        }
+        return true;
+    }
+
     /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
     private boolean during() {
         Term during = terms.peek();
+        if (terms.nextWordIs(Kind.WEIGHT)) {
+            return terms.advance();
+        }
         terms.advance();
         int mark = terms.position();
         boolean turns = false;
@@ -352,6 +388,9 @@ final class ClauseReader {
             draft.travels();
         }
         terms.advance();
+        if (term.text().equals("off") && terms.at(Kind.FOOT)) {
+            return terms.advance();
+        }
         if (!term.text().equals("to")) {
             return true;
         }

@@ -32,6 +32,9 @@ record DraftMeaning(
     private static final Set<Direction> GOES =
             EnumSet.of(Direction.FWD, Direction.BACK, Direction.FWD_DIAG, Direction.BACK_DIAG);
 
+    /** "Straighten up", "go down": no foot is moved. */
+    private static final Set<String> UP_DOWN = Set.of("up", "down");
+
     FigureCall figure(FigureRow found) {
         return new FigureCall(FigureWays.danced(found, places), leadFeet(found), ways, figureTurn(found));
     }
@@ -65,6 +68,9 @@ record DraftMeaning(
         }
         if (isOfBothFeet() && places.equals(Set.of("out"))) {
             return Optional.of(bothFeet(part.equals("heel") ? Action.SPLIT_HEELS : Action.SPLIT_TOES, Direction.OUT));
+        }
+        if (verb.isEmpty() && part.isEmpty() && feet.isEmpty() && UP_DOWN.containsAll(places)) {
+            return Optional.empty();
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
         String doing = stands ? part : verb.isEmpty() ? "step" : verb;

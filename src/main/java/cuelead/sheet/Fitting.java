@@ -178,7 +178,9 @@ final class Fitting {
         List<Option> options = new ArrayList<>();
         if (phrase.mayBeLeft() && phrase.readable()) {
             Option none = new Option(0, 0, 0);
-            return by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
+            boolean still =
+                    phrase.action().filter(call -> call.action() == Action.HOLD).isPresent();
+            return still || by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
         }
         if (!phrase.readable()) {
             if (phrase.mayBeLeft()) {

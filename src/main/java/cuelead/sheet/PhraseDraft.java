@@ -46,6 +46,7 @@ final class PhraseDraft {
     private boolean leads;
     private boolean travels;
     private boolean bothFeet;
+    private boolean ofBody;
     private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
@@ -278,6 +279,15 @@ final class PhraseDraft {
         return travels && (isOnlyPlaces() || (isOnlyFeet() && feet.size() == 1));
     }
 
+    /** "Left arm up", "look right": it moves no foot. */
+    boolean isOnlyBody() {
+        return ofBody && row.isEmpty() && verb.isEmpty() && part.isEmpty() && turn.isEmpty();
+    }
+
+    void ofBody() {
+        ofBody = true;
+    }
+
     void travels() {
         travels = true;
     }
@@ -336,7 +346,8 @@ final class PhraseDraft {
 
     /** Without a single word of the trade, so that it may be said beside the dance. */
     private boolean isAside() {
-        return !hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && openNumber.isEmpty();
+        boolean says = hasFoot() || hasAction() || turn.isPresent() || openTurn.isPresent() || openNumber.isPresent();
+        return isOnlyBody() || !says;
     }
 
     Phrase phrase(Optional<ActionCall> action) {

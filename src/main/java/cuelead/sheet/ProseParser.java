@@ -16,6 +16,10 @@ import java.util.Optional;
  * one method; words that are not understood become problems and reading goes on at the next action.
  */
 final class ProseParser {
+    /** What the feet do while arms or head move. */
+    private static final Phrase.ActionCall STILL =
+            new Phrase.ActionCall(Optional.empty(), Action.HOLD, Direction.NONE, Optional.empty(), Transfer.NONE);
+
     private final Vocabulary vocabulary;
     private final LeftWords leftWords;
     private final TermCursor terms;
@@ -118,6 +122,10 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        if (draft.isOnlyBody()) {
+            phrases.add(draft.phrase(Optional.of(STILL)));
+            return;
+        }
         if (draft.isOnlyTravel() && !phrases.isEmpty()) {
             travel(draft);
             return;

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** One thing in the words of several teachers; common practice, no source. */
 class SameMeaningTest {
     /** Count, foot, action, turn and weight of every action of a section of these lines, parted by slashes. */
-    private static String read(String lines) {
+    static String read(String lines) {
         ReadSheet sheet = SheetReader.read("same", "Same\n\nSection 1\n" + lines.replace(" / ", "\n") + "\n");
         List<String> rows = SheetDump.rows(sheet.dance().orElseThrow());
         return rows.stream()
