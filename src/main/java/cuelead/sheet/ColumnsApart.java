@@ -22,11 +22,11 @@ final class ColumnsApart {
         List<Row> beside = new ArrayList<>();
         for (int i = 0; i < rows.size(); i++) {
             int counts = counts(i);
-            int steps = steps(i);
+            int steps = isStep(i - 1) ? 0 : steps(i);
             if (counts >= SHORTEST && steps(i + counts) == counts) {
                 pair(beside, i, i + counts, counts);
                 i += 2 * counts - 1;
-            } else if (steps >= SHORTEST && counts(i + steps) == steps && !isStep(i - 1)) {
+            } else if (steps >= SHORTEST && counts(i + steps) == steps) {
                 pair(beside, i + steps, i, steps);
                 i += 2 * steps - 1;
             } else {

@@ -15,6 +15,8 @@ final class LayoutFit {
     private int last;
     private int written;
     private boolean inTag;
+    /** The length in the header may then be that of the whole song. */
+    private boolean inParts;
 
     private LayoutFit() {}
 
@@ -53,6 +55,7 @@ final class LayoutFit {
     private void section(SheetLine line) {
         Optional<SectionHead> head = SectionHead.read(line.text());
         inTag = false;
+        inParts |= head.filter(found -> !found.part().isEmpty()).isPresent();
         last = head.filter(SectionHead::hasRange)
                 .map(found -> found.first() - 1)
                 .orElse(last);
@@ -73,7 +76,7 @@ final class LayoutFit {
     }
 
     private int total(OptionalInt stated) {
-        int missing = stated.isPresent() ? Math.min(MOST_TOTAL, Math.abs(stated.getAsInt() - written)) : 0;
+        int missing = stated.isPresent() && !inParts ? Math.min(MOST_TOTAL, Math.abs(stated.getAsInt() - written)) : 0;
         return written == 0 ? NO_DANCE : cost + missing;
     }
 }

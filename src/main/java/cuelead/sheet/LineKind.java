@@ -23,10 +23,10 @@ enum LineKind {
             Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
 
     static LineKind of(SheetLine line) {
-        return line.told().orElseGet(() -> byItsWords(line));
+        return line.kind();
     }
 
-    private static LineKind byItsWords(SheetLine line) {
+    static LineKind byItsWords(SheetLine line) {
         List<String> words = firstWords(line);
         String first = words.isEmpty() ? "" : words.get(0);
         String second = words.size() > 1 ? words.get(1) : "";

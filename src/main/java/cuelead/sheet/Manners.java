@@ -33,8 +33,11 @@ final class Manners {
         int cost = chosen.cost;
         for (Manner manner : TRIED) {
             if (chosen.cost >= LEAST_GAIN) {
+                boolean changed = !chosen.lines.equals(best);
                 chosen.consider(manner.usual(chosen.lines), chosen.cost);
-                chosen.consider(manner.usual(best), cost);
+                if (changed) {
+                    chosen.consider(manner.usual(best), cost);
+                }
             }
         }
         return chosen.laid;

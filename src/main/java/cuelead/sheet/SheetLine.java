@@ -2,19 +2,67 @@ package cuelead.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A line of the sheet, perhaps with some of its words put otherwise.
- *
- * @param number 1-based
- * @param text   without its line end
- * @param told   what it is known to be, whatever its words say
- * @param spots  where its characters stand in the sheet, in order; at least one, the first from index 0
+ * A line of the sheet, perhaps with some of its words put otherwise. A value; its tokens and its kind are found once, for
+ * every layout that is tried asks for them again.
  */
-record SheetLine(int number, String text, Optional<LineKind> told, List<Spot> spots) {
-    SheetLine {
-        spots = List.copyOf(spots);
+final class SheetLine {
+    private final int number;
+    private final String text;
+    private final Optional<LineKind> told;
+    private final List<Spot> spots;
+    private Optional<List<Token>> tokens = Optional.empty();
+    private Optional<LineKind> kind = Optional.empty();
+
+    /**
+     * @param number 1-based
+     * @param text   without its line end
+     * @param told   what it is known to be, whatever its words say
+     * @param spots  where its characters stand in the sheet, in order; at least one, the first from index 0
+     */
+    SheetLine(int number, String text, Optional<LineKind> told, List<Spot> spots) {
+        this.number = number;
+        this.text = text;
+        this.told = told;
+        this.spots = List.copyOf(spots);
+    }
+
+    int number() {
+        return number;
+    }
+
+    String text() {
+        return text;
+    }
+
+    Optional<LineKind> told() {
+        return told;
+    }
+
+    List<Spot> spots() {
+        return spots;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SheetLine line
+                && number == line.number
+                && text.equals(line.text)
+                && told.equals(line.told)
+                && spots.equals(line.spots);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(number, text, told, spots);
+    }
+
+    @Override
+    public String toString() {
+        return number + ": " + text;
     }
 
     /** From this 0-based index of the text on, the characters stand from that 0-based index of a line of the sheet on. */
@@ -110,6 +158,17 @@ record SheetLine(int number, String text, Optional<LineKind> told, List<Spot> sp
     }
 
     List<Token> tokens() {
-        return Scanner.tokens(text);
+        if (tokens.isEmpty()) {
+            tokens = Optional.of(List.copyOf(Scanner.tokens(text)));
+        }
+        return tokens.get();
+    }
+
+    /** What it is known to be, or what its words tell. */
+    LineKind kind() {
+        if (kind.isEmpty()) {
+            kind = told.or(() -> Optional.of(LineKind.byItsWords(this)));
+        }
+        return kind.get();
     }
 }

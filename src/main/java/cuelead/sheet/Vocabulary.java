@@ -18,9 +18,10 @@ import java.util.stream.Collectors;
 final class Vocabulary {
     static final Vocabulary STANDARD = new Vocabulary(resource("words.tsv"), Figures.standard());
 
-    private static final int LONGEST_PHRASE = 4;
-
     private final Map<String, Meaning> meanings = new HashMap<>();
+    /** Words of the longest spelling that begins with this word. */
+    private final Map<String, Integer> longest = new HashMap<>();
+
     private final FigureNames figureNames = new FigureNames();
     private final NearWords nearWords = new NearWords(meanings);
 
@@ -48,6 +49,8 @@ final class Vocabulary {
         }
         Term.Kind kind = Term.Kind.valueOf(cells[0].toUpperCase(Locale.ROOT));
         for (String spelling : cells[2].split(";", -1)) {
+            String[] parts = spelling.split(" ", -1);
+            longest.merge(parts[0], parts.length, Math::max);
             Meaning before = meanings.put(spelling, new Meaning(kind, cells[1]));
             if (before != null) {
                 throw new IllegalStateException("words.tsv:" + line + ": column spellings: twice: " + spelling);
@@ -150,7 +153,7 @@ final class Vocabulary {
 
     private int word(List<Token> tokens, int at, List<Term> terms) {
         Token first = tokens.get(at);
-        for (int words = LONGEST_PHRASE; words >= 1; words--) {
+        for (int words = longest.getOrDefault(first.text(), 1); words >= 1; words--) {
             int length = length(tokens, at, words);
             Optional<Meaning> meaning =
                     length == 0 ? Optional.empty() : Optional.ofNullable(meanings.get(phrase(tokens, at, length)));
