@@ -28,7 +28,7 @@ class HouseTest {
             Map.entry("document", Set.of("report")),
             Map.entry("dsp", Set.of("time")),
             Map.entry("dance", Set.of("time", "report")),
-            Map.entry("sheet", Set.of("document", "dance", "report", "time")),
+            Map.entry("sheet", Set.of("document", "dance", "report", "time", "english")),
             Map.entry("sound", Set.of("time", "dsp")),
             Map.entry("song", Set.of("report", "dsp", "sound", "time")),
             Map.entry("plan", Set.of("dance", "time", "report", "english")),

@@ -1,8 +1,9 @@
 package cuelead.english;
 
 import java.util.List;
+import java.util.OptionalInt;
 
-/** Numbers as a caller says them. */
+/** Numbers as a caller says them, and as a sheet spells them. */
 public final class NumberWords {
     private static final List<String> SMALL = List.of(
             "zero",
@@ -75,6 +76,13 @@ public final class NumberWords {
             return with(SMALL.get(number / 100) + " hundred", number % 100);
         }
         return with(SMALL.get(number / 1000) + " thousand", number % 1000);
+    }
+
+    /** "seven" is 7, "thirty" is 30, "sixteen" is 16; empty for any other word, and for "zero", which counts nothing. */
+    public static OptionalInt value(String word) {
+        int tens = word.isEmpty() ? 0 : Math.max(0, TENS.indexOf(word)) * 10;
+        int value = tens + Math.max(0, SMALL.indexOf(word));
+        return value == 0 ? OptionalInt.empty() : OptionalInt.of(value);
     }
 
     /** "2" is "second"; beyond "twelfth" the plain number is clearer when called. */

@@ -20,7 +20,7 @@ final class HeaderTokens {
     private int at;
 
     HeaderTokens(List<Token> tokens) {
-        this.tokens = NumberWords.asNumbers(
+        this.tokens = SpelledNumbers.asNumbers(
                 tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
     }
 

@@ -23,7 +23,7 @@ final class WallNoteReader {
     private final List<Integer> sections = new ArrayList<>();
 
     WallNoteReader(List<Token> tokens) {
-        this.tokens = NumberWords.asNumbers(
+        this.tokens = SpelledNumbers.asNumbers(
                 tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
     }
 
