@@ -23,8 +23,8 @@ final class ClauseReader {
             Set.of("moving", "travelling", "traveling", "going", "heading", "progressing");
 
     private final TermCursor terms;
-    private final LeftWords leftWords;
     private final PhraseDraft draft;
+    private final SaidBeside beside;
     private List<String> name = List.of();
     private List<String> nameLeft = List.of();
     /** "Recovering onto R crossing over L": such a verb describes the step before, with the foot that stands. */
@@ -32,8 +32,8 @@ final class ClauseReader {
 
     ClauseReader(TermCursor terms, LeftWords leftWords, PhraseDraft draft) {
         this.terms = terms;
-        this.leftWords = leftWords;
         this.draft = draft;
+        this.beside = new SaidBeside(terms, leftWords, draft);
     }
 
     /** clause := { foot | verb | part | place | onto | turn | weight | number | remark | filler } */
@@ -91,17 +91,17 @@ final class ClauseReader {
             case TURN, FRACTION -> turn();
             case NUMBER -> number(term);
             case WEIGHT -> weight();
-            case NEGATION -> negation();
-            case DURING -> during();
-            case OPTION -> option();
-            case OPEN -> brackets();
-            case CLOCK -> clock(term);
+            case NEGATION -> beside.negation();
+            case DURING -> beside.during();
+            case OPTION -> beside.option();
+            case OPEN -> beside.brackets();
+            case CLOCK -> beside.clock(term);
             case FILLER -> filler(term);
-            case BODY -> body(term);
+            case BODY -> beside.body(term);
             case MARK, COUNT, CLOSE, SEPARATOR, LINK -> terms.advance();
             case FIGURE_WORD, UNKNOWN -> {
                 boolean restart = term.text().startsWith("restart");
-                yield restart ? restart() : unknown(term);
+                yield restart ? beside.restart() : unknown(term);
             }
         };
     }
@@ -285,100 +285,8 @@ final class ClauseReader {
         return true;
     }
 
-    private boolean negation() {
-        terms.advance();
-        int mark = terms.position();
-        terms.skip(Kind.FILLER);
-        if (terms.at(Kind.VERB) || terms.at(Kind.STEPPING) || terms.at(Kind.TURN)) {
-            return notDone();
-        }
-        terms.moveTo(mark);
-        if (terms.at(Kind.WEIGHT)) {
-            draft.noWeight();
-            terms.advance();
-        }
-        return true;
-    }
-
-    /** "Do not step L", "without turning": what is not danced is no step. */
-    private boolean notDone() {
-        leftWords.styling(terms.peek());
-        while (!terms.atEnd() && !terms.at(Kind.SEPARATOR) && !terms.at(Kind.LINK)) {
-            terms.advance();
-        }
-        return true;
-    }
-
-    /** "Hips right" is a bump; "left arm up", "look left" move no foot, and what is said behind them is of them. */
-    private boolean body(Term term) {
-        terms.advance();
-        if (term.meaning().equals("hips")) {
-            if (!draft.hasVerb() && draft.takesVerb("bump")) {
-                draft.verb("bump");
-            }
-            return true;
-        }
-        boolean knee = term.text().equals("knee") && draft.hasAction();
-        draft.ofBody();
-        if (!knee) {
-            terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
-        }
-        return true;
-    }
-
-    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
-    private boolean during() {
-        Term during = terms.peek();
-        if (terms.nextWordIs(Kind.WEIGHT)) {
-            return terms.advance();
-        }
-        terms.advance();
-        int mark = terms.position();
-        boolean turns = false;
-        while (!terms.atEnd() && !terms.at(Kind.SEPARATOR)) {
-            turns |= terms.at(Kind.FRACTION);
-            terms.advance();
-        }
-        if (turns) {
-            terms.moveTo(mark);
-        } else if (terms.position() > mark) {
-            leftWords.styling(during);
-        }
-        return true;
-    }
-
-    /** "Full turn L, or vine if you prefer": the easy option is no part of the dance. */
-    private boolean option() {
-        leftWords.styling(terms.peek());
-        boolean all = draft.isEmpty();
-        while (!terms.atEnd() && (all || !terms.at(Kind.SEPARATOR))) {
-            terms.advance();
-        }
-        return true;
-    }
-
-    private boolean brackets() {
-        List<Term> inside = terms.bracketed();
-        draft.remark(Remark.read(inside));
-        if (!draft.hasFoot()) {
-            ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
-        }
-        return true;
-    }
-
     private boolean unknown(Term term) {
         draft.unknown(term);
-        return terms.advance();
-    }
-
-    /** "Step L fwd * Restart here on wall 3": all that is left is said beside the steps. */
-    private boolean restart() {
-        draft.remark(Remark.read(terms.rest()));
-        return true;
-    }
-
-    private boolean clock(Term term) {
-        draft.remark(Remark.clock(term));
         return terms.advance();
     }
 

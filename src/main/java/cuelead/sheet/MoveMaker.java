@@ -60,7 +60,7 @@ final class MoveMaker {
         } else {
             moves = action(phrase, phrase.action().orElseThrow(), size);
         }
-        return weighted(phrase, moves);
+        return new WeightNote(problems, line, footing).weighted(phrase, moves);
     }
 
     /** Whether it only turns, so that it may wait for the next step. */
@@ -300,35 +300,5 @@ final class MoveMaker {
         Move turned = move.turnedBy(waiting);
         waiting = Turn.NONE;
         return footing.take(turned, naming);
-    }
-
-    /** A weight note ("weight on L", "no weight") has the last word about the last action of its phrase. */
-    private List<Move> weighted(Phrase phrase, List<Move> moves) {
-        Optional<Foot> note = phrase.remarks().weight();
-        if (note.isEmpty() || moves.isEmpty()) {
-            return moves;
-        }
-        Foot foot = note.get();
-        Move move = moves.get(moves.size() - 1);
-        if (move.action() == Action.UNWIND) {
-            move = new Move(note, move.action(), move.direction(), move.turn(), Transfer.FULL, move.column());
-        }
-        Transfer transfer = move.transfer();
-        if (move.foot().equals(note)) {
-            transfer = Transfer.FULL;
-        } else if (move.takesWeight()) {
-            transfer = Transfer.NONE;
-        } else if (footing.weight().isOn(foot.other())) {
-            problems.error(
-                    "weight_note",
-                    line,
-                    move.column(),
-                    "The sheet says weight on " + foot.word() + ", but by its steps the weight is on "
-                            + foot.other().word() + " here.",
-                    "Check which foot stepped last before it.");
-        }
-        List<Move> changed = new ArrayList<>(moves);
-        changed.set(moves.size() - 1, footing.state(move.with(transfer), foot));
-        return changed;
     }
 }
