@@ -299,6 +299,10 @@ final class BodyReader {
     }
 
     private void restart(SheetLine line) {
+        if (RestartReader.saysNone(line)) {
+            closeSection();
+            return;
+        }
         int written = parts.counts() + section.map(SectionDraft::lastCount).orElse(0);
         List<Integer> starts = new ArrayList<>(starts());
         section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
