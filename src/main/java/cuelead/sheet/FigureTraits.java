@@ -40,15 +40,22 @@ enum FigureTraits {
 
     private static boolean goesOut(Step step, Action first, boolean back) {
         boolean rocks = step.action() == Action.ROCK || step.action() == Action.RECOVER;
-        boolean steps = first == step.action() || step.action().needsFreeFoot();
-        return steps && !rocks && (!back || goesBack(step.direction()) || step.action() == Action.BEHIND);
+        boolean out = back ? goesBack(step.direction()) || step.action() == Action.BEHIND : goesForward(step);
+        return !rocks && bears(step) && out && (first == Action.STEP || first == step.action());
+    }
+
+    private static boolean goesForward(Step step) {
+        return step.direction() == Direction.FWD || step.direction() == Direction.FWD_DIAG;
     }
 
     private static boolean comesToIt(Step step) {
-        return switch (step.direction()) {
-            case TOGETHER, PLACE, CENTRE, BACK_CENTRE -> true;
-            default -> step.action() == Action.CLOSE || step.action() == Action.LOCK;
-        };
+        boolean home = step.direction() == Direction.TOGETHER || step.direction() == Direction.PLACE;
+        boolean steps = step.action() != Action.RECOVER && step.action() != Action.PIVOT && bears(step);
+        return steps && (home || step.action() == Action.CLOSE || step.action() == Action.LOCK);
+    }
+
+    private static boolean bears(Step step) {
+        return step.foot().filter(step.weightAfter()::isOn).isPresent();
     }
 
     /** Told by its own word: a recover alone marks no rock, a step in place none that goes back. */

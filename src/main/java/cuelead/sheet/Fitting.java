@@ -243,11 +243,19 @@ final class Fitting {
         if (call.action() == Action.CLAP && index > 0) {
             options.add(new Option(0, 0, 3));
         }
-        if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty()) {
+        if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty() && !isDoneAtOnce(call.action())) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {
                 options.add(new Option(size, size, stretch(call.action()) + size));
             }
         }
+    }
+
+    /** What is over when it has begun: over more counts it would stand still, and sheets write that as a hold. */
+    private static boolean isDoneAtOnce(Action action) {
+        return switch (action) {
+            case TOUCH, TAP, POINT, HEEL, TOE, DIG, KICK, FLICK, HITCH, HOOK, BRUSH, SCUFF, CROSSTOUCH -> true;
+            default -> false;
+        };
     }
 
     private static int stretch(Action action) {

@@ -15,6 +15,8 @@ final class WallNoteReader {
             Set.of("wall", "walls", "rotation", "rotations", "repetition", "repetitions", "round", "rounds", "w", "ws");
     /** "The fifth time through", "the third time around". */
     private static final Set<String> TIME = Set.of("time", "times", "go", "pass");
+
+    private static final Set<String> AROUND = Set.of("through", "thru", "round", "around", "over", "you", "we");
     /** "Begin from section 1": where the dance goes on, none of the places where it stops. */
     private static final Set<String> FROM = Set.of("from", "with", "beginning", "start");
 
@@ -71,6 +73,7 @@ final class WallNoteReader {
 
     private boolean isTime(int at) {
         return isWord(at, TIME)
+                && isWord(at + 1, AROUND)
                 && number(at - 1).isPresent()
                 && tokens.get(at - 1).is(Kind.WORD);
     }
