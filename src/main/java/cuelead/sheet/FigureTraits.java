@@ -40,7 +40,9 @@ enum FigureTraits {
 
     private static boolean goesOut(Step step, Action first, boolean back) {
         boolean rocks = step.action() == Action.ROCK || step.action() == Action.RECOVER;
-        boolean out = back ? goesBack(step.direction()) || step.action() == Action.BEHIND : goesForward(step);
+        boolean home = step.direction() == Direction.PLACE;
+        boolean behind = goesBack(step.direction()) || step.action() == Action.BEHIND;
+        boolean out = back ? behind && !home : goesForward(step);
         return !rocks && bears(step) && out && (first == Action.STEP || first == step.action());
     }
 

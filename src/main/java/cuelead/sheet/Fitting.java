@@ -64,6 +64,8 @@ final class Fitting {
     }
 
     private static final int STRAINED = 10;
+    /** A line of so few is counted exactly; in a longer one a touch may well be told by its beginning only. */
+    private static final int FEW_COUNTS = 4;
 
     /** Less than a hold that is stretched and an unread action of one count. */
     private static final int ASIDE_COST = 5;
@@ -203,7 +205,10 @@ final class Fitting {
             options.add(new Option(0, 0, 3));
         }
         phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
-        phrase.action().ifPresent(call -> action(call, phrase, index, counts, options));
+        boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
+        phrase.action()
+                .filter(call -> !exact || !isDoneAtOnce(call.action()) || phrase.figure().isPresent())
+                .ifPresent(call -> action(call, phrase, index, counts, options));
         return options;
     }
 
@@ -243,7 +248,7 @@ final class Fitting {
         if (call.action() == Action.CLAP && index > 0) {
             options.add(new Option(0, 0, 3));
         }
-        if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty() && !isDoneAtOnce(call.action())) {
+        if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty()) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {
                 options.add(new Option(size, size, stretch(call.action()) + size));
             }

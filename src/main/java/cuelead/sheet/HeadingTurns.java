@@ -84,6 +84,10 @@ final class HeadingTurns {
         return terms.get(at).meaning().equals("right") ? 1 : -1;
     }
 
+    private static boolean isOfTurn(Term term) {
+        return term.is(Kind.TURN) || term.is(Kind.FILLER) || term.meaning().equals("pivot");
+    }
+
     /** Whether these turns come in this order, each as a step's own turn or as the sum of some that follow each other. */
     static boolean areTurned(List<Named> named, List<Step> steps) {
         List<Integer> turned = steps.stream()

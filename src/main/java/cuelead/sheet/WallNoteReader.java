@@ -14,7 +14,7 @@ final class WallNoteReader {
     private static final Set<String> WALL =
             Set.of("wall", "walls", "rotation", "rotations", "repetition", "repetitions", "round", "rounds", "w", "ws");
     /** "The fifth time through", "the third time around". */
-    private static final Set<String> TIME = Set.of("time", "times", "go", "pass");
+    private static final Set<String> TIME = Set.of("time", "pass");
 
     private static final Set<String> AROUND = Set.of("through", "thru", "round", "around", "over", "you", "we");
     /** "Begin from section 1": where the dance goes on, none of the places where it stops. */
@@ -74,8 +74,7 @@ final class WallNoteReader {
     private boolean isTime(int at) {
         return isWord(at, TIME)
                 && isWord(at + 1, AROUND)
-                && number(at - 1).isPresent()
-                && tokens.get(at - 1).is(Kind.WORD);
+                && number(at - 1).isPresent();
     }
 
     private boolean goesOnThere(int at) {

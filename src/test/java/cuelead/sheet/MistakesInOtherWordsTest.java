@@ -17,7 +17,7 @@ class MistakesInOtherWordsTest {
             NET LOFT
             Count: 24   Wall: 4   Level: Improver
             Start with weight on left.
-            [1-8] COASTER, STEP, TOUCH
+            [1-8] COASTER STEP, STEP, TOUCH
             1&2 Step R back, step L beside R, step R forward
             3-4 Step L forward, touch R beside L
             5-6 Step R forward, pivot 1/4 left (9:00)
