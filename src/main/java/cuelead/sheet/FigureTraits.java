@@ -35,7 +35,9 @@ enum FigureTraits {
         Action first = figure.pattern().get(0).action();
         boolean back = figure.pattern().get(0).direction() == Direction.BACK;
         return IntStream.range(0, steps.size() - 1)
-                .noneMatch(i -> goesOut(steps.get(i), first, back) && comesToIt(steps.get(i + 1)));
+                .noneMatch(i -> goesOut(steps.get(i), first, back)
+                        && comesToIt(steps.get(i + 1))
+                        && (i + 2 >= steps.size() || !goesOut(steps.get(i + 2), first, back)));
     }
 
     private static boolean goesOut(Step step, Action first, boolean back) {

@@ -207,7 +207,9 @@ final class Fitting {
         phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
         boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
         phrase.action()
-                .filter(call -> !exact || !isDoneAtOnce(call.action()) || phrase.figure().isPresent())
+                .filter(call -> !exact
+                        || !isDoneAtOnce(call.action())
+                        || phrase.figure().isPresent())
                 .ifPresent(call -> action(call, phrase, index, counts, options));
         return options;
     }

@@ -70,8 +70,7 @@ final class HeadingTurns {
     /** "1/4 turn L", told only where the clause ends behind it: in "1/4 L basic" the word is the basic's foot. */
     private static int side(List<Term> terms, int behind) {
         int at = behind;
-        while (at < terms.size()
-                && (terms.get(at).is(Kind.TURN) || terms.get(at).is(Kind.FILLER))) {
+        while (at < terms.size() && isOfTurn(terms.get(at))) {
             at++;
         }
         boolean told = at < terms.size() && terms.get(at).is(Kind.FOOT);

@@ -72,9 +72,7 @@ final class WallNoteReader {
     }
 
     private boolean isTime(int at) {
-        return isWord(at, TIME)
-                && isWord(at + 1, AROUND)
-                && number(at - 1).isPresent();
+        return isWord(at, TIME) && isWord(at + 1, AROUND) && number(at - 1).isPresent();
     }
 
     private boolean goesOnThere(int at) {
