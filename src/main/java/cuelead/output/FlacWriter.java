@@ -4,6 +4,7 @@ import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 import java.io.IOException;
 import java.nio.channels.SeekableByteChannel;
+import net.sourceforge.javaflacencoder.EncodingConfiguration;
 import net.sourceforge.javaflacencoder.FLACEncoder;
 import net.sourceforge.javaflacencoder.StreamConfiguration;
 
@@ -12,10 +13,18 @@ final class FlacWriter implements TrackWriter {
     private static final int BITS = 16;
     private static final int BLOCK_FRAMES = 4096;
 
+    /** The encoder's predictors fail on fewer frames in a block; they look back 32 at most. */
+    private static final int FEWEST_TO_PREDICT = 64;
+
     private final FLACEncoder encoder = new FLACEncoder();
     private final TpdfDither dither = new TpdfDither();
     private final FlacOutput output;
     private final TrackTags tags;
+
+    /** Handed on when more comes, since the encoder can end with a block but not with nothing after one. */
+    private final int[] block = new int[BLOCK_FRAMES * Sound.CHANNELS];
+
+    private int filled;
 
     FlacWriter(SeekableByteChannel channel, SampleRate rate, TrackTags tags) {
         this.tags = tags;
@@ -33,17 +42,36 @@ final class FlacWriter implements TrackWriter {
 
     @Override
     public void write(float[] samples, int from, int count) throws IOException {
-        int[] whole = new int[count];
-        for (int i = 0; i < count; i++) {
-            whole[i] = dither.quantize(samples[from + i]);
+        for (int i = from; i < from + count; i++) {
+            if (filled == block.length) {
+                encode(Place.AMID);
+            }
+            block[filled++] = dither.quantize(samples[i]);
         }
-        encoder.addSamples(whole, count / Sound.CHANNELS);
-        encoder.encodeSamples(encoder.fullBlockSamplesAvailableToEncode(), false);
+    }
+
+    private enum Place {
+        AMID,
+        LAST
+    }
+
+    private void encode(Place place) throws IOException {
+        int frames = filled / Sound.CHANNELS;
+        encoder.addSamples(block, frames);
+        encoder.encodeSamples(frames, place == Place.LAST);
+        filled = 0;
     }
 
     @Override
     public void end() throws IOException {
-        encoder.encodeSamples(encoder.samplesAvailableToEncode(), true);
+        if (filled < FEWEST_TO_PREDICT * Sound.CHANNELS) {
+            EncodingConfiguration asTheyAre = new EncodingConfiguration();
+            asTheyAre.setSubframeType(EncodingConfiguration.SubframeType.VERBATIM);
+            encoder.setEncodingConfiguration(asTheyAre);
+        }
+        if (filled > 0) {
+            encode(Place.LAST);
+        }
         output.flush();
     }
 }

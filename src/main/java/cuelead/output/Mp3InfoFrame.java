@@ -6,7 +6,7 @@ import java.nio.charset.StandardCharsets;
 /**
  * The first frame of an MP3 file, silent, which tells players how long the sound is and how much silence the encoder
  * put before and behind it ("Mp3 Info Tag", revision 1, of the LAME project, with the fields of the older Xing tag:
- * MPEG frames, bytes, seek table).
+ * MPEG frames, bytes, seek table). The encoder begins with an empty frame, whose place it takes.
  */
 final class Mp3InfoFrame {
     private static final int HEADER_BYTES = 4;
@@ -34,7 +34,7 @@ final class Mp3InfoFrame {
         this.layout = layout;
     }
 
-    int byteCount() {
+    private int byteCount() {
         return (int) layout.frameBytes();
     }
 
@@ -48,14 +48,15 @@ final class Mp3InfoFrame {
         if (streamBytes == 0 && count >= HEADER_BYTES) {
             System.arraycopy(encoded, 0, firstHeader, 0, HEADER_BYTES);
         }
-        streamSum.add(encoded, 0, count);
+        int ofFirstFrame = (int) Math.min(count, Math.max(0, byteCount() - streamBytes));
+        streamSum.add(encoded, ofFirstFrame, count - ofFirstFrame);
         streamBytes += count;
     }
 
-    /** The frame, when all was counted. */
+    /** The frame, when all was counted: to be written over the first one. */
     ByteBuffer bytes() {
-        int mpegFrames = (int) Math.round(streamBytes / layout.frameBytes());
-        int wholeBytes = Math.toIntExact(streamBytes + byteCount());
+        int mpegFrames = (int) Math.round(streamBytes / layout.frameBytes()) - 1;
+        int wholeBytes = Math.toIntExact(streamBytes);
         ByteBuffer bytes = ByteBuffer.allocate(byteCount());
         bytes.put(firstHeader).put(2, (byte) (firstHeader[2] & ~PADDING_BIT));
         bytes.position(HEADER_BYTES + layout.sideInfoBytes());

@@ -13,20 +13,27 @@ final class Mp3Writer implements TrackWriter {
     /** Two to three times as fast as the next better one; at this bit rate hardly another sound. */
     private static final int QUALITY = LameEncoder.QUALITY_MIDDLE;
 
-    private static final int BITS = 16;
-
     private final SeekableByteChannel channel;
     private final ByteBuffer tag;
     private final LameEncoder encoder;
     private final byte[] encoded;
-    private final TpdfDither dither = new TpdfDither();
+    private final double gain;
     private final Mp3InfoFrame info;
 
     Mp3Writer(SeekableByteChannel channel, Mp3Layout layout, TrackTags tags) {
         this.channel = channel;
         tag = Id3Tag.bytes(tags);
         info = new Mp3InfoFrame(layout);
-        AudioFormat format = new AudioFormat(layout.rate().hz(), BITS, Sound.CHANNELS, true, false);
+        gain = 1 / layout.encoderGain();
+        int hz = layout.rate().hz();
+        AudioFormat format = new AudioFormat(
+                AudioFormat.Encoding.PCM_FLOAT,
+                hz,
+                Float.SIZE,
+                Sound.CHANNELS,
+                Float.BYTES * Sound.CHANNELS,
+                hz,
+                false);
         encoder = new LameEncoder(format, layout.kilobits(), LameEncoder.CHANNEL_MODE_JOINT_STEREO, QUALITY, false);
         encoded = new byte[encoder.getMP3BufferSize()];
     }
@@ -34,21 +41,20 @@ final class Mp3Writer implements TrackWriter {
     @Override
     public void begin() throws IOException {
         drain(tag.duplicate());
-        drain(ByteBuffer.allocate(info.byteCount()));
     }
 
     @Override
     public void write(float[] samples, int from, int count) throws IOException {
-        int most = encoder.getPCMBufferSize() / Short.BYTES;
+        int most = encoder.getPCMBufferSize() / Float.BYTES;
         for (int done = 0; done < count; done += most) {
             encode(samples, from + done, Math.min(most, count - done));
         }
     }
 
     private void encode(float[] samples, int from, int count) throws IOException {
-        ByteBuffer pcm = ByteBuffer.allocate(count * Short.BYTES).order(ByteOrder.LITTLE_ENDIAN);
+        ByteBuffer pcm = ByteBuffer.allocate(count * Float.BYTES).order(ByteOrder.LITTLE_ENDIAN);
         for (int i = from; i < from + count; i++) {
-            pcm.putShort(dither.quantize(samples[i]));
+            pcm.putFloat((float) (gain * samples[i]));
         }
         info.countSound(count / Sound.CHANNELS);
         put(encoder.encodeBuffer(pcm.array(), 0, pcm.capacity(), encoded));
