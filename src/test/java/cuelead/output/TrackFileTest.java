@@ -86,7 +86,7 @@ class TrackFileTest {
 
     /** Whole blocks, a few frames more, less than a block, and next to nothing. */
     @ParameterizedTest
-    @ValueSource(ints = {8 * 4096, 8 * 4096 + 16, 50_000, 4098, 100, 16, 1})
+    @ValueSource(ints = {8 * 4096, 8 * 4096 + 16, 50_000, 4096 + 63, 100, 16, 1})
     void flacHoldsTheSamplesOfWav(int frames) throws Exception {
         float[] samples = bursts(frames, RATE.hz());
         float[] wav = read(written(samples, RATE, "a.wav"), RATE);
@@ -228,8 +228,8 @@ class TrackFileTest {
     void aFullDiskLeavesTheOldFileAndNothingElse(String name) throws Exception {
         Path file = Files.writeString(folder.resolve(name), "an older file");
         TrackFile full = new TrackFile(path -> new FullDisk(OpensChannel.ON_DISK.open(path)));
-        Sound long8Seconds = sound(bursts(8 * RATE.hz(), RATE.hz()));
-        Refused refused = assertThrows(Refused.class, () -> full.write(long8Seconds, RATE, TAGS, file));
+        Sound eightSeconds = sound(bursts(8 * RATE.hz(), RATE.hz()));
+        Refused refused = assertThrows(Refused.class, () -> full.write(eightSeconds, RATE, TAGS, file));
         assertEquals(
                 "Cannot write " + file + ": the disk is full; make room or choose another folder.",
                 refused.getMessage());
