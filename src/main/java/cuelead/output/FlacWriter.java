@@ -13,6 +13,9 @@ final class FlacWriter implements TrackWriter {
     private static final int BITS = 16;
     private static final int BLOCK_FRAMES = 4096;
 
+    /** Behind the mark {@code fLaC} and the head of {@code STREAMINFO}. */
+    private static final int BLOCK_LENGTHS_AT = 8;
+
     /** The encoder's predictors fail on fewer frames in a block; they look back 32 at most. */
     private static final int FEWEST_TO_PREDICT = 64;
 
@@ -72,6 +75,19 @@ final class FlacWriter implements TrackWriter {
         if (filled > 0) {
             encode(Place.LAST);
         }
+        tellBlockLength();
         output.flush();
+    }
+
+    /**
+     * Tells shortest and longest block: the encoder counts the last one too, which RFC 9639 (section 8.2) leaves out of
+     * the shortest.
+     */
+    private void tellBlockLength() throws IOException {
+        output.seek(BLOCK_LENGTHS_AT);
+        for (int i = 0; i < 2; i++) {
+            output.write((byte) (BLOCK_FRAMES >> Byte.SIZE));
+            output.write((byte) BLOCK_FRAMES);
+        }
     }
 }

@@ -86,7 +86,7 @@ class TrackFileTest {
 
     /** Whole blocks, a few frames more, less than a block, and next to nothing. */
     @ParameterizedTest
-    @ValueSource(ints = {8 * 4096, 8 * 4096 + 16, 50_000, 4096 + 63, 100, 16, 1})
+    @ValueSource(ints = {8 * 4096, 8 * 4096 + 1, 50_000, 4096 + 2, 4096 + 63, 4096 + 64, 100, 16, 1})
     void flacHoldsTheSamplesOfWav(int frames) throws Exception {
         float[] samples = bursts(frames, RATE.hz());
         float[] wav = read(written(samples, RATE, "a.wav"), RATE);
