@@ -1,5 +1,6 @@
 package cuelead.sound;
 
+import cuelead.dsp.stretch.SongSamples;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -22,7 +23,7 @@ public final class StemMix implements Sound {
 
     private final MixPlan plan;
     private final Set<Stem> stems;
-    private final Pcm music;
+    private final SongSamples music;
     private final Dip dip;
     private final double musicGain;
     private final MonoLane voice;
@@ -38,7 +39,7 @@ public final class StemMix implements Sound {
     StemMix(MixPlan plan, Set<Stem> stems, long startFrame) {
         this.plan = plan;
         this.stems = Set.copyOf(stems);
-        music = plan.music().orElseGet(() -> new Pcm(plan.rate(), 0));
+        music = plan.music().orElseGet(() -> new Pcm(plan.rate(), 0)).reader();
         dip = plan.dip();
         musicGain = plan.levels().musicGain();
         voice = new MonoLane(
