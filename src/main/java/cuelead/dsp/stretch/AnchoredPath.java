@@ -11,8 +11,8 @@ import cuelead.time.TimeMap;
  * back. Realtime-safe.
  */
 final class AnchoredPath {
-    private static final double LEAD_SECONDS = 0.008;
-    private static final double HOLD_SECONDS = 0.035;
+    private static final double LEAD_SECONDS = 0.0105;
+    private static final double HOLD_SECONDS = 0.0325;
     /** Without an onset it is back on the map after so long. */
     private static final double HORIZON_SECONDS = 0.4;
 

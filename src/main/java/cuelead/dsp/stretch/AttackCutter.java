@@ -14,8 +14,8 @@ import java.util.Arrays;
  * <p>Holds work space: one a thread. Realtime-safe.
  */
 final class AttackCutter {
-    private static final double LEAD_SECONDS = 0.004;
-    private static final double FULL_SECONDS = 0.020;
+    private static final double LEAD_SECONDS = 0.0065;
+    private static final double FULL_SECONDS = 0.0175;
     private static final double FADE_SECONDS = 0.030;
     private static final double EDGE_SECONDS = 0.001;
     private static final int OVERLAP = 4;

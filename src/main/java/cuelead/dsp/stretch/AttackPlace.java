@@ -23,7 +23,7 @@ final class AttackPlace {
 
     private static final float SAMPLE_GAIN = 0.15f;
     private static final double FLOOR_SHARE = 2e-3;
-    private static final double SILENCE = 1e-8;
+    private static final double SILENCE = 1e-6;
 
     private final SongSamples song;
     private final int hop;

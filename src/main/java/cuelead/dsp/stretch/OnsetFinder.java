@@ -17,6 +17,10 @@ public final class OnsetFinder {
     /** Rise of the mean band level, dB, above that of the surroundings. */
     private static final double LEAST_FLUX_DB = 1.2;
 
+    /** A stroke is broad: in so many bands the level rises by so much. Where few bands rise, tones beat or glide. */
+    private static final int LEAST_BANDS = 4;
+
+    private static final double LEAST_BAND_DB = 2;
     private static final double LEAST_STEP_DB = 3;
     private static final double PEAK_SECONDS = 0.025;
     private static final double SURROUNDINGS_SECONDS = 0.12;
@@ -24,7 +28,7 @@ public final class OnsetFinder {
     /** Levels so far below a band's mean do not count. */
     private static final double FLOOR_SHARE = 0.02;
 
-    private static final double SILENCE = 1e-7;
+    private static final double SILENCE = 1e-5;
 
     private final SongSamples song;
     private final long lengthFrames;
@@ -90,12 +94,16 @@ public final class OnsetFinder {
         float[] before = levels[(measured + 1) % (LAG + 1)];
         energies.at(song, (long) measured * hop, now);
         double rise = 0;
+        int rising = 0;
         for (int band = 0; band < BandEnergies.BANDS; band++) {
             sums[band] += now[band];
             double floor = FLOOR_SHARE * mean(band) + SILENCE;
-            rise += Math.max(0, 10 * Math.log10((now[band] + floor) / (before[band] + floor)));
+            double bandRise = 10 * Math.log10((now[band] + floor) / (before[band] + floor));
+            rise += Math.max(0, bandRise);
+            rising += bandRise > LEAST_BAND_DB ? 1 : 0;
         }
-        flux[measured] = measured < LAG ? 0 : (float) (rise / BandEnergies.BANDS);
+        boolean isBroad = measured >= LAG && rising >= LEAST_BANDS;
+        flux[measured] = isBroad ? (float) (rise / BandEnergies.BANDS) : 0;
         measured++;
     }
 

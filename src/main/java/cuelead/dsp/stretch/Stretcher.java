@@ -21,8 +21,8 @@ public final class Stretcher {
     private static final float MEAN_SQUARED_HANN = 0.375f;
     /** Energy by which a bin must have grown at an onset to begin anew. */
     private static final float GROWTH = 4;
-    /** What was before an onset is heard in a window that ends so shortly after it, in parts of the window. */
-    private static final int BEFORE_SHARE = 64;
+    /** What was before an onset is heard in a window that ends so long before it, in parts of the window. */
+    private static final int BEFORE_SHARE = 22;
 
     private final int window;
     private final int hop;
