@@ -73,7 +73,7 @@ final class StretchCommand implements Callable<Integer> {
 
     private void write(Song song, ProgressLine progress) throws Refused, InterruptedException {
         song.onsets().all();
-        SlowedMusic slowed = song.along(TimeMap.even(speed));
+        SlowedMusic slowed = song.slowed(TimeMap.even(speed));
         CountedSound copy = new CountedSound(slowed.whole(), slowed.lengthFrames(), "Writing", progress);
         WavFormat format = speed.isOriginal() ? WavFormat.PCM_16_ROUNDED : WavFormat.PCM_16;
         new WavFile().write(copy, slowed.rate(), format, output);

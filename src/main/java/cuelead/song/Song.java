@@ -1,6 +1,7 @@
 package cuelead.song;
 
 import cuelead.report.Problem;
+import cuelead.sound.Music;
 import cuelead.sound.Pcm;
 import cuelead.sound.SlowedMusic;
 import cuelead.time.TimeMap;
@@ -70,7 +71,12 @@ public final class Song implements AutoCloseable {
     /**
      * The same song slower or faster, at its own pitch. While it loads, it can be heard as far as its onsets are found.
      */
-    public SlowedMusic along(TimeMap map) {
+    public Music along(TimeMap map) {
+        return map.isOriginal() ? pcm : slowed(map);
+    }
+
+    /** The same, also where the speed is the original. */
+    public SlowedMusic slowed(TimeMap map) {
         return new SlowedMusic(pcm, onsets().soFar(), map);
     }
 

@@ -11,6 +11,7 @@ public final class SongOnsets {
 
     private final Pcm pcm;
     private final OnsetFinder finder;
+    private final Object progress = new Object();
     private final CompletableFuture<Void> found = new CompletableFuture<>();
 
     private SongOnsets(Pcm pcm) {
@@ -34,6 +35,7 @@ public final class SongOnsets {
             for (long at = step; goesOn; at += step) {
                 goesOn = pcm.await(at) && at < pcm.lengthFrames();
                 finder.advance(goesOn ? at : pcm.lengthFrames());
+                tell();
             }
             found.complete(null);
         } catch (InterruptedException e) {
@@ -41,11 +43,36 @@ public final class SongOnsets {
         } catch (RuntimeException | Error mistake) {
             found.completeExceptionally(mistake);
         }
+        tell();
+    }
+
+    private void tell() {
+        synchronized (progress) {
+            progress.notifyAll();
+        }
     }
 
     /** Those that are found so far. */
     public Onsets soFar() {
         return finder.onsets();
+    }
+
+    /**
+     * Waits until those before a frame of the song are found, or as many as will be. Not on the audio thread.
+     *
+     * @throws IllegalStateException when the search broke down; its cause says how
+     */
+    public void await(long songFrame) throws InterruptedException {
+        long wanted = Math.min(songFrame, pcm.lengthFrames());
+        synchronized (progress) {
+            while (finder.onsets().knownUntilFrame() < wanted && !found.isDone()) {
+                progress.wait();
+            }
+        }
+        if (found.isCompletedExceptionally()) {
+            throw new IllegalStateException(
+                    "the onset search broke down", found.handle((done, e) -> e).join());
+        }
     }
 
     /** All of them, once the song is loaded and searched. Waits; not on the audio thread. */

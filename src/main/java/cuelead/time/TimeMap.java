@@ -99,9 +99,27 @@ public final class TimeMap {
         return new Speed(speeds[pieceAtOutput(outputFrame)]);
     }
 
+    /** Whether each frame of the output is that frame of the song. */
+    public boolean isOriginal() {
+        return equals(even(Speed.ORIGINAL));
+    }
+
     /** Whether the song is heard as it is at a frame of the output. Realtime-safe. */
     public boolean isOriginalAt(long outputFrame) {
         return speeds[pieceAtOutput(outputFrame)] == Speed.UNIT;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof TimeMap map
+                && Arrays.equals(outputFrames, map.outputFrames)
+                && Arrays.equals(songParts, map.songParts)
+                && Arrays.equals(speeds, map.speeds);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(songParts) + Arrays.hashCode(speeds);
     }
 
     private int pieceAtOutput(long outputFrame) {
