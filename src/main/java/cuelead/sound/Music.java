@@ -1,6 +1,5 @@
 package cuelead.sound;
 
-import cuelead.dsp.stretch.SongSamples;
 import cuelead.time.SampleRate;
 
 /** The music of a plan, on the plan's own time line: a song as it is, or slower or faster. */
@@ -17,5 +16,5 @@ public interface Music {
      * Reads frames from any place, best one after the other; outside the song there is silence. For one thread; the
      * making allocates, reading is realtime-safe.
      */
-    SongSamples reader();
+    MusicReader reader();
 }

@@ -1,6 +1,5 @@
 package cuelead.sound;
 
-import cuelead.dsp.stretch.SongSamples;
 import cuelead.time.SampleRate;
 import java.util.Arrays;
 import java.util.Optional;
@@ -54,7 +53,7 @@ public final class Pcm implements Music {
     }
 
     @Override
-    public SongSamples reader() {
+    public MusicReader reader() {
         return this::copy;
     }
 

@@ -1,7 +1,7 @@
 package cuelead.sound;
 
 import cuelead.dsp.stretch.Onsets;
-import cuelead.dsp.stretch.SongSamples;
+import cuelead.dsp.stretch.Stretcher;
 import cuelead.time.SampleRate;
 import cuelead.time.TimeMap;
 
@@ -29,8 +29,13 @@ public record SlowedMusic(Pcm song, Onsets onsets, TimeMap map) implements Music
     }
 
     @Override
-    public SongSamples reader() {
+    public MusicReader reader() {
         return new SlowedReader(this);
+    }
+
+    /** A map that is turned while the music plays must stay the same so far behind the next frame. */
+    public static int aheadFrames(SampleRate rate) {
+        return Stretcher.aheadFrames(rate);
     }
 
     /** The whole of it, from its first frame to its last. */

@@ -11,6 +11,9 @@ import java.util.Arrays;
  * <p>Immutable; asking is realtime-safe.
  */
 public final class TimeMap {
+    /** So far away that frames before the song can be taken from it without overflow. */
+    private static final long NEVER = Long.MAX_VALUE / 2;
+
     private final long[] outputFrames;
     /** In parts of a frame, {@link Speed#UNIT} a frame. */
     private final long[] songParts;
@@ -42,7 +45,7 @@ public final class TimeMap {
      */
     public TimeMap then(long outputFrame, Speed speed) {
         int last = speeds.length - 1;
-        if (outputFrame < outputFrames[last]) {
+        if (!canTurnAt(outputFrame)) {
             throw new IllegalArgumentException(
                     "a change at output frame " + outputFrame + ", before the last at " + outputFrames[last]);
         }
@@ -99,6 +102,11 @@ public final class TimeMap {
         return new Speed(speeds[pieceAtOutput(outputFrame)]);
     }
 
+    /** Whether its speed can change at a frame of the output: it has not changed after it. */
+    public boolean canTurnAt(long outputFrame) {
+        return outputFrame >= outputFrames[outputFrames.length - 1];
+    }
+
     /** Whether each frame of the output is that frame of the song. */
     public boolean isOriginal() {
         return equals(even(Speed.ORIGINAL));
@@ -107,6 +115,35 @@ public final class TimeMap {
     /** Whether the song is heard as it is at a frame of the output. Realtime-safe. */
     public boolean isOriginalAt(long outputFrame) {
         return speeds[pieceAtOutput(outputFrame)] == Speed.UNIT;
+    }
+
+    /** The first frame of the output of the piece of even speed that a frame belongs to. Realtime-safe. */
+    public long pieceStart(long outputFrame) {
+        int piece = pieceAtOutput(outputFrame);
+        return piece == 0 ? Math.min(outputFrame, outputFrames[0]) : outputFrames[piece];
+    }
+
+    /** One past the last frame of the output of that piece. Realtime-safe. */
+    public long pieceEnd(long outputFrame) {
+        int piece = pieceAtOutput(outputFrame);
+        return piece == speeds.length - 1 ? NEVER : outputFrames[piece + 1];
+    }
+
+    /** Whether another map has the same place and speed at a frame of the output. Realtime-safe. */
+    public boolean isSame(TimeMap other, long outputFrame) {
+        int piece = pieceAtOutput(outputFrame);
+        int its = other.pieceAtOutput(outputFrame);
+        return speeds[piece] == other.speeds[its] && partsAt(piece, outputFrame) == other.partsAt(its, outputFrame);
+    }
+
+    /** The speed that it ends with. */
+    public Speed lastSpeed() {
+        return new Speed(speeds[speeds.length - 1]);
+    }
+
+    /** Whether it is the whole song at one speed, both from their frame 0 on. */
+    public boolean isEven() {
+        return equals(even(lastSpeed()));
     }
 
     @Override

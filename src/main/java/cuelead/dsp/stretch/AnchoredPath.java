@@ -14,7 +14,7 @@ final class AnchoredPath {
     private static final double LEAD_SECONDS = 0.0105;
     private static final double HOLD_SECONDS = 0.0325;
     /** Without an onset it is back on the map after so long. */
-    private static final double HORIZON_SECONDS = 0.4;
+    private static final double HORIZON_SECONDS = 0.1;
 
     private static final double MOST_HORIZONS = 1.5;
     /** Onsets nearer than that are passed over. */
@@ -55,11 +55,11 @@ final class AnchoredPath {
     }
 
     /** Takes the state of another that has the same onsets, on another map. */
-    void set(AnchoredPath other, TimeMap newMap, long outputShift) {
+    void set(AnchoredPath other, TimeMap newMap) {
         map = newMap;
-        fromOutput = other.fromOutput + outputShift;
+        fromOutput = other.fromOutput;
         fromSong = other.fromSong;
-        toOutput = other.toOutput + outputShift;
+        toOutput = other.toOutput;
         toSong = other.toSong;
         isAtOnset = other.isAtOnset;
         onset = other.onset;
@@ -72,6 +72,11 @@ final class AnchoredPath {
         if (!isAtOnset) {
             goOnEvenly(outputFrame, song);
         }
+    }
+
+    /** So long after a turn of the map it is on it again. */
+    int settlingFrames() {
+        return (int) Math.ceil(MOST_HORIZONS * horizon) + lead + hold;
     }
 
     /** Whether the last frame asked for is near an onset. */

@@ -40,11 +40,11 @@ final class Attack {
         outputFrame = NOWHERE;
     }
 
-    void set(Attack other, long outputShift) {
+    void set(Attack other) {
         System.arraycopy(other.samples, 0, samples, 0, samples.length);
         isFree = other.isFree;
         songFrame = other.songFrame;
-        outputFrame = other.isPlaced() ? other.outputFrame + outputShift : NOWHERE;
+        outputFrame = other.outputFrame;
     }
 
     boolean isPlaced() {

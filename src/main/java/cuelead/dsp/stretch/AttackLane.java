@@ -34,10 +34,10 @@ final class AttackLane {
         }
     }
 
-    void set(AttackLane other, long outputShift) {
+    void set(AttackLane other) {
         next = other.next;
         for (int i = 0; i < MOST; i++) {
-            attacks[i].set(other.attacks[i], outputShift);
+            attacks[i].set(other.attacks[i]);
         }
     }
 

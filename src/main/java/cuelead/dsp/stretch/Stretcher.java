@@ -20,7 +20,7 @@ public final class Stretcher {
     /** Sum of squared Hann windows that overlap {@value #OVERLAP}-fold, divided by that. */
     private static final float MEAN_SQUARED_HANN = 0.375f;
     /** Energy by which a bin must have grown at an onset to begin anew. */
-    private static final float GROWTH = 4;
+    private static final float GROWTH = 8;
     /** What was before an onset is heard in a window that ends so long before it, in parts of the window. */
     private static final int BEFORE_SHARE = 22;
 
@@ -67,6 +67,17 @@ public final class Stretcher {
         return window - hop;
     }
 
+    /** The same for any stretcher at a rate. */
+    public static int aheadFrames(SampleRate rate) {
+        int window = Frames.vocoderWindow(rate);
+        return window - window / OVERLAP;
+    }
+
+    /** How long after its speed has changed all that is heard is back on the map. */
+    public int settlingFrames() {
+        return path.settlingFrames() + window;
+    }
+
     /** Plays from a frame of the output on; begins as the song is there. */
     public void begin(TimeMap newMap, long outputFrame) {
         map = newMap;
@@ -93,17 +104,17 @@ public final class Stretcher {
      * @param newMap the same until {@link #aheadFrames} behind the next frame
      */
     public void turn(TimeMap newMap) {
-        set(this, newMap, 0);
+        set(this, newMap);
     }
 
     /**
      * Goes on from where another one is, which has the same song, along another map.
      *
-     * @param outputShift what its frames are to be counted more in this one
+     * @param newMap the same as the other's until {@link #aheadFrames} behind its next frame
      */
-    public void set(Stretcher other, TimeMap newMap, long outputShift) {
+    public void set(Stretcher other, TimeMap newMap) {
         map = newMap;
-        centreOutput = other.centreOutput + outputShift;
+        centreOutput = other.centreOutput;
         centreSong = other.centreSong;
         renewedOnset = other.renewedOnset;
         readFrames = other.readFrames;
@@ -112,9 +123,9 @@ public final class Stretcher {
             System.arraycopy(other.ready, 0, ready, 0, ready.length);
             previous.set(other.previous);
             rotation.set(other.rotation);
-            attacks.set(other.attacks, outputShift);
+            attacks.set(other.attacks);
         }
-        path.set(other.path, map, outputShift);
+        path.set(other.path, map);
         path.turn(centreOutput);
     }
 
