@@ -26,7 +26,7 @@ final class Demo {
         Path sheet = DemoFiles.sheet(surroundings)
                 .orElseThrow(() -> new Refused("The demo's sheet " + DemoFiles.SHEET
                         + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));
-        Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty());
+        Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty(), Optional.empty());
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (OpenedKeys opened = OpenedKeys.of(surroundings);
                 SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());

@@ -80,7 +80,7 @@ public final class BeatNetwork {
         for (float[] row : out) {
             sigmoid(row);
         }
-        return new Activations(out[0], out[1]);
+        return new Activations(out[0], out[1], out[2]);
     }
 
     private int channels() {

@@ -5,7 +5,7 @@ import java.util.Map;
 
 /**
  * What speaks at each beat for a bar or a phrase to begin there, each mark as its distance from the song's mean in standard
- * deviations: the network's ear for the first of a bar; a change of chord (Goto 2001, "An audio-based real-time beat
+ * deviations: the network's ear for the first of a bar and of a phrase; a change of chord (Goto 2001, "An audio-based real-time beat
  * tracking system for music with or without drum-sounds", section 3.3); a change of sound between the bars before and
  * after (Foote 2000); a crash; a fill before; a bass note.
  */
@@ -22,6 +22,7 @@ final class Marks {
     /** The marks, in the order of the rows. */
     enum Mark {
         DOWNBEAT,
+        PHRASE,
         CHORD,
         CHORD_OF_TWO,
         CHANGE_4,
@@ -44,6 +45,7 @@ final class Marks {
         }
         for (int i = 0; i < seconds.length; i++) {
             set(Mark.DOWNBEAT, i, downbeat(heard, seconds[i]));
+            set(Mark.PHRASE, i, phrase(heard, seconds[i]));
             set(Mark.CHORD, i, sound.chordChange(i, 1));
             set(Mark.CHORD_OF_TWO, i, sound.chordChange(i, 2));
             set(Mark.CHANGE_4, i, sound.change(i, 4));
@@ -95,6 +97,15 @@ final class Marks {
             down = Math.max(down, heard.downbeat()[t]);
         }
         return Math.log((down + 0.01) / (Math.max(0, beat - down) + 0.01));
+    }
+
+    private static double phrase(Activations heard, double seconds) {
+        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
+        double highest = 0;
+        for (int t = Math.max(0, centre - 2); t <= Math.min(heard.frames() - 1, centre + 2); t++) {
+            highest = Math.max(highest, heard.phrase()[t]);
+        }
+        return Math.log((highest + 0.01) / (1.01 - highest));
     }
 
     private static double crash(BeatSound sound, int beat) {

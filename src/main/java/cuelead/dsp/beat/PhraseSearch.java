@@ -1,5 +1,6 @@
 package cuelead.dsp.beat;
 
+import cuelead.dsp.beat.OddsTable.Break;
 import java.util.List;
 
 /**
@@ -9,14 +10,10 @@ import java.util.List;
  * "Joint estimation of chords and downbeats from an audio signal", section IV), one level higher.
  */
 final class PhraseSearch {
-    /** What it costs, as a logarithm, to begin a phrase anew after a whole bar, after half a bar, or anywhere else. */
-    private static final double AFTER_A_BAR = 10;
-
-    private static final double AFTER_HALF_A_BAR = 14;
-    private static final double ELSEWHERE = 22;
     /** Bars of four are believed only when they explain each beat so much better than bars of two. */
     private static final double FOUR_OVER_TWO = 0.05;
 
+    private final OddsTable table;
     private final BarOdds odds;
     private final int beatsPerBar;
     private final int phraseBeats;
@@ -32,18 +29,19 @@ final class PhraseSearch {
      */
     record Counts(int beatsPerBar, int phraseBeats, double logLikelihood, List<Integer> counts) {}
 
-    private PhraseSearch(Marks marks, int beatsPerBar) {
-        this.odds = new BarOdds(marks, beatsPerBar);
+    private PhraseSearch(OddsTable table, Marks marks, int beatsPerBar) {
+        this.table = table;
+        this.odds = new BarOdds(table, marks, beatsPerBar);
         this.beatsPerBar = beatsPerBar;
         this.phraseBeats = beatsPerBar == 3 ? 6 : 8;
         this.beats = marks.beats();
     }
 
     /** The likeliest counts in bars of two, three or four. */
-    static Counts search(Marks marks) {
-        Counts two = new PhraseSearch(marks, 2).run();
-        Counts three = new PhraseSearch(marks, 3).run();
-        Counts four = new PhraseSearch(marks, 4).run();
+    static Counts search(Marks marks, OddsTable table) {
+        Counts two = new PhraseSearch(table, marks, 2).run();
+        Counts three = new PhraseSearch(table, marks, 3).run();
+        Counts four = new PhraseSearch(table, marks, 4).run();
         boolean isFour = four.logLikelihood() - two.logLikelihood() > FOUR_OVER_TWO * marks.beats();
         Counts even = isFour ? four : two;
         return three.logLikelihood() > Math.max(two.logLikelihood(), four.logLikelihood()) ? three : even;
@@ -82,9 +80,9 @@ final class PhraseSearch {
             return 0;
         }
         if (counted % beatsPerBar == 0) {
-            return AFTER_A_BAR;
+            return table.costs().get(Break.AFTER_A_BAR);
         }
-        return counted % 2 == 0 ? AFTER_HALF_A_BAR : ELSEWHERE;
+        return table.costs().get(counted % 2 == 0 ? Break.AFTER_HALF_A_BAR : Break.ELSEWHERE);
     }
 
     /** How well a beat fits a place in the phrase. */

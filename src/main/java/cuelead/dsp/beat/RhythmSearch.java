@@ -16,6 +16,10 @@ public final class RhythmSearch {
     private static final double NETWORK_SHARE = 0.4;
 
     private final BeatNetwork network;
+    private final OddsTable odds = OddsTable.load();
+
+    /** What was heard of a song, and its beats. */
+    record Beats(Activations heard, List<PathBeat> beats) {}
 
     public RhythmSearch(BeatNetwork network) {
         this.network = network;
@@ -28,20 +32,35 @@ public final class RhythmSearch {
      * @return empty where no stretch of the song has a steady beat
      */
     public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
+        Beats found = beats(song, progress);
+        return found.beats().isEmpty() ? Optional.empty() : Optional.of(counted(found.beats(), song, found.heard()));
+    }
+
+    /**
+     * Finds the beats of the whole song at the tempo of the taps and through them.
+     *
+     * @return empty where the song is shorter than the taps
+     */
+    public Optional<Rhythm> follow(BandSpectrum song, Taps taps) {
+        Activations heard = network.hear(song, done -> {});
+        Activations tapped = taps.over(heard);
+        BarPath path = best(metre -> BarPointer.search(tapped, metre, taps.slowest(), taps.fastest()), done -> {});
+        List<PathBeat> sounding = Sounding.only(path.beats(), song);
+        return sounding.size() < taps.count() ? Optional.empty() : Optional.of(counted(sounding, song, heard));
+    }
+
+    /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
+    Beats beats(BandSpectrum song, DoubleConsumer progress) {
         Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        if (steady.isEmpty()) {
-            return Optional.empty();
-        }
-        List<PathBeat> held = HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS));
-        return Optional.of(counted(held, song, heard));
+        return new Beats(heard, HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
     }
 
-    private static Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
+    private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
         Marks marks = new Marks(song, heard, seconds);
-        PhraseSearch.Counts found = PhraseSearch.search(marks);
+        PhraseSearch.Counts found = PhraseSearch.search(marks, odds);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);

@@ -61,6 +61,7 @@ class BeatNetworkTest {
         Activations heard = BeatNetwork.load().hear(BandSpectrum.of(signal()), done -> {});
         assertArrayEquals(row("beat"), heard.beat(), (float) TOLERANCE);
         assertArrayEquals(row("downbeat"), heard.downbeat(), (float) TOLERANCE);
+        assertArrayEquals(row("phrase"), heard.phrase(), (float) TOLERANCE);
     }
 
     @Test
