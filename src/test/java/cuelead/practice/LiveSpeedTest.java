@@ -59,6 +59,7 @@ class LiveSpeedTest {
                 Wish.Click.EVERY_BEAT,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 0,
                 OptionalDouble.empty(),
                 CallsGo.WITH_THE_MUSIC,
