@@ -72,7 +72,7 @@ public final class TimeMap {
 
     /** The first frame of the output that is not before a frame of the song. */
     public long outputFrameAt(long songFrame) {
-        long parts = Math.multiplyExact(songFrame, Speed.UNIT);
+        long parts = songFrame * Speed.UNIT;
         int piece = speeds.length - 1;
         while (piece > 0 && songParts[piece] >= parts) {
             piece--;
@@ -168,6 +168,6 @@ public final class TimeMap {
     }
 
     private long partsAt(int piece, long outputFrame) {
-        return songParts[piece] + Math.multiplyExact(outputFrame - outputFrames[piece], (long) speeds[piece]);
+        return songParts[piece] + (outputFrame - outputFrames[piece]) * speeds[piece];
     }
 }
