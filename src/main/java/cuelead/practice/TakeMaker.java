@@ -41,6 +41,6 @@ final class TakeMaker {
         List<SpokenCall> calls = plan.calls().stream()
                 .map(call -> SpokenCall.of(call, words.clip(call.words())))
                 .toList();
-        return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner.click(), manner.levels()));
+        return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner));
     }
 }
