@@ -54,7 +54,7 @@ public final class RhythmSearch {
         Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        return new Beats(heard, HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
+        return new Beats(heard, PhaseHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
     }
 
     private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
@@ -67,7 +67,11 @@ public final class RhythmSearch {
             int inBar = (count - 1) % found.beatsPerBar() + 1;
             counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
         }
-        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(marks, found));
+        return new Rhythm(
+                counted,
+                found.beatsPerBar(),
+                found.phraseBeats(),
+                Entry.find(new BarOdds(odds, marks, found.beatsPerBar()), found));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
