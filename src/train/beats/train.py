@@ -45,7 +45,7 @@ def checked(network, pieces):
 
 def main(data, out, minutes, start_from=None, rate=LEARNING_RATE):
     torch.manual_seed(1)
-    torch.set_num_threads(2)
+    torch.set_num_threads(1)
     r = np.random.RandomState(3)
     clips = load(data, 'train')
     valid = [[torch.from_numpy(a) for a in crop(r, clip, False)] for clip in load(data, 'valid')]
