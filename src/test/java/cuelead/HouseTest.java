@@ -32,10 +32,12 @@ class HouseTest {
             Map.entry("sound", Set.of("time", "dsp")),
             Map.entry("song", Set.of("report", "dsp", "sound", "time")),
             Map.entry("plan", Set.of("dance", "time", "report", "english")),
+            Map.entry("lesson", Set.of("plan", "dance", "time", "report", "english")),
             Map.entry("voice", Set.of("report", "sound", "dsp", "time", "english")),
             Map.entry("output", Set.of("report", "sound", "time")),
             Map.entry("compose", Set.of("report", "dsp", "time")),
-            Map.entry("practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "voice", "sound")),
+            Map.entry(
+                    "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -46,6 +48,7 @@ class HouseTest {
                             "sheet",
                             "song",
                             "plan",
+                            "lesson",
                             "voice",
                             "sound",
                             "output",

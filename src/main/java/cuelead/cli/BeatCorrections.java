@@ -54,18 +54,29 @@ final class BeatCorrections {
     private Optional<Double> to = Optional.empty();
 
     /** Beats that were put right, and the comments that say how. */
-    record Corrected(BeatGrid beats, List<String> comments) {}
+    record Corrected(BeatGrid beats, List<String> comments) {
+        /** After more was done. */
+        Corrected and(BeatGrid other, List<String> more) {
+            List<String> all = new ArrayList<>(comments);
+            all.addAll(more);
+            return new Corrected(other, all);
+        }
+    }
 
     boolean isAsked() {
         return !changes().isEmpty() || oneAt.isPresent();
     }
 
     /** Refuses a stretch without anything to put right in it. */
-    void check() throws Refused {
+    void checkAsked() throws Refused {
         if ((from.isPresent() || to.isPresent()) && !isAsked()) {
             throw new Refused(
-                    "--from and --to say where to put beats right; add what is wrong there, such as" + " --half-beat.");
+                    "--from and --to say where to put beats right; add what is wrong there, such as --half-beat.");
         }
+    }
+
+    /** Refuses a stretch that ends before it begins. */
+    void checkStretch() throws Refused {
         if (from.isPresent() && to.isPresent() && to.get() <= from.get()) {
             throw new Refused("--to must come after --from.");
         }
@@ -85,7 +96,8 @@ final class BeatCorrections {
         return new Corrected(beats, comments);
     }
 
-    private Optional<Stretch> within() {
+    /** Where; empty = everywhere. */
+    Optional<Stretch> within() {
         return from.isEmpty() && to.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Stretch(from.orElse(0.0), to.orElse(Double.MAX_VALUE)));

@@ -8,16 +8,30 @@ import cuelead.song.Ear;
 import cuelead.song.Hearing;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
+import cuelead.time.BeatGrid;
+import cuelead.time.Tempo;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 
 /** Finds the beats of songs: in their beat files, or by listening, which then makes the beat file. Thread-safe. */
 final class BeatFinding {
+    /** A tempo to begin tapping with. */
+    private static final Tempo USUAL = new Tempo(110);
+
     private final Ear ear;
+    private final Unheard unheard;
+
+    /** What is done with a song that has no steady beat. */
+    enum Unheard {
+        IS_REFUSED,
+        /** Even beats stand for those that the user will tap. */
+        GETS_EVEN_BEATS
+    }
 
     /** What is done with a beat file that is there. */
     enum Known {
@@ -36,8 +50,9 @@ final class BeatFinding {
      */
     record Found(Hearing hearing, List<String> comments, List<Problem> problems) {}
 
-    BeatFinding(Ear ear) {
+    BeatFinding(Ear ear, Unheard unheard) {
         this.ear = ear;
+        this.unheard = unheard;
     }
 
     /**
@@ -62,11 +77,20 @@ final class BeatFinding {
     }
 
     private Found listen(Path song, Path beatFile, DoubleConsumer progress) throws Refused {
-        Hearing hearing = ear.listen(song, progress)
-                .orElseThrow(() -> new Refused(song + " has no steady beat here: nothing in it can be counted."
-                        + " Write a beat file by hand, or practise at a tempo (--tempo 104)."));
+        Optional<Hearing> heard = ear.listen(song, progress);
+        if (heard.isEmpty() && unheard == Unheard.GETS_EVEN_BEATS) {
+            return new Found(evenBeats(song), List.of(), List.of());
+        }
+        Hearing hearing =
+                heard.orElseThrow(() -> new Refused(song + " has no steady beat here: nothing in it can be counted."
+                        + " Tap its beats (cuelead beats --tap), or practise at a tempo (--tempo 104)."));
         BeatFile.writeHeard(beatFile, hearing);
         return new Found(hearing, BeatFile.read(beatFile).comments(), List.of());
+    }
+
+    private static Hearing evenBeats(Path song) throws Refused {
+        int beats = (int) Math.max(2, lengthSeconds(song) / USUAL.secondsPerBeat());
+        return new Hearing(BeatGrid.steady(USUAL, 0, beats, 4), List.of(), OptionalDouble.empty());
     }
 
     private static Found read(Path song, Path beatFile, BeatFile.Reading reading) throws Refused {

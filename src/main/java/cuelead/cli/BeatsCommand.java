@@ -28,7 +28,9 @@ import picocli.CommandLine.Parameters;
             "Listens to a song and writes its beats into a file beside it (my-song.beats beside my-song.mp3):"
                     + " seconds, beat in the bar, count in the phrase, parted by tabs.",
             "Where that file is there already, it is read; what you have corrected is never written over.",
-            "Several songs, or a folder of them, are listened to side by side."
+            "Several songs, or a folder of them, are listened to side by side.",
+            "With --tap the song plays: tap the space bar on every beat for some bars, beginning with a count 1, and your"
+                    + " beat is carried through the song, or through what lies between --from and --to."
         },
         footer = {
             "",
@@ -36,6 +38,7 @@ import picocli.CommandLine.Parameters;
             "  cuelead beats my-song.mp3",
             "  cuelead beats my-songs                      every song of a folder",
             "  cuelead beats my-song.mp3 --click try.wav   a click on each beat",
+            "  cuelead beats my-song.mp3 --tap             tap along",
             "  cuelead beats my-song.mp3 --one-at 12.4     that beat is 1",
             "  cuelead beats my-song.mp3 --half-beat --from 1:02 --to 1:30"
         })
@@ -57,8 +60,14 @@ final class BeatsCommand implements Callable<Integer> {
     @Option(names = "--click", paramLabel = "FILE", description = "Write the song with a click on each beat (WAV).")
     private Optional<Path> click = Optional.empty();
 
+    @Option(names = "--tap", description = "Play the song, and put its beats right by tapping and with keys.")
+    private boolean isTapped;
+
     @Mixin
     private BeatCorrections corrections;
+
+    @Mixin
+    private SoundOptions sound;
 
     BeatsCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
@@ -66,7 +75,10 @@ final class BeatsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        corrections.check();
+        corrections.checkStretch();
+        if (!isTapped) {
+            corrections.checkAsked();
+        }
         List<Path> songs = SongFolder.songs(files);
         if (songs.size() > 1) {
             checkAloneOptions();
@@ -76,13 +88,18 @@ final class BeatsCommand implements Callable<Integer> {
         return Failures.DONE;
     }
 
+    private BeatFinding finding() {
+        return new BeatFinding(
+                new Ear(), isTapped ? BeatFinding.Unheard.GETS_EVEN_BEATS : BeatFinding.Unheard.IS_REFUSED);
+    }
+
     private BeatFinding.Known known() {
         return again ? BeatFinding.Known.LISTEN_AGAIN : BeatFinding.Known.READ;
     }
 
     private void checkAloneOptions() throws Refused {
-        if (output.isPresent() || click.isPresent() || corrections.isAsked()) {
-            throw new Refused("-o, --click and corrections are for one song at a time.");
+        if (output.isPresent() || click.isPresent() || isTapped || corrections.isAsked()) {
+            throw new Refused("-o, --click, --tap and corrections are for one song at a time.");
         }
     }
 
@@ -95,6 +112,9 @@ final class BeatsCommand implements Callable<Integer> {
         targets.add(beatFile);
         Targets.checkNotRead(targets, List.of(song));
         Hearing hearing = corrected(song, beatFile, found(song, beatFile));
+        if (Files.notExists(beatFile)) {
+            throw new Refused("Nothing was kept, so " + song + " has no beats yet: tap again, and end with Enter.");
+        }
         for (String sentence : new BeatWords(hearing).inFull()) {
             surroundings.out().println(sentence);
         }
@@ -109,27 +129,39 @@ final class BeatsCommand implements Callable<Integer> {
         if (output.isPresent() && corrections.isAsked() && !Files.exists(beatFile)) {
             Path beside = BeatFile.beside(song);
             if (Files.exists(beside)) {
-                return new BeatFinding(new Ear()).find(song, beside, BeatFinding.Known.READ, done -> {});
+                return finding().find(song, beside, BeatFinding.Known.READ, done -> {});
             }
         }
         BeatFinding.Found found;
         try (ProgressLine progress = new ProgressLine(surroundings)) {
-            found = new BeatFinding(new Ear())
+            found = finding()
                     .find(song, beatFile, known(), done -> progress.at("Listening to " + song.getFileName(), done));
         }
         new ProblemPrinter(surroundings.err()).tellInFull(found.problems());
         return found;
     }
 
-    private Hearing corrected(Path song, Path beatFile, BeatFinding.Found found) throws Refused {
-        if (!corrections.isAsked()) {
-            return found.hearing();
+    private Hearing corrected(Path song, Path beatFile, BeatFinding.Found found) throws Refused, InterruptedException {
+        Hearing heard = found.hearing();
+        BeatCorrections.Corrected corrected = corrections.apply(heard.beats());
+        if (isTapped) {
+            corrected = tapped(song, corrected);
         }
-        BeatCorrections.Corrected corrected = corrections.apply(found.hearing().beats());
+        if (corrected.comments().isEmpty()) {
+            return heard;
+        }
         List<String> comments = new ArrayList<>(Correction.kept(found.comments()));
         comments.addAll(corrected.comments());
         BeatFile.write(beatFile, corrected.beats(), comments);
         surroundings.err().println("Corrected the beats of " + song.getFileName() + ".");
-        return new Hearing(corrected.beats(), found.hearing().unsure(), OptionalDouble.empty());
+        return new Hearing(corrected.beats(), heard.unsure(), OptionalDouble.empty());
+    }
+
+    private BeatCorrections.Corrected tapped(Path song, BeatCorrections.Corrected before)
+            throws Refused, InterruptedException {
+        return new Tapping(surroundings, sound)
+                .play(song, before.beats(), corrections.within())
+                .map(hand -> before.and(hand.beats(), hand.comments()))
+                .orElse(before);
     }
 }

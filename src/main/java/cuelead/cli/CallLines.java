@@ -1,29 +1,44 @@
 package cuelead.cli;
 
-import cuelead.practice.Practice;
+import cuelead.plan.Call;
+import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;
+import java.util.List;
 import java.util.Optional;
 
 /** A line a call, as it is heard: for files, pipes and whatever is no terminal. */
 final class CallLines implements View {
+    /** What is heard is looked at some times a second: no call of a new version is older. */
+    private static final double LOOK_SECONDS = 0.5;
+
     private final Surroundings surroundings;
-    private final Follower follower;
+    private int version = 1;
+    private Follower follower = new Follower(List.of());
+    private PassLines pass = PassLines.NONE;
     private double toldToSeconds;
 
-    CallLines(Surroundings surroundings, Practice practice) {
+    /** @param fromSeconds where in the song what plays begins */
+    CallLines(Surroundings surroundings, double fromSeconds) {
         this.surroundings = surroundings;
-        // nothing steers it, so these are the calls until the end
-        follower = new Follower(
-                practice.spokenCalls().stream().map(SpokenCall::call).toList());
-        toldToSeconds = practice.rate().secondsAt(practice.fromFrame());
+        toldToSeconds = fromSeconds;
     }
 
     @Override
     public void follow(Moment moment) {
-        double songSeconds = moment.heard().songSeconds();
+        Heard heard = moment.heard();
+        double songSeconds = heard.songSeconds();
+        if (!moment.pass().equals(pass)) {
+            pass = moment.pass();
+            surroundings.out().println(pass.now());
+        }
+        if (heard.version() != version) {
+            version = heard.version();
+            toldToSeconds = songSeconds - LOOK_SECONDS;
+        }
         if (songSeconds > toldToSeconds) {
-            follower.startingIn(toldToSeconds, songSeconds)
-                    .forEach(call -> surroundings.out().println(CallLine.of(call)));
+            follower = new Follower(heard.calls().stream().map(SpokenCall::call).toList());
+            List<Call> begun = follower.startingIn(toldToSeconds, songSeconds);
+            begun.forEach(call -> surroundings.out().println(CallLine.of(call)));
             toldToSeconds = songSeconds;
         }
     }

@@ -5,6 +5,7 @@ import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import java.nio.charset.StandardCharsets;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -39,6 +41,7 @@ final class CheckCommand implements Callable<Integer> {
     private final Surroundings surroundings;
     private final List<Problem> problems = new ArrayList<>();
     private final List<String> refusals = new ArrayList<>();
+    private final List<String> fit = new ArrayList<>();
 
     @Parameters(
             index = "0",
@@ -56,6 +59,9 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--words", paramLabel = "DIR", description = "A folder of your own recorded call-words.")
     private Optional<Path> words;
 
+    @Mixin
+    private FiguresOption figures;
+
     @Option(
             names = "--tsv",
             description = "Values parted by tabs instead: a line of column names, then a line a finding.")
@@ -67,7 +73,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        ReadSheet read = SheetFile.read(sheet);
+        OwnFigures own = OwnFigures.read(figures.file());
+        problems.addAll(own.problems());
+        ReadSheet read = SheetFile.read(sheet, own);
         problems.addAll(read.problems());
         read.dance().ifPresent(dance -> problems.addAll(DanceCheck.check(dance, sheet.toString())));
         if (read.dance().isPresent()) {
@@ -78,11 +86,12 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private void checkPractice() throws InterruptedException {
-        Wish wish = Wishes.usual(sheet, song, words);
+        Wish wish = Wishes.usual(sheet, song, words, figures.file());
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (Practice practice = start.prepareQuietly()) {
             practice.await(practice.toFrame());
             problems.addAll(start.findings(practice));
+            practice.song().ifPresent(song -> fit.addAll(FitListing.lines(practice)));
         } catch (Refused refused) {
             boolean isListed = problems.stream().map(Problem::message).anyMatch(refused.getMessage()::startsWith);
             if (!isListed) {
@@ -99,6 +108,7 @@ final class CheckCommand implements Callable<Integer> {
         }
         new ProblemPrinter(surroundings.out()).tellInFull(problems);
         refusals.forEach(surroundings.out()::println);
+        fit.forEach(surroundings.out()::println);
     }
 
     private int tellSum() {

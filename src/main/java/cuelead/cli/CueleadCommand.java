@@ -48,6 +48,7 @@ final class CueleadCommand implements Callable<Integer> {
         CueleadCommand program = new CueleadCommand(surroundings);
         CommandLine line = new CommandLine(program)
                 .addSubcommand(new PlayCommand(surroundings))
+                .addSubcommand(new WalkthroughCommand(surroundings))
                 .addSubcommand(new RenderCommand(surroundings))
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new ReadCommand(surroundings))

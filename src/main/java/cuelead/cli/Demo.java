@@ -26,7 +26,7 @@ final class Demo {
         Path sheet = DemoFiles.sheet(surroundings)
                 .orElseThrow(() -> new Refused("The demo's sheet " + DemoFiles.SHEET
                         + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));
-        Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty());
+        Wish wish = Wishes.usual(sheet, Optional.empty(), Optional.empty(), Optional.empty());
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (OpenedKeys opened = OpenedKeys.of(surroundings);
                 SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());
@@ -53,7 +53,7 @@ final class Demo {
             throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         PlayCommand.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).run();
+        new LivePlay(surroundings, practice, speakers, wish.callsGo(), Delays.NONE, opened.keys()).practise(wish);
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {

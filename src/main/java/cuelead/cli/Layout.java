@@ -13,8 +13,9 @@ import org.jline.utils.AttributedStyle;
  *
  * @param columns of the terminal
  * @param rows    of the terminal
+ * @param keys    what the keys mean
  */
-record Layout(int columns, int rows) {
+record Layout(int columns, int rows, KeyHelp keys) {
     /** A line each for the call now and the call next, and one for the cursor. */
     private static final int LEAST_ROWS = 3;
 
@@ -73,6 +74,9 @@ record Layout(int columns, int rows) {
         List<Ranked> all = new ArrayList<>();
         DancePlace place = scene.place();
         add(all, 9, plain(title(scene)));
+        if (!scene.pass().now().isEmpty()) {
+            fitted(List.of(scene.pass().now().split(" ")), " ", longText).forEach(line -> add(all, 3, bold(line)));
+        }
         String runUp = scene.goal().isEmpty() ? "" : "run-up to " + scene.goal();
         String wall = place.wall() + (place.facing().isEmpty() ? "" : ", facing " + place.facing());
         fitted(List.of(wall, runUp), BETWEEN, longText).forEach(line -> add(all, 4, plain(line)));
@@ -80,7 +84,7 @@ record Layout(int columns, int rows) {
         add(all, 11, plain(""));
         add(all, 1, call(NOW, scene.now(), AttributedStyle.BOLD));
         add(all, 2, call(NEXT, scene.next(), AttributedStyle.DEFAULT));
-        atWallEnd(place, longText).forEach(line -> add(all, 5, plain(line)));
+        then(scene.then(), longText).forEach(line -> add(all, 5, plain(line)));
         add(all, 10, plain(""));
         boolean isPlaying = scene.motion() == PlayState.Motion.PLAYING;
         fitted(scene.state(), PARTED, longText).forEach(line -> add(all, 6, isPlaying ? plain(line) : bold(line)));
@@ -96,7 +100,7 @@ record Layout(int columns, int rows) {
             int rank = pages.size() == 1 ? 8 : 3;
             page.forEach(line -> add(all, rank, plain(line)));
         } else if (scene.notice().isEmpty()) {
-            add(all, 7, faint(KeyHelp.hint(scene.motion(), width())));
+            add(all, 7, faint(keys.hint(scene.motion(), width())));
         } else {
             fitted(List.of(scene.notice().split(" ")), " ", longText).forEach(line -> add(all, 7, plain(line)));
         }
@@ -104,27 +108,27 @@ record Layout(int columns, int rows) {
 
     /** The keys on as many pages as they need below the count and the calls. */
     private List<List<String>> keyPages() {
-        List<String> keys = KeyHelp.lines(width());
-        if (keys.size() < rows - LINES_WITH_KEYS) {
-            return List.of(keys);
+        List<String> lines = keys.inColumns(width());
+        if (lines.size() < rows - LINES_WITH_KEYS) {
+            return List.of(lines);
         }
         int onPage = Math.max(1, rows - 1 - LINES_WITH_PAGES);
-        int pages = (keys.size() + onPage - 1) / onPage;
+        int pages = (lines.size() + onPage - 1) / onPage;
         List<List<String>> all = new ArrayList<>();
         for (int page = 0; page < pages; page++) {
-            List<String> lines =
-                    new ArrayList<>(keys.subList(page * onPage, Math.min(keys.size(), (page + 1) * onPage)));
-            lines.add("? " + (page + 1 < pages ? "more keys" : "away") + " (" + (page + 1) + " of " + pages + ")");
-            all.add(lines);
+            List<String> onThis =
+                    new ArrayList<>(lines.subList(page * onPage, Math.min(lines.size(), (page + 1) * onPage)));
+            onThis.add("? " + (page + 1 < pages ? "more keys" : "away") + " (" + (page + 1) + " of " + pages + ")");
+            all.add(onThis);
         }
         return all;
     }
 
-    private List<String> atWallEnd(DancePlace place, LongText longText) {
-        if (place.atWallEnd().isEmpty()) {
+    private List<String> then(String what, LongText longText) {
+        if (what.isEmpty()) {
             return List.of("");
         }
-        return fitted(List.of((THEN + place.atWallEnd()).split("(?<=\\S) ")), " ", longText);
+        return fitted(List.of((THEN + what).split("(?<=\\S) ")), " ", longText);
     }
 
     /** Parts in a line, or in as many as they need. */
@@ -162,7 +166,11 @@ record Layout(int columns, int rows) {
                 .toList();
     }
 
+    /** With the time in the song; the rounds of a lesson have none that means anything. */
     private String title(Scene scene) {
+        if (!scene.pass().now().isEmpty()) {
+            return scene.title();
+        }
         String time = Told.minutesAndSeconds(scene.songSeconds()) + " of " + Told.minutesAndSeconds(scene.endSeconds());
         int room = width() - time.length() - BETWEEN.length();
         if (room < 1) {

@@ -1,15 +1,16 @@
 package cuelead.cli;
 
+import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
-import cuelead.practice.Heard;
-import cuelead.practice.LivePractice;
+import cuelead.practice.LiveWalkthrough;
 import cuelead.practice.Practice;
+import cuelead.practice.Walkthrough;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 
-/** Plays a practice to its end, steered by keys, while the terminal follows what is heard. Used once, on one thread. */
+/** Plays a practice or a lesson to its end, steered by keys, while the terminal follows what is heard. Used once, on one thread. */
 final class LivePlay {
     private static final long POLL_MILLIS = 16;
     /** The view is drawn at every third look: about twenty times a second. */
@@ -22,7 +23,7 @@ final class LivePlay {
     private final Surroundings surroundings;
     private final Practice practice;
     private final SpeakerPair speakers;
-    private final Wish wish;
+    private final CallsGo callsGo;
     private final Delays delays;
     private final Optional<PlayerKeys> keys;
     private boolean isWhollyLoaded;
@@ -35,39 +36,50 @@ final class LivePlay {
             Surroundings surroundings,
             Practice practice,
             SpeakerPair speakers,
-            Wish wish,
+            CallsGo callsGo,
             Delays delays,
             Optional<PlayerKeys> keys) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
-        this.wish = wish;
+        this.callsGo = callsGo;
         this.delays = delays;
         this.keys = keys;
         lost = new LostDevices(speakers);
     }
 
-    void run() throws InterruptedException, Refused {
+    /** A practice of a dance to its end. */
+    void practise(Wish wish) throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
-        LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
-        Steersman steersman = new Steersman(live, wish);
-        try (View view = View.of(surroundings, practice, keys)) {
+        double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
+        play(new Steersman(practice.live(speakers.main(), speakers.ear(), delays), wish), fromSeconds);
+    }
+
+    /** A lesson to its end. */
+    void teach(Walkthrough walkthrough) throws InterruptedException, Refused {
+        awaitWholeSong();
+        LiveWalkthrough live = walkthrough.live(speakers.main(), speakers.ear(), delays);
+        play(new LessonSteersman(live, practice.dance(), walkthrough.full(), callsGo), Double.NEGATIVE_INFINITY);
+    }
+
+    private void play(Steered live, double fromSeconds) throws InterruptedException, Refused {
+        try (View view = View.of(surroundings, fromSeconds, live.keys(), keys)) {
             for (int look = 0; !isQuit && !live.hasEnded(); look++) {
                 view.awaitOrder(speakers.main(), POLL_MILLIS);
-                boolean isObeyed = obey(view, steersman);
+                boolean isObeyed = obey(view, live);
                 live.tick();
-                steersman.news().ifPresent(this::notice);
+                live.news().ifPresent(this::notice);
                 for (String news : lost.news()) {
                     view.tell(news);
                     notice(news);
                 }
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
-                    view.follow(moment(live.heard(), steersman));
+                    view.follow(moment(live));
                 }
             }
             if (!isQuit) {
-                view.follow(new Moment(live.heard(), steersman.state(), ""));
+                view.follow(new Moment(live.pass(), live.keys(), live.heard(), live.state(), ""));
             }
             speakers.stop();
         }
@@ -76,7 +88,7 @@ final class LivePlay {
         tellDropOuts();
     }
 
-    private boolean obey(View view, Steersman steersman) throws InterruptedException, Refused {
+    private boolean obey(View view, Steered live) throws InterruptedException, Refused {
         boolean isObeyed = false;
         for (Optional<Order> order = view.order(); order.isPresent(); order = view.order()) {
             isObeyed = true;
@@ -85,7 +97,7 @@ final class LivePlay {
                 return true;
             }
             awaitWholeSong();
-            notice(steersman.obey(order.get()));
+            notice(live.obey(order.get()));
         }
         return isObeyed;
     }
@@ -103,16 +115,21 @@ final class LivePlay {
         }
     }
 
-    private Moment moment(Heard heard, Steersman steersman) {
+    private Moment moment(Steered live) {
         boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
-        PlayState state = steersman.state();
-        return new Moment(heard, state.with(lost.motion(state.motion())), isNew ? notice : lost.missing());
+        PlayState state = live.state();
+        return new Moment(
+                live.pass(),
+                live.keys(),
+                live.heard(),
+                state.with(lost.motion(state.motion())),
+                isNew ? notice : lost.missing());
     }
 
     /** What was found by trying is worth writing down. */
-    private void tellDelays(LivePractice live) {
+    private void tellDelays(Steered live) {
         if (!live.delays().equals(delays)) {
-            surroundings.err().println("Next time: " + SoundOptions.asking(wish.callsGo(), live.delays()));
+            surroundings.err().println("Next time: " + SoundOptions.asking(callsGo, live.delays()));
         }
     }
 

@@ -20,7 +20,7 @@ final class ManySongs {
 
     private final Surroundings surroundings;
     private final BeatFinding.Known known;
-    private final BeatFinding finding = new BeatFinding(new Ear());
+    private final BeatFinding finding = new BeatFinding(new Ear(), BeatFinding.Unheard.IS_REFUSED);
     private final AtomicInteger done = new AtomicInteger();
 
     ManySongs(Surroundings surroundings, BeatFinding.Known known) {

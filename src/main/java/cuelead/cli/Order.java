@@ -40,6 +40,8 @@ enum Order {
     WALL_LATER("W"),
     TAKE_REALIGNMENT_BACK("u", "U"),
     OTHER_SIDE("s", "S"),
+    SLOWER("-"),
+    FASTER("+", "="),
     SOONER("o"),
     LATER("O"),
     HELP("?", "h", "H"),

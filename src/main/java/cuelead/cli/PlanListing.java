@@ -46,7 +46,7 @@ final class PlanListing {
         printTight(calls);
         printLeftOut();
         out.println();
-        out.println(ending(practice));
+        FitListing.lines(practice).forEach(out::println);
     }
 
     /**

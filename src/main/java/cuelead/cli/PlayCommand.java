@@ -64,10 +64,10 @@ final class PlayCommand implements Callable<Integer> {
         try (OpenedKeys opened = OpenedKeys.of(surroundings);
                 SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
                 Practice practice = start.prepare()) {
-            LivePlay play =
-                    new LivePlay(surroundings, practice, opening.at(practice.rate()), wish, delays, opened.keys());
+            LivePlay play = new LivePlay(
+                    surroundings, practice, opening.at(practice.rate()), wish.callsGo(), delays, opened.keys());
             CAUTION.forEach(surroundings.err()::println);
-            play.run();
+            play.practise(wish);
             start.tellProblems(practice);
             start.remindOfErrors(practice);
         }

@@ -18,10 +18,11 @@ import org.jline.utils.InfoCmp.Capability;
  */
 final class PlayerScreen implements View {
     /** Where a terminal does not say its size. */
-    private static final Layout UNKNOWN = new Layout(TerminalWidth.USUAL_COLUMNS, 24);
+    private static final int USUAL_ROWS = 24;
 
     private final Terminal terminal;
     private final PlayerKeys keys;
+    private final KeyHelp help;
     private final Display display;
     private final SceneMaker scenes = new SceneMaker();
     private final Thread atExit = new Thread(this::leave, "cuelead-give-terminal-back");
@@ -31,14 +32,16 @@ final class PlayerScreen implements View {
 
     private volatile boolean isSizeNew = true;
     private volatile boolean isScreenForeign;
-    private Layout layout = UNKNOWN;
+    private Layout layout;
     private Layout.Below below = Layout.Below.HINT;
     private boolean isDrawn;
     private boolean isLeft;
 
     /** Takes the terminal over from its keys, which are obeyed from now on. */
-    PlayerScreen(PlayerKeys keys, PrintStream out) {
+    PlayerScreen(PlayerKeys keys, KeyHelp help, PrintStream out) {
         this.keys = keys;
+        this.help = help;
+        layout = new Layout(TerminalWidth.USUAL_COLUMNS, USUAL_ROWS, help);
         terminal = keys.terminal();
         this.out = out;
         farewell = '\r' + sequence(Capability.clr_eos) + sequence(Capability.cursor_normal);
@@ -83,8 +86,10 @@ final class PlayerScreen implements View {
         }
         isSizeNew = false;
         Size size = terminal.getSize();
-        Layout fitting =
-                size.getColumns() > 0 && size.getRows() > 0 ? new Layout(size.getColumns(), size.getRows()) : UNKNOWN;
+        boolean isKnown = size.getColumns() > 0 && size.getRows() > 0;
+        Layout fitting = isKnown
+                ? new Layout(size.getColumns(), size.getRows(), help)
+                : new Layout(TerminalWidth.USUAL_COLUMNS, USUAL_ROWS, help);
         if (isScreenForeign || (isDrawn && !fitting.equals(layout))) {
             // others have written there, or the old lines are broken in two: nothing of them can be drawn over
             isScreenForeign = false;

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
@@ -62,6 +63,9 @@ final class PracticeOptions {
             paramLabel = "DIR",
             description = "A folder of your own recorded call-words: sound files named after the word.")
     private Optional<Path> words;
+
+    @Mixin
+    private FiguresOption figures;
 
     @Option(
             names = "--tempo",
@@ -124,6 +128,7 @@ final class PracticeOptions {
                 fade ? CallSettings.Fading.WALL_BY_WALL : CallSettings.Fading.STEADY,
                 click ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT,
                 words,
+                figures.file(),
                 rate,
                 from,
                 to.map(OptionalDouble::of).orElse(OptionalDouble.empty()),

@@ -4,6 +4,7 @@ import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
 import cuelead.document.DocumentText;
 import cuelead.report.Problem;
+import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import cuelead.sheet.SheetWriter;
@@ -43,6 +44,9 @@ final class ReadCommand implements Callable<Integer> {
     @Mixin
     private SheetSource source;
 
+    @Mixin
+    private FiguresOption figures;
+
     @Option(
             names = "--text",
             description = "The sheet's text instead, line by line as it was taken out of the document.")
@@ -68,8 +72,10 @@ final class ReadCommand implements Callable<Integer> {
             surroundings.out().writeBytes((document.text() + "\n").getBytes(StandardCharsets.UTF_8));
             return Failures.DONE;
         }
-        ReadSheet read = SheetFile.read(source.name(), document);
-        List<Problem> problems = new ArrayList<>(read.problems());
+        OwnFigures own = OwnFigures.read(figures.file());
+        ReadSheet read = SheetFile.read(source.name(), document, own);
+        List<Problem> problems = new ArrayList<>(own.problems());
+        problems.addAll(read.problems());
         if (read.dance().isPresent()) {
             Dance dance = read.dance().get();
             problems.addAll(DanceCheck.check(dance, source.name()));

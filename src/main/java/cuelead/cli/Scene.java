@@ -12,6 +12,8 @@ import java.util.Locale;
 /**
  * What is to be read at a moment of the practice.
  *
+ * @param pass        where a lesson is
+ * @param keys        the keys that are obeyed
  * @param title       the dance's name
  * @param songSeconds the place in the song
  * @param endSeconds  the song's end
@@ -24,6 +26,8 @@ import java.util.Locale;
  * @param notice      what was just done; may be empty
  */
 record Scene(
+        PassLines pass,
+        KeyHelp keys,
         String title,
         double songSeconds,
         double endSeconds,
@@ -42,6 +46,8 @@ record Scene(
         Heard heard = moment.heard();
         double seconds = heard.songSeconds();
         return new Scene(
+                moment.pass(),
+                moment.keys(),
                 heard.timeline().dance().header().title(),
                 seconds,
                 heard.timeline().endSeconds(),
@@ -52,6 +58,11 @@ record Scene(
                 moment.state().motion(),
                 state(heard, moment.state()),
                 moment.notice());
+    }
+
+    /** What comes next of what is bigger than a section; may be empty. */
+    String then() {
+        return pass.next().isEmpty() ? place.atWallEnd() : pass.next();
     }
 
     private static List<String> state(Heard heard, PlayState play) {

@@ -14,7 +14,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 
 /** Gives a user's orders to the practice that plays, and says what was done. Used on one thread. */
-final class Steersman {
+final class Steersman implements Steered {
     private static final double DIP_STEP_DB = 2;
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
@@ -44,14 +44,45 @@ final class Steersman {
         otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
     }
 
-    PlayState state() {
+    @Override
+    public Heard heard() {
+        return practice.heard();
+    }
+
+    @Override
+    public void tick() {
+        practice.tick();
+    }
+
+    @Override
+    public boolean hasEnded() {
+        return practice.hasEnded();
+    }
+
+    @Override
+    public Delays delays() {
+        return practice.delays();
+    }
+
+    @Override
+    public PassLines pass() {
+        return PassLines.NONE;
+    }
+
+    @Override
+    public KeyHelp keys() {
+        return KeyHelp.PRACTICE;
+    }
+
+    @Override
+    public PlayState state() {
         PlayState.Motion motion = practice.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING;
         Heard.Repeating repeating = repeats ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING;
         return new PlayState(motion, calls.wanted(), repeating, dipDb, voiceDb, click, callsGo);
     }
 
-    /** Obeys; gives what was done in a few words, empty where it shows by itself. */
-    String obey(Order order) {
+    @Override
+    public String obey(Order order) {
         return switch (order) {
             case PAUSE_OR_GO_ON -> pauseOrGoOn();
             case NEXT_SECTION -> jump(told -> practice.jumpSections(1, told), JumpWords::nextSection);
@@ -85,6 +116,7 @@ final class Steersman {
             case SOONER -> delay(1);
             case LATER -> delay(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
+            case SLOWER, FASTER -> ""; // of a lesson
         };
     }
 
@@ -93,8 +125,8 @@ final class Steersman {
         return what;
     }
 
-    /** What was done of an order that had to wait for the one before it. */
-    Optional<String> news() {
+    @Override
+    public Optional<String> news() {
         Optional<String> said = late;
         late = Optional.empty();
         return said;

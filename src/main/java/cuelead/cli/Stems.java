@@ -1,8 +1,8 @@
 package cuelead.cli;
 
 import cuelead.output.FolderOfFiles;
-import cuelead.practice.Practice;
 import cuelead.practice.Progress;
+import cuelead.practice.Track;
 import cuelead.report.Refused;
 import cuelead.voice.Clip;
 import java.nio.file.Path;
@@ -20,26 +20,26 @@ final class Stems {
     static final String SEGMENTS = "segs.csv";
     static final String CLIPS = "clips";
 
-    private final Practice practice;
+    private final Track track;
     private final Progress progress;
 
-    Stems(Practice practice, Progress progress) {
-        this.practice = practice;
+    Stems(Track track, Progress progress) {
+        this.track = track;
         this.progress = progress;
     }
 
-    /** The plan of a practice as {@code plan.csv} has it. */
-    static String plan(Practice practice) {
-        ClipNames names = new ClipNames(practice.spokenCalls());
-        return new PlanCsv(names, practice.rate(), practice.fromFrame()).print(practice.spokenCalls());
+    /** The plan of a track as {@code plan.csv} has it. */
+    static String plan(Track track) {
+        ClipNames names = new ClipNames(track.spokenCalls());
+        return new PlanCsv(names, track.rate(), track.fromFrame()).print(track.spokenCalls());
     }
 
     /** Writes all files, or none; without a song there is no music. */
     void write(Path folder) throws Refused, InterruptedException {
-        Map<String, Clip> clips = new ClipNames(practice.spokenCalls()).clips();
-        long frames = practice.toFrame() - practice.fromFrame();
+        Map<String, Clip> clips = new ClipNames(track.spokenCalls()).clips();
+        long frames = track.toFrame() - track.fromFrame();
         try (FolderOfFiles files = FolderOfFiles.in(folder)) {
-            files.addText(PLAN, plan(practice));
+            files.addText(PLAN, plan(track));
             files.addText(SEGMENTS, SegsCsv.print(clips.values()));
             for (Map.Entry<String, Clip> clip : clips.entrySet()) {
                 files.addMono(
@@ -48,14 +48,12 @@ final class Stems {
                         clip.getValue().rate());
             }
             files.addSound(
-                    VOICE,
-                    new CountedSound(practice.voiceStem(), frames, "Writing the calls", progress),
-                    practice.rate());
-            if (practice.song().isPresent()) {
+                    VOICE, new CountedSound(track.voiceStem(), frames, "Writing the calls", progress), track.rate());
+            if (track.hasMusic()) {
                 files.addSound(
                         MUSIC,
-                        new CountedSound(practice.musicStem(), frames, "Writing the music", progress),
-                        practice.rate());
+                        new CountedSound(track.musicStem(), frames, "Writing the music", progress),
+                        track.rate());
             }
             files.putInPlace();
         }

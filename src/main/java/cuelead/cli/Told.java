@@ -34,6 +34,11 @@ final class Told {
 
     /** {@code 1 call}, {@code 3 calls}. */
     static String number(long number, String thing) {
-        return number + " " + thing + (number == 1 ? "" : "s");
+        return number(number, thing, thing + "s");
+    }
+
+    /** {@code 1 pass}, {@code 3 passes}. */
+    static String number(long number, String one, String more) {
+        return number + " " + (number == 1 ? one : more);
     }
 }

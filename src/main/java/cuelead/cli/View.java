@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.practice.Practice;
 import cuelead.sound.Speakers;
 import java.util.Optional;
 
@@ -27,13 +26,15 @@ interface View extends AutoCloseable {
     /**
      * What suits where the output leads: the player's lines, one line, or a line a call.
      *
-     * @param keys of the player; empty where there are none
+     * @param fromSeconds where in the song what plays begins
+     * @param help        the keys that are obeyed
+     * @param keys        of the player; empty where there are none
      */
-    static View of(Surroundings surroundings, Practice practice, Optional<PlayerKeys> keys) {
+    static View of(Surroundings surroundings, double fromSeconds, KeyHelp help, Optional<PlayerKeys> keys) {
         if (surroundings.terminal().output() != Terminal.End.TERMINAL) {
-            return new CallLines(surroundings, practice);
+            return new CallLines(surroundings, fromSeconds);
         }
-        return keys.<View>map(open -> new PlayerScreen(open, surroundings.out()))
+        return keys.<View>map(open -> new PlayerScreen(open, help, surroundings.out()))
                 .orElseGet(() -> new SingleLine(surroundings));
     }
 }

@@ -13,7 +13,7 @@ final class Wishes {
     private Wishes() {}
 
     /** The whole song with all its calls. */
-    static Wish usual(Path sheet, Optional<Path> song, Optional<Path> words) {
+    static Wish usual(Path sheet, Optional<Path> song, Optional<Path> words, Optional<Path> figures) {
         return new Wish(
                 sheet,
                 song,
@@ -23,6 +23,7 @@ final class Wishes {
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
                 words,
+                figures,
                 Optional.empty(),
                 0,
                 OptionalDouble.empty(),

@@ -1,7 +1,6 @@
 package cuelead.dance;
 
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What a sheet claims about its dance and where it says so, for the checker. Lines are 1-based, 0 = not claimed.
@@ -11,8 +10,8 @@ import java.util.Optional;
  * @param countsLine where the length in counts is stated
  * @param wallsLine  where the number of walls is stated
  * @param weightLine where the starting weight is stated
- * @param wallEnds   where they are said to face at the ends of walls
- * @param ending     where the dancers are said to face at the end
+ * @param walls   where they are said to face as walls begin and end
+ * @param endings    where the dancers are said to face at the end
  */
 public record Claims(
         List<ClockMark> clockMarks,
@@ -20,17 +19,18 @@ public record Claims(
         int countsLine,
         int wallsLine,
         int weightLine,
-        Optional<EndingClaim> ending,
-        List<WallClaim> wallEnds) {
-    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, Optional.empty(), List.of());
+        List<EndingClaim> endings,
+        List<WallClaim> walls) {
+    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, List.of(), List.of());
 
     public Claims(List<ClockMark> clockMarks, List<Doubt> doubts, int countsLine, int wallsLine, int weightLine) {
-        this(clockMarks, doubts, countsLine, wallsLine, weightLine, Optional.empty(), List.of());
+        this(clockMarks, doubts, countsLine, wallsLine, weightLine, List.of(), List.of());
     }
 
     public Claims {
         clockMarks = List.copyOf(clockMarks);
         doubts = List.copyOf(doubts);
-        wallEnds = List.copyOf(wallEnds);
+        walls = List.copyOf(walls);
+        endings = List.copyOf(endings);
     }
 }

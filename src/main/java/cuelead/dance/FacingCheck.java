@@ -22,18 +22,28 @@ final class FacingCheck {
         this.turns = new KnownTurns(dance);
     }
 
+    /** Lines in doubt that speak of no turn are believed to turn nobody, unless a turn that they hide explains more. */
     static List<Problem> check(Dance dance, String file) {
+        HiddenTurn hidden = new HiddenTurn(dance);
+        List<Problem> careful = straight(hidden.doubtingAll(), file);
+        List<Problem> bold = straight(dance, file);
+        boolean explained = bold.size() - careful.size() >= HiddenTurn.EXPLAINS
+                && hidden.explains(bold.size(), other -> straight(other, file).size());
+        return new WrongTurn(dance, other -> straight(other, file)).alone(explained ? careful : bold);
+    }
+
+    private static List<Problem> straight(Dance dance, String file) {
         FacingCheck check = new FacingCheck(dance, file);
         check.clockMarks();
         if (!dance.isPhrased()) {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
             dance.tags().forEach(check::tag);
-            dance.claims().wallEnds().forEach(check::wallEnd);
+            dance.claims().walls().forEach(check::wall);
         } else {
             check.alongSequence();
         }
-        dance.claims().ending().ifPresent(check::ending);
+        dance.claims().endings().forEach(check::ending);
         return check.problems;
     }
 
@@ -150,13 +160,24 @@ final class FacingCheck {
         if (!known) {
             return;
         }
-        if (dance.isPhrased()) {
+        Turn turn = claim.turn();
+        if (claim.start().isPresent()) {
+            Facing start = claim.start().get();
+            int counts = claim.afterCount().orElse(0);
+            Turn danced = dance.isPhrased() ? Turn.NONE : walls.turnTo(Math.min(counts, dance.counts()));
+            facing(
+                    "ending_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    start.after(danced).after(turn),
+                    "From " + start.clock() + (counts > 0 ? " after count " + counts : " behind the last turn"));
+        } else if (dance.isPhrased()) {
             List<Facing> facings = walls.alongSequence();
             facing(
                     "ending_facing",
                     claim.line(),
                     Optional.of(claim.stated()),
-                    facings.get(facings.size() - 1),
+                    facings.get(facings.size() - 1).after(turn),
                     "At the end of the sequence");
         } else if (claim.wall().isPresent()) {
             int wall = claim.wall().getAsInt();
@@ -165,13 +186,20 @@ final class FacingCheck {
                     "ending_facing",
                     claim.line(),
                     Optional.of(claim.stated()),
-                    walls.after(wall, Math.min(counts, dance.counts())).after(claim.turn()),
+                    walls.after(wall, Math.min(counts, dance.counts())).after(turn),
                     "After count " + counts + " of wall " + wall);
         }
     }
 
-    private void wallEnd(WallClaim claim) {
-        if (isWallKnown(claim.wall())) {
+    private void wall(WallClaim claim) {
+        if (claim.moment() == WallClaim.Moment.BEGINNING && walls.isKnown(claim.wall(), 0)) {
+            facing(
+                    "restart_facing",
+                    claim.line(),
+                    Optional.of(claim.stated()),
+                    walls.startOf(claim.wall()),
+                    "At the beginning of wall " + claim.wall());
+        } else if (claim.moment() == WallClaim.Moment.END && isWallKnown(claim.wall())) {
             facing(
                     "tag_facing",
                     claim.line(),

@@ -18,9 +18,32 @@ public final class FigureFinder {
     private static final int VARIANT_COST = 3;
 
     private final Figures figures;
+    private final List<Pair> pairs;
+
+    /** A row danced from a foot: its figure, or the mirror image. */
+    private record Way(FigureRow row, Figure danced, Turn net) {
+        Way(FigureRow row, Figure danced) {
+            this(row, danced, danced.pattern().stream().map(Figure.Beat::turn).reduce(Turn.NONE, Turn::plus));
+        }
+    }
+
+    /** Both ways of a row. */
+    private record Pair(FigureRow row, Way written, Way mirrored) {
+        Pair(FigureRow row) {
+            this(row, new Way(row, row.figure()), new Way(row, row.figure().mirrored()));
+        }
+
+        int steps() {
+            return row.figure().pattern().size();
+        }
+    }
 
     public FigureFinder(Figures figures) {
         this.figures = figures;
+        pairs = figures.rows().stream()
+                .filter(FigureRow::isRecognised)
+                .map(Pair::new)
+                .toList();
     }
 
     /** Runs in order, not overlapping. In a waltz no figure begins in one bar and ends within another. */
@@ -31,12 +54,12 @@ public final class FigureFinder {
         for (int first = steps.size() - 1; first >= 0; first--) {
             worth[first] = worth[first + 1];
             Optional<FigureRun> best = Optional.empty();
-            for (FigureRow row : figures.rows()) {
-                int end = first + row.figure().pattern().size();
-                if (!row.isRecognised() || end > steps.size() || straddles(steps.subList(first, end), metre)) {
+            for (Pair pair : pairs) {
+                int end = first + pair.steps();
+                if (end > steps.size() || straddles(steps.subList(first, end), metre)) {
                     continue;
                 }
-                Optional<Match> match = match(row, steps.subList(first, end), first);
+                Optional<Match> match = match(pair, steps.subList(first, end), first);
                 int value = match.map(m -> m.value(headingKey) + worth[end]).orElse(0);
                 if (value > worth[first]) {
                     worth[first] = value;
@@ -71,13 +94,13 @@ public final class FigureFinder {
         return runs;
     }
 
-    private Optional<Match> match(FigureRow row, List<Step> steps, int first) {
-        Foot lead = row.figure().lead();
-        return match(row, row.figure(), steps, first, lead)
-                .or(() -> match(row, row.figure().mirrored(), steps, first, lead.other()));
+    private Optional<Match> match(Pair pair, List<Step> steps, int first) {
+        return match(pair.written(), steps, first).or(() -> match(pair.mirrored(), steps, first));
     }
 
-    private Optional<Match> match(FigureRow row, Figure danced, List<Step> steps, int first, Foot lead) {
+    private Optional<Match> match(Way way, List<Step> steps, int first) {
+        FigureRow row = way.row();
+        Figure danced = way.danced();
         int variants = 0;
         Turn net = Turn.NONE;
         for (int i = 0; i < steps.size(); i++) {
@@ -100,14 +123,14 @@ public final class FigureFinder {
             }
             net = net.plus(step.turn());
         }
-        Turn expected = danced.pattern().stream().map(Figure.Beat::turn).reduce(Turn.NONE, Turn::plus);
-        if (!net.equals(expected)) {
+        if (!net.equals(way.net())) {
             return Optional.empty();
         }
         if (!sameRhythm(danced, steps)) {
             variants++;
         }
         Figure written = variants == 0 ? danced : asWritten(danced, steps);
+        Foot lead = danced.lead();
         Figure forItsLead = lead == row.figure().lead() ? written : written.mirrored();
         return Optional.of(new Match(new FigureRun(forItsLead, lead, first, steps.size()), variants));
     }

@@ -26,7 +26,7 @@ final class KnownTurns {
     Optional<Turn> through(Part part, Counts until) {
         Turn written = WallWalk.turnThrough(part, until);
         Optional<Counts> doubtful = claims.doubts().stream()
-                .filter(doubt -> doubt.part().equals(part.name()))
+                .filter(doubt -> isAboutTurns(doubt, part))
                 .map(Doubt::from)
                 .filter(from -> from.compareTo(until) < 0)
                 .max(Comparator.naturalOrder());
@@ -44,9 +44,13 @@ final class KnownTurns {
     /** Whether a line in doubt lies between two places of the part. */
     boolean isDoubtful(Part part, Counts after, Counts until) {
         return claims.doubts().stream()
-                .filter(doubt -> doubt.part().equals(part.name()))
+                .filter(doubt -> isAboutTurns(doubt, part))
                 .anyMatch(doubt ->
                         doubt.from().compareTo(after) >= 0 && doubt.from().compareTo(until) < 0);
+    }
+
+    private static boolean isAboutTurns(Doubt doubt, Part part) {
+        return doubt.part().equals(part.name()) && doubt.about() == Doubt.About.WEIGHT_AND_TURNS;
     }
 
     private List<ClockMark> marks(Part part) {

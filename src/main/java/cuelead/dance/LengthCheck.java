@@ -9,6 +9,9 @@ import java.util.Set;
 
 /** Whether the counts of a dance add up: each section to whole bars, all to the stated length, restarts within it. */
 final class LengthCheck {
+    /** With more, the header is likelier wrong than the sections. */
+    private static final int MOST_CAUSES = 4;
+
     private final Dance dance;
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
@@ -86,8 +89,26 @@ final class LengthCheck {
                     dance.claims().countsLine(),
                     0,
                     "The header says " + stated + " counts, but " + written + " are written.",
-                    "Check the numbers of the counts, section by section."));
+                    causes()));
         }
+    }
+
+    /** The sections that are not whole, else how long all of them are. */
+    private String causes() {
+        int whole = dance.header().metre().countsInSection();
+        List<String> odd = new ArrayList<>();
+        for (Section section : dance.parts().get(0).sections()) {
+            int counts = written(section);
+            if (counts != whole && !section.steps().isEmpty()) {
+                odd.add(section.name() + " has " + counts);
+            }
+        }
+        int sections = dance.parts().get(0).sections().size();
+        if (odd.isEmpty() || odd.size() > MOST_CAUSES) {
+            return "There " + (sections == 1 ? "is 1 section" : "are " + sections + " sections")
+                    + "; check whether one is missing or stands twice, or correct the header.";
+        }
+        return "Look first where a section is not " + whole + " counts long: " + String.join(", ", odd) + ".";
     }
 
     private void late(Restart restart) {
@@ -109,13 +130,13 @@ final class LengthCheck {
 
     /** Whole counts that some line has. */
     private static int written(Part part) {
-        int sum = 0;
-        for (Section section : part.sections()) {
-            Set<Integer> numbers = new HashSet<>();
-            section.steps().forEach(step -> numbers.add(step.count().number()));
-            numbers.remove(0);
-            sum += numbers.size();
-        }
-        return sum;
+        return part.sections().stream().mapToInt(LengthCheck::written).sum();
+    }
+
+    private static int written(Section section) {
+        Set<Integer> numbers = new HashSet<>();
+        section.steps().forEach(step -> numbers.add(step.count().number()));
+        numbers.remove(0);
+        return numbers.size();
     }
 }

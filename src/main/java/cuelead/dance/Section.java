@@ -27,6 +27,11 @@ public record Section(
         ownCalls = List.copyOf(ownCalls);
     }
 
+    /** The same with other steps. */
+    public Section with(List<Step> otherSteps) {
+        return new Section(name, heading, length, otherSteps, figures, ownCalls, line);
+    }
+
     /** The sum of its turns. */
     public Turn netTurn() {
         return steps.stream().map(Step::turn).reduce(Turn.NONE, Turn::plus);

@@ -25,6 +25,11 @@ public record Step(
         Weight weightAfter,
         int line,
         int column) {
+    /** The same action, turning so much more. */
+    public Step turnedBy(Turn more) {
+        return new Step(count, foot, action, direction, turn.plus(more), transfer, weightAfter, line, column);
+    }
+
     /** The same action, with the weight elsewhere afterwards. */
     public Step with(Weight after) {
         return new Step(count, foot, action, direction, turn, transfer, after, line, column);

@@ -1,10 +1,18 @@
 package cuelead.dance;
 
 /**
- * A facing that the sheet claims for the end of a wall.
+ * A facing that the sheet claims for the beginning or the end of a wall.
  *
  * @param wall   from 1
+ * @param moment when it is faced
  * @param stated as written
  * @param line   1-based line of the sheet
  */
-public record WallClaim(int wall, Facing stated, int line) {}
+public record WallClaim(int wall, Moment moment, Facing stated, int line) {
+    /** A moment of a wall. */
+    public enum Moment {
+        BEGINNING,
+        /** Behind its last count, before a tag. */
+        END
+    }
+}

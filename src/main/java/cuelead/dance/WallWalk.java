@@ -110,7 +110,8 @@ public final class WallWalk {
         return turns.net(part).orElse(part.netTurn());
     }
 
-    private Turn turnTo(int counts) {
+    /** The turn of the first counts of a wall. */
+    Turn turnTo(int counts) {
         Counts until = Counts.of(counts);
         return turns.through(part(), until).orElse(turnThrough(part(), until));
     }

@@ -54,6 +54,26 @@ public record Call(
         }
     }
 
+    /** The same call, so much later. */
+    public Call laterBy(double seconds) {
+        OptionalDouble beat = beatSeconds.isPresent()
+                ? OptionalDouble.of(beatSeconds.getAsDouble() + seconds)
+                : OptionalDouble.empty();
+        return new Call(
+                words,
+                kind,
+                level,
+                centreSeconds + seconds,
+                startsSeconds + seconds,
+                endsSeconds + seconds,
+                beat,
+                lead,
+                wall,
+                section,
+                count,
+                facing);
+    }
+
     /** Room to move: seconds from the end of the call to its beat; empty for count-in words. */
     public OptionalDouble roomSeconds() {
         return beatSeconds.isPresent()

@@ -18,6 +18,11 @@ final class Cues {
     /** A wall, a restart or a tag is called this much before its first section. */
     static final Beats BETWEEN_CHANGES = Beats.of(2);
 
+    /** A title, such as "sections one to four", takes about two beats and a breath. */
+    private static final Beats FOR_TITLE = Beats.of(2);
+
+    private static final double ROUNDING_SECONDS = 1e-6;
+
     private final Timeline timeline;
     private final Extent extent;
     private final Optional<DancedCount> first;
@@ -30,6 +35,7 @@ final class Cues {
         this.extent = extent;
         first = extent.first(timeline);
         this.settings = settings;
+        addTitle();
         List<Run> runs = timeline.runs();
         for (int i = 0; i < runs.size(); i++) {
             addRun(runs.get(i), i + 1 < runs.size() ? Optional.of(runs.get(i + 1)) : Optional.empty());
@@ -45,6 +51,25 @@ final class Cues {
         return silenced;
     }
 
+    /** Right before the first figure: a run-up may be short. */
+    private void addTitle() {
+        if (extent.title().isPresent() && first.isPresent()) {
+            List<Phrase> title = Phrase.needed(List.of(extent.title().get()));
+            Beats lead = sectionLead(first.get());
+            lead = isFigureNamedToo(first.get()) ? lead.plus(Beats.HALF) : lead;
+            cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, lead));
+        }
+    }
+
+    /** In a short run-up there is time for the title or for the first figure. */
+    private boolean isFigureNamedToo(DancedCount count) {
+        if (extent.title().isEmpty() || !isOpening(count)) {
+            return true;
+        }
+        BeatPosition title = count.at().minus(sectionLead(count).plus(FOR_TITLE));
+        return timeline.grid().secondsAt(title) >= extent.earliestSeconds() - ROUNDING_SECONDS;
+    }
+
     private void addRun(Run run, Optional<Run> next) {
         CallLevel level = settings.levelOf(run.wall());
         List<DancedCount> counts = timeline.countsOf(run);
@@ -53,7 +78,8 @@ final class Cues {
             return;
         }
         DancedCount start = firstWhole(counts);
-        if (!run.isTag() && extent.contains(start)) {
+        boolean isTitled = extent.title().isPresent() && isOpening(start);
+        if (!run.isTag() && extent.contains(start) && !isTitled) {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
@@ -61,10 +87,11 @@ final class Cues {
             return;
         }
         for (DancedCount count : called) {
-            if (count.isFirstOfSection()) {
+            boolean isNamed = count.isFirstOfSection() && isFigureNamedToo(count);
+            if (isNamed) {
                 addSection(count);
             }
-            boolean isSaidWithSection = count.isFirstOfSection() && CountCues.hasOwnWords(count);
+            boolean isSaidWithSection = isNamed && CountCues.hasOwnWords(count);
             if (level != CallLevel.SECTIONS && !isSaidWithSection) {
                 CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }

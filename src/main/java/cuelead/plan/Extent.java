@@ -9,10 +9,16 @@ import java.util.Optional;
  * @param from            its first count
  * @param to              the count at which nothing is called any more; empty = to the end
  * @param earliestSeconds nothing is said before this time of the song
+ * @param title           how it is announced first, in place of its wall; empty = as a dance is
  */
-public record Extent(BeatPosition from, Optional<BeatPosition> to, double earliestSeconds) {
+public record Extent(BeatPosition from, Optional<BeatPosition> to, double earliestSeconds, Optional<String> title) {
     /** Nothing is said in the first moments of the music: a clip begins a little before it is heard. */
-    private static final double EARLIEST_SECONDS = 0.05;
+    public static final double EARLIEST_SECONDS = 0.05;
+
+    /** A piece that is announced like a dance. */
+    public Extent(BeatPosition from, Optional<BeatPosition> to, double earliestSeconds) {
+        this(from, to, earliestSeconds, Optional.empty());
+    }
 
     /** The whole dance. */
     public static Extent whole(Timeline timeline) {
@@ -24,7 +30,7 @@ public record Extent(BeatPosition from, Optional<BeatPosition> to, double earlie
     }
 
     /** The first count that is called for; empty when none is danced. */
-    Optional<DancedCount> first(Timeline timeline) {
+    public Optional<DancedCount> first(Timeline timeline) {
         return timeline.counts().stream().filter(this::contains).findFirst();
     }
 

@@ -49,11 +49,21 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
         return new Ground(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
     }
 
-    /** Enough walls to come home and to meet every tag and restart, after a lead-in for the opening calls. */
+    /** Enough walls, after a lead-in for the opening calls. */
     static Ground overClicks(Dance dance, Tempo tempo, CallSettings settings) {
+        int leadIn = settings.openingCounts(dance.header().metre());
+        return overClicks(dance, tempo, leadIn, wallsWithoutMusic(dance));
+    }
+
+    /**
+     * A dance over clicks.
+     *
+     * @param leadInCounts before count 1
+     * @param walls        how many are danced
+     */
+    static Ground overClicks(Dance dance, Tempo tempo, int leadInCounts, int walls) {
         Metre metre = dance.header().metre();
-        CountOne leadIn = new CountOne.Intro(settings.openingCounts(metre));
-        Laying laying = new Laying(leadIn, CountRate.ONE, Double.MAX_VALUE, wallsWithoutMusic(dance));
+        Laying laying = new Laying(new CountOne.Intro(leadInCounts), CountRate.ONE, Double.MAX_VALUE, walls);
         Timeline endless = new Ground(dance, beats(tempo, 2, metre), laying).timeline();
         DancedCount last = endless.ending().last().orElseThrow();
         int beats = Math.toIntExact(last.at().beatIndex() + 1 + BEATS_AFTER);
@@ -63,6 +73,12 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
 
     private static double halfAfterLast(BeatGrid grid) {
         return grid.secondsAt(BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF));
+    }
+
+    /** How many counts of the dance go in a minute. */
+    Tempo countTempo() {
+        return new Tempo(
+                grid.medianTempo().beatsPerMinute() * laying.countRate().countsInTwoBeats() / 2);
     }
 
     /** The dance laid over the beats. */
@@ -84,7 +100,8 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
         return BeatGrid.steady(tempo, FIRST_BEAT_SECONDS, beats, metre.beatsInBar());
     }
 
-    private static int wallsWithoutMusic(Dance dance) {
+    /** Enough to come home and to meet every tag and restart. */
+    static int wallsWithoutMusic(Dance dance) {
         if (dance.isPhrased()) {
             return Laying.UNTIL_THE_MUSIC_ENDS;
         }

@@ -28,9 +28,14 @@ record Landing(double atSeconds, double toSeconds) {
      * @param wanted       the beat to be jumped to
      */
     static Landing onBeat(BeatGrid grid, double heardSeconds, double nextSeconds, BeatPosition wanted) {
-        double atSeconds = soonest(grid, heardSeconds, nextSeconds);
-        double beatSeconds = grid.secondsAt(beatFrom(grid, nextSeconds));
-        return new Landing(atSeconds, grid.secondsAt(wanted) - (beatSeconds - atSeconds));
+        return onBeat(grid, heardSeconds, nextSeconds, grid.secondsAt(wanted));
+    }
+
+    /** The same to a beat of other beats. */
+    static Landing onBeat(BeatGrid left, double heardSeconds, double nextSeconds, double wantedSeconds) {
+        double atSeconds = soonest(left, heardSeconds, nextSeconds);
+        double beatSeconds = left.secondsAt(beatFrom(left, nextSeconds));
+        return new Landing(atSeconds, wantedSeconds - (beatSeconds - atSeconds));
     }
 
     /** The music goes on, with other calls from the next beat on; where that one cannot be changed any more, at once. */

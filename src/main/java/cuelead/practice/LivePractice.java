@@ -3,20 +3,10 @@ package cuelead.practice;
 import cuelead.dance.CountOne;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
-import cuelead.plan.DancedCount;
-import cuelead.plan.Extent;
-import cuelead.plan.Timeline;
-import cuelead.practice.Steering.Course;
-import cuelead.practice.Steering.Place;
-import cuelead.sound.Change;
 import cuelead.sound.Levels;
-import cuelead.time.BeatGrid;
-import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
-import cuelead.time.SampleRate;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -30,18 +20,11 @@ import java.util.function.UnaryOperator;
  * it. A command that comes before the one before it has begun is obeyed right after it, at the next {@link #tick}.
  */
 public final class LivePractice {
-    /** From a command to the first frame that it changes, so that it is planned before that frame is read. */
-    private static final double PLANNING_SECONDS = 0.04;
-
-    private final TakeMaker takes;
     private final Outputs outputs;
-    private final SampleRate rate;
-    private final Steering steering;
+    private final Helm helm;
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
     private final Deque<Ground> realigned = new ArrayDeque<>();
-
-    private boolean isPaused;
 
     /** Which realignment has been taken back. */
     public enum TakenBack {
@@ -53,26 +36,13 @@ public final class LivePractice {
     }
 
     LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
-        this.takes = takes;
         this.outputs = outputs;
-        rate = takes.rate();
-        Course course = new Course(first, manner, Optional.empty(), Optional.empty());
-        steering = new Steering(outputs, rate, course, first.mix().fromFrame());
+        helm = new Helm(takes, manner, first, outputs);
     }
 
     /** What leaves the speakers now. */
     public Heard heard() {
-        Place place = steering.heard();
-        Course course = place.course();
-        double seconds = rate.secondsAt(place.songFrame());
-        return new Heard(
-                place.version(),
-                seconds,
-                course.take().timeline(),
-                course.take().calls(),
-                course.manner().calls(),
-                course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
-                course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
+        return helm.heard();
     }
 
     /**
@@ -82,10 +52,10 @@ public final class LivePractice {
      */
     public void tick() {
         if (outputs.goOnAlone()) {
-            joinAfterLoss();
+            helm.joinAfterLoss();
         }
         outputs.keepTogether();
-        while (!commands.isEmpty() && (isStanding() || !steering.isUnderWay())) {
+        while (!commands.isEmpty() && helm.isReady()) {
             commands.remove().run();
         }
     }
@@ -96,36 +66,17 @@ public final class LivePractice {
     }
 
     public boolean isPaused() {
-        return isPaused;
+        return helm.isPaused();
     }
 
     /** Silence, until {@link #resume}; other commands are obeyed meanwhile. */
     public void pause() {
-        isPaused = true;
-        outputs.pause();
+        helm.pause();
     }
 
     /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
     public void resume() {
-        command(() -> {
-            beginWithHeardBeat();
-            isPaused = false;
-            outputs.resume();
-        });
-    }
-
-    private void beginWithHeardBeat() {
-        double seconds = steering.isComingHeard() || steering.landing().isSameWay()
-                ? rate.secondsAt(steering.heard().songFrame())
-                : steering.landing().toSeconds();
-        begin(steering.coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
-    }
-
-    private void joinAfterLoss() {
-        beginWithHeardBeat();
-        if (!isPaused) {
-            outputs.resume();
-        }
+        command(helm::resume);
     }
 
     /** Whether all has been heard. */
@@ -139,7 +90,7 @@ public final class LivePractice {
      * @param told what comes of it, as soon as it is obeyed
      */
     public void fromTheTop(Consumer<Jump> told) {
-        command(() -> sections().ifPresent(all -> go(all.toTheTop(placeSeconds()), told)));
+        command(() -> helm.sections().ifPresent(all -> go(all.toTheTop(helm.placeSeconds()), told)));
     }
 
     /**
@@ -149,7 +100,8 @@ public final class LivePractice {
      * @param told     what comes of it, as soon as it is obeyed
      */
     public void jumpSections(int sections, Consumer<Jump> told) {
-        command(() -> sections().ifPresent(all -> go(all.sectionsOn(meant(all), placeSeconds(), sections), told)));
+        command(() -> helm.sections()
+                .ifPresent(all -> go(all.sectionsOn(helm.meant(all), helm.placeSeconds(), sections), told)));
     }
 
     /**
@@ -159,34 +111,23 @@ public final class LivePractice {
      * @param told  what comes of it, as soon as it is obeyed
      */
     public void jumpWalls(int walls, Consumer<Jump> told) {
-        command(() -> sections().ifPresent(all -> go(all.wallsOn(meant(all), placeSeconds(), walls), told)));
+        command(() ->
+                helm.sections().ifPresent(all -> go(all.wallsOn(helm.meant(all), helm.placeSeconds(), walls), told)));
     }
 
     private void go(Jump jump, Consumer<Jump> told) {
-        switch (jump.way()) {
-            case ON, BACK -> jumpTo(jump.aim());
-            case SONG_BEGINNING -> jumpToBeginning();
-            case NO_FURTHER -> {} // what is heard goes on
-        }
+        helm.go(jump);
         told.accept(jump);
     }
 
     /** Repeats the section that is danced, each time after its run-up. */
     public void loopSection() {
-        command(() -> sections().ifPresent(this::loopSection));
+        command(() -> helm.sections().ifPresent(helm::loopSection));
     }
 
     /** Goes on after the repeated section. */
     public void leaveLoop() {
-        command(() -> {
-            Extent extent = steering.coming().take().extent();
-            Extent onwards = new Extent(extent.from(), Optional.empty(), extent.earliestSeconds());
-            goOn(
-                    steering.coming().manner(),
-                    steering.coming().take().timeline(),
-                    onwards,
-                    steering.coming().aim());
-        });
+        command(helm::leaveLoop);
     }
 
     /** Changes how calls are chosen. */
@@ -220,10 +161,7 @@ public final class LivePractice {
     }
 
     private void manner(UnaryOperator<Manner> change) {
-        command(() -> {
-            Course now = steering.coming();
-            goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
-        });
+        command(() -> helm.change(change));
     }
 
     /** The beat that is heard now is count 1 of the first wall; the music plays on. */
@@ -239,15 +177,15 @@ public final class LivePractice {
 
     /** Moves the dance by the wall that is danced: 1 = the dancers are a wall behind, -1 = a wall ahead. */
     public void moveDanceByWall(int walls) {
-        command(() -> sections().ifPresent(all -> {
-            Beats length = all.wallLength(meant(all), -walls);
-            Ground ground = steering.coming().manner().ground();
+        command(() -> helm.sections().ifPresent(all -> {
+            Beats length = all.wallLength(helm.meant(all), -walls);
+            Ground ground = helm.coming().manner().ground();
             realignNow(ground.movedBy(new Beats(walls * length.ticks())));
         }));
     }
 
     private void realign(UnaryOperator<Ground> change) {
-        command(() -> realignNow(change.apply(steering.coming().manner().ground())));
+        command(() -> realignNow(change.apply(helm.coming().manner().ground())));
     }
 
     /**
@@ -261,130 +199,13 @@ public final class LivePractice {
                 told.accept(TakenBack.NOTHING);
                 return;
             }
-            layOn(realigned.pop());
+            helm.layOn(realigned.pop());
             told.accept(realigned.isEmpty() ? TakenBack.THE_FIRST : TakenBack.A_LATER_ONE);
         });
     }
 
     private void realignNow(Ground ground) {
-        realigned.push(steering.coming().manner().ground());
-        layOn(ground);
-    }
-
-    private void layOn(Ground ground) {
-        Timeline timeline = ground.timeline();
-        // a section that was jumped to lies elsewhere now
-        goOn(steering.coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
-    }
-
-    /** The music plays on; calls are planned anew from the next beat on. */
-    private void goOn(Manner manner, Timeline timeline, Extent extent, Optional<DancedCount> aim) {
-        Course now = steering.coming();
-        Landing landing = Landing.onTheWay(grid(), heardBeforeNextSeconds(), nextSeconds());
-        double at = landing.atSeconds();
-        double earliest = isStanding() ? at : Math.max(at, steering.begunUntilSeconds(at));
-        Take take = takes.make(timeline, new Extent(extent.from(), extent.to(), earliest), manner);
-        Optional<Change.Loop> loop = extent.to().isPresent() ? now.loop() : Optional.empty();
-        goOver(new Course(take, manner, aim, loop), landing);
-    }
-
-    private void jumpTo(DancedCount start) {
-        Course now = steering.coming();
-        Timeline timeline = now.take().timeline();
-        BeatPosition runUp = new Sections(timeline).runUpOf(start);
-        Extent extent = new Extent(start.at(), Optional.empty(), grid().secondsAt(runUp));
-        Take take = takes.make(timeline, extent, now.manner());
-        goOver(new Course(take, now.manner(), Optional.of(start), Optional.empty()), landing(runUp));
-    }
-
-    /** To the first beat of the song, so that beat follows beat here, too. */
-    private void jumpToBeginning() {
-        Course now = steering.coming();
-        Extent whole = Extent.whole(now.take().timeline());
-        BeatPosition first = Landing.beatFrom(grid(), 0);
-        double earliest = Math.max(grid().secondsAt(first), whole.earliestSeconds());
-        Extent extent = new Extent(whole.from(), Optional.empty(), earliest);
-        Take take = takes.make(now.take().timeline(), extent, now.manner());
-        goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
-    }
-
-    private void loopSection(Sections sections) {
-        Course now = steering.coming();
-        DancedCount start = meant(sections);
-        BeatPosition runUp = inTheSong(sections.runUpOf(start));
-        double from = grid().secondsAt(runUp);
-        double end = grid().secondsAt(sections.endOf(start));
-        if (end <= from) {
-            return; // the section was over before the song began, so there is nothing to repeat
-        }
-        Extent extent = new Extent(start.at(), Optional.of(sections.endOf(start)), from);
-        Take take = takes.make(now.take().timeline(), extent, now.manner());
-        Change.Loop loop = new Change.Loop(rate.frameAt(from), rate.frameAt(end));
-        double quiet = steering.quietFromSeconds(nextSeconds(), take);
-        Landing landing = from <= quiet && quiet < end ? new Landing(quiet, quiet) : landing(runUp);
-        goOver(new Course(take, now.manner(), Optional.of(start), Optional.of(loop)), landing);
-    }
-
-    /** A dance that was moved may begin before its song: then the song's first beat. */
-    private BeatPosition inTheSong(BeatPosition wanted) {
-        return grid().secondsAt(wanted) < 0 ? Landing.beatFrom(grid(), 0) : wanted;
-    }
-
-    private Landing landing(BeatPosition wanted) {
-        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wanted);
-    }
-
-    private void goOver(Course course, Landing landing) {
-        if (isStanding()) {
-            begin(course, landing.toSeconds());
-        } else {
-            steering.goOver(course, landing);
-        }
-    }
-
-    private void begin(Course course, double seconds) {
-        long frame = rate.frameAt(seconds);
-        Take take = course.take();
-        boolean isRepeated = course.loop().isPresent();
-        steering.begin(isRepeated ? course : course.with(take.with(take.mix().withoutClipsBefore(frame))), frame);
-    }
-
-    /** Whether nothing is heard that a change could lead on from. */
-    private boolean isStanding() {
-        return isPaused || outputs.hasEnded();
-    }
-
-    private double nextSeconds() {
-        return isStanding()
-                ? heard().songSeconds()
-                : rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
-    }
-
-    private double heardBeforeNextSeconds() {
-        return isStanding() ? nextSeconds() : steering.heardBeforeNextSeconds();
-    }
-
-    /** The section that the user means: the one that is heard, or that he has just jumped to. */
-    private DancedCount meant(Sections sections) {
-        Course now = steering.coming();
-        double seconds = placeSeconds();
-        return now.aim()
-                .filter(aim -> seconds < aim.songSeconds() || now.loop().isPresent())
-                .orElseGet(() -> sections.at(seconds));
-    }
-
-    /** What is heard, or where the last jump has just led. */
-    private double placeSeconds() {
-        Place place = steering.isComingHeard() ? steering.heard() : steering.next();
-        return rate.secondsAt(place.songFrame());
-    }
-
-    private Optional<Sections> sections() {
-        Timeline timeline = steering.coming().take().timeline();
-        return timeline.counts().isEmpty() ? Optional.empty() : Optional.of(new Sections(timeline));
-    }
-
-    private BeatGrid grid() {
-        return steering.coming().take().timeline().grid();
+        realigned.push(helm.coming().manner().ground());
+        helm.layOn(ground);
     }
 }

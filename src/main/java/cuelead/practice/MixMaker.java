@@ -27,6 +27,15 @@ final class MixMaker {
         return rate;
     }
 
+    boolean hasMusic() {
+        return song.isPresent();
+    }
+
+    /** The same where nothing but clicks is danced to. */
+    MixMaker withoutMusic() {
+        return new MixMaker(rate, Optional.empty());
+    }
+
     MixPlan make(List<SpokenCall> calls, BeatGrid grid, Wish.Click click, Levels levels) {
         List<PlacedClip> clips = calls.stream().map(this::placed).toList();
         return MixPlan.whole(rate, song.map(Song::pcm), clips, clicks(grid, click), levels);

@@ -7,6 +7,7 @@ import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import cuelead.sound.Balance;
@@ -87,7 +88,9 @@ final class Preparation {
     }
 
     private Dance dance() throws Refused {
-        ReadSheet read = SheetFile.read(wish.sheet());
+        OwnFigures own = OwnFigures.read(wish.ownFigures());
+        problems.addAll(own.problems());
+        ReadSheet read = SheetFile.read(wish.sheet(), own);
         problems.addAll(read.problems());
         read.dance()
                 .ifPresent(dance ->

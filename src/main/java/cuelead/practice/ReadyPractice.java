@@ -1,13 +1,13 @@
 package cuelead.practice;
 
 import cuelead.dance.Dance;
+import cuelead.lesson.Lesson;
 import cuelead.plan.CallPlan;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.song.Song;
 import cuelead.sound.Mix;
-import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix;
@@ -32,12 +32,7 @@ final class ReadyPractice implements Practice {
         this.takes = takes;
         this.manner = manner;
         this.take = take;
-        calls = take.calls().stream().filter(call -> isInside(call, take.mix())).toList();
-    }
-
-    private static boolean isInside(SpokenCall call, MixPlan mix) {
-        return call.startFrame() >= mix.fromFrame()
-                && call.startFrame() + call.clip().samples().length <= mix.toFrame();
+        calls = take.heardCalls();
     }
 
     @Override
@@ -88,6 +83,11 @@ final class ReadyPractice implements Practice {
     }
 
     @Override
+    public boolean hasMusic() {
+        return song.isPresent();
+    }
+
+    @Override
     public Sound mix() {
         return new Mix(take.mix());
     }
@@ -105,6 +105,11 @@ final class ReadyPractice implements Practice {
     @Override
     public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
         return new LivePractice(takes, manner, take, Outputs.ofPractice(speakers, calls, delays, takes.rate()));
+    }
+
+    @Override
+    public Walkthrough walkthrough(Lesson lesson) throws Refused {
+        return Walkthrough.of(new Rounds(lesson, manner, takes));
     }
 
     @Override

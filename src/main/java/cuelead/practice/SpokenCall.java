@@ -13,4 +13,9 @@ public record SpokenCall(Call call, Clip clip, long startFrame) {
     static SpokenCall of(Call call, Clip clip) {
         return new SpokenCall(call, clip, clip.rate().frameAt(call.centreSeconds() - clip.centreSeconds()));
     }
+
+    /** The same call, so much later. */
+    SpokenCall laterBy(long frames) {
+        return new SpokenCall(call.laterBy(clip.rate().secondsAt(frames)), clip, startFrame + frames);
+    }
 }

@@ -24,6 +24,16 @@ record Take(Extent extent, CallPlan plan, List<SpokenCall> calls, MixPlan mix) {
         return plan.timeline();
     }
 
+    /** The calls that are heard whole. */
+    List<SpokenCall> heardCalls() {
+        return calls.stream().filter(this::isHeardWhole).toList();
+    }
+
+    private boolean isHeardWhole(SpokenCall call) {
+        return call.startFrame() >= mix.fromFrame()
+                && call.startFrame() + call.clip().samples().length <= mix.toFrame();
+    }
+
     Take with(MixPlan other) {
         return new Take(extent, plan, calls, other);
     }

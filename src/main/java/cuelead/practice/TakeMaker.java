@@ -3,6 +3,7 @@ package cuelead.practice;
 import cuelead.plan.CallPlan;
 import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
+import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import java.util.List;
 
@@ -18,6 +19,20 @@ final class TakeMaker {
 
     SampleRate rate() {
         return mixes.rate();
+    }
+
+    boolean hasMusic() {
+        return mixes.hasMusic();
+    }
+
+    /** The same where nothing but clicks is danced to. */
+    TakeMaker withoutMusic() {
+        return new TakeMaker(words, mixes.withoutMusic());
+    }
+
+    /** Throws what kept the voice from speaking, if anything did. */
+    void check() throws Refused {
+        words.check();
     }
 
     /** @param timeline of the manner's ground */

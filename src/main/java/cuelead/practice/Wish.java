@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param fading      whether calls grow fewer from wall to wall
  * @param click       whether a click is heard
  * @param ownWords    a folder of recorded call-words
+ * @param ownFigures  a file of figures and local names of the user's own
  * @param rate        sample rate of the sound; empty = the song's own, 44,100 Hz without a song
  * @param fromSeconds where in the song sound begins
  * @param toSeconds   where it ends; empty = at the end
@@ -33,6 +34,7 @@ public record Wish(
         CallSettings.Fading fading,
         Click click,
         Optional<Path> ownWords,
+        Optional<Path> ownFigures,
         Optional<SampleRate> rate,
         double fromSeconds,
         OptionalDouble toSeconds,

@@ -4,6 +4,7 @@ import cuelead.dance.ClockMark;
 import cuelead.dance.Count;
 import cuelead.dance.Counts;
 import cuelead.dance.Doubt;
+import cuelead.dance.Doubt.About;
 import cuelead.dance.EndingClaim;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
@@ -20,6 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Reads the lines of the dance itself: sections and their counts, parts, tags, restarts, the sequence, the ending. */
 final class BodyReader {
@@ -27,7 +29,7 @@ final class BodyReader {
     private static final int SHORTEST_DANCE = 4;
 
     private final Problems problems;
-    private final FigureFinder finder = new FigureFinder(Figures.standard());
+    private static final FigureFinder FIGURES = new FigureFinder(Figures.standard());
     private final PartsDraft parts = new PartsDraft();
     private final TagReader tags;
     private final RestartReader restarts;
@@ -74,7 +76,7 @@ final class BodyReader {
             case RESTART -> restart(line);
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
-            case REPEAT -> repeat();
+            case REPEAT -> repeat(line);
             case NOTE -> sequence.note(line);
             case SECTION -> section(line);
             case COUNTS -> counts(line);
@@ -98,7 +100,13 @@ final class BodyReader {
                     restart(line);
                 }
             }
-            case TAG -> tags.headerNote(line, note);
+            case TAG -> {
+                if (tags.tags().isEmpty() && OneLineTag.read(line).isPresent()) {
+                    tag(line, Optional.empty());
+                } else {
+                    tags.headerNote(line, note);
+                }
+            }
             case ENDING -> {
                 ending = ending.or(() -> Optional.of(line.text().strip()));
                 endingLine = endingLine.or(() -> Optional.of(line));
@@ -142,7 +150,10 @@ final class BodyReader {
             return;
         }
         countLines++;
-        CountGroup group = CountGroup.read(line.text()).orElseThrow();
+        CountGroup.read(line.text()).ifPresentOrElse(group -> counted(line, group), () -> leftOut(line));
+    }
+
+    private void counted(SheetLine line, CountGroup group) {
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
@@ -201,7 +212,10 @@ final class BodyReader {
 
     /** What this line turns, and whether it is danced at all, is not known. */
     private void doubt(SheetLine line, Counts from) {
-        doubts.add(new Doubt(tags.name().orElse(parts.name()), from, line.number()));
+        section.ifPresent(SectionDraft::doubt);
+        boolean turns = DanceLine.mayTurn(line.text());
+        About about = turns ? About.WEIGHT_AND_TURNS : About.WEIGHT;
+        doubts.add(new Doubt(tags.name().orElse(parts.name()), from, about, line.number()));
     }
 
     private int before() {
@@ -255,8 +269,10 @@ final class BodyReader {
         section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
-            Section done = draft.section(finder, metre());
-            new HeadingCheck(problems).check(done, done.line());
+            Section done = draft.section(FIGURES, metre());
+            if (draft.isWhole()) {
+                new HeadingCheck(problems).check(done, done.line());
+            }
             if (tags.isOpen()) {
                 tags.add(done);
             } else {
@@ -275,7 +291,7 @@ final class BodyReader {
         Optional<OneLineTag> whole = hasLines ? Optional.empty() : OneLineTag.read(line);
         tags.open(whole.map(OneLineTag::head).orElse(line));
         whole.ifPresent(tag -> {
-            counts(tag.counted(tags.statedCounts()));
+            tag.counted(tags.statedCounts()).forEach(this::counts);
             closeSection();
             tags.close();
             place = before;
@@ -300,12 +316,13 @@ final class BodyReader {
     }
 
     List<WallClaim> wallClaims() {
-        return tags.wallEnds();
+        return Stream.concat(tags.wallEnds().stream(), restarts.wallStarts().stream())
+                .toList();
     }
 
     /** Where the sheet says that the dance ends, as far as it says it. */
-    Optional<EndingClaim> endingClaim() {
-        return endingLine.flatMap(line -> EndingReader.claim(line, starts()));
+    List<EndingClaim> endingClaims() {
+        return endingLine.map(line -> EndingReader.claims(line, starts())).orElse(List.of());
     }
 
     private void ending(SheetLine line) {
@@ -316,10 +333,30 @@ final class BodyReader {
         ending = Optional.of(line.text().strip());
     }
 
-    private void repeat() {
+    private void repeat(SheetLine line) {
+        facings(line);
         closeSection();
         tags.close();
         place = Place.AFTER;
+    }
+
+    /**
+     * "You now face 6:00", "Repeat, facing 9:00", "Facing the back to begin the second wall": where the counts that are
+     * written so far have brought the dancers.
+     */
+    private boolean facings(SheetLine line) {
+        int written = before() + section.map(SectionDraft::lastCount).orElse(0);
+        List<SaidFacing> said = SaidFacing.in(line.tokens());
+        boolean one = said.size() == 1 && written > 0 && place == Place.DANCE && !WallNote.namesWall(line.tokens());
+        if (one) {
+            marks.add(new ClockMark(
+                    tags.name().orElse(parts.name()),
+                    Counts.of(written),
+                    said.get(0).facing(),
+                    line.number(),
+                    said.get(0).column()));
+        }
+        return one;
     }
 
     private void other(SheetLine line) {
@@ -328,6 +365,9 @@ final class BodyReader {
             return;
         }
         if (sequence.note(line)) {
+            return;
+        }
+        if (DanceLine.movesNothing(line.text()) && facings(line)) {
             return;
         }
         if (!DanceLine.mayBeDanced(line)) {
@@ -344,8 +384,12 @@ final class BodyReader {
             doubt(line, Counts.of(before() + sofar));
             footing.doubt();
         }
+        leftOut(line);
+    }
+
+    private void leftOut(SheetLine line) {
         problems.warning(
-                "unread_line",
+                "unread",
                 line.number(),
                 line.firstColumn(),
                 "This line is not understood, so it is left out.",

@@ -36,7 +36,7 @@ final class BodyStart {
     /** Words that are no fact of the header, directly above the counts. */
     private boolean isHeading(int index, Row below) {
         Row row = rows.get(index);
-        boolean words = row.kind() == LineKind.OTHER && !HeaderReader.isFact(row.line());
+        boolean words = row.kind() == LineKind.OTHER && !HeaderFacts.isFact(row.line());
         boolean names = DanceLine.isDanced(row.line().text());
         return below.isCounted() && words && (names || (row.apart() && !below.apart()));
     }

@@ -11,7 +11,8 @@ final class Continuation {
         int alone = LineFit.cost(above.text());
         int together = LineFit.cost(joined(above, row.line()).text());
         if (alone < STRAINED) {
-            return !row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line());
+            boolean broken = endsOpen(above.text()) && !row.apart() && together < STRAINED;
+            return broken || (!row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line()));
         }
         boolean better = together < alone;
         boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
@@ -88,7 +89,7 @@ final class Continuation {
 
     /** Whether the steps above make the counts of the row below whole. */
     static boolean leadsTo(Row row, Row below) {
-        LaidLine first = SheetLayout.line(below, below.counted().get(0));
+        LaidLine first = LaidRow.line(below, below.counted().get(0));
         return below.counted().size() == 1
                 && DanceLine.isDanced(row.line().text())
                 && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());

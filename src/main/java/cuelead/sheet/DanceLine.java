@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Whether a line belongs to the dance. */
 final class DanceLine {
@@ -22,6 +23,20 @@ final class DanceLine {
                 .noneMatch(term ->
                         term.is(Term.Kind.VERB) || term.is(Term.Kind.STEPPING) || term.is(Term.Kind.FIGURE_WORD));
     }
+
+    /** Whether a word turns someone, may quote what turns, or tells where the dancers face. */
+    static boolean mayTurn(String prose) {
+        return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()
+                .anyMatch(term -> term.is(Term.Kind.FRACTION)
+                        || term.is(Term.Kind.TURN)
+                        || term.is(Term.Kind.CLOCK)
+                        || TURNING.contains(term.meaning())
+                        || REPEATING.contains(term.text()));
+    }
+
+    private static final Set<String> TURNING =
+            Set.of("pivot", "spin", "unwind", "monterey", "paddle", "spiral", "rolling", "volta", "swivel", "turning");
+    private static final Set<String> REPEATING = Set.of("repeat", "again", "same", "mirror", "as", "these", "reverse");
 
     /** Words, perhaps a facing, but no action. */
     static boolean movesNothing(String prose) {

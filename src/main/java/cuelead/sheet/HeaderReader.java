@@ -6,34 +6,16 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Weight;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Reads the lines above the dance: title; counts, walls and level on one line or several; tempo; intro; where the
  * weight starts. Lines of credits are passed over.
  */
 final class HeaderReader {
-    private static final Set<String> CREDITS = Set.of(
-            "music",
-            "choreographer",
-            "choreographers",
-            "choreographed",
-            "choreo",
-            "date",
-            "country",
-            "website",
-            "email",
-            "contact",
-            "phone",
-            "video",
-            "note",
-            "notes");
     private static final Set<String> LEVELS = Set.of("novice", "beginner", "improver", "intermediate", "advanced");
     private static final Set<String> LEVEL_GRADES = Set.of("absolute", "ultra", "high", "easy", "low", "phrased");
 
@@ -59,59 +41,18 @@ final class HeaderReader {
         this.problems = problems;
     }
 
-    /** Whether a line states something about the dance, rather than to name what is danced. */
-    static boolean isFact(SheetLine line) {
-        return line.tokens().stream()
-                .anyMatch(token ->
-                        token.is(Token.Kind.WORD) && (FACTS.contains(token.text()) || CREDITS.contains(token.text())));
-    }
-
-    private static final Set<String> FACTS = Set.of(
-            "count",
-            "counts",
-            "wall",
-            "walls",
-            "level",
-            "intro",
-            "bpm",
-            "weight",
-            "vocals",
-            "lyrics",
-            "restart",
-            "restarts",
-            "tag",
-            "tags",
-            "sequence",
-            "beginner",
-            "improver",
-            "intermediate",
-            "advanced",
-            "waltz",
-            "dance",
-            "rhythm",
-            "tempo",
-            "start",
-            "song",
-            "artist",
-            "track",
-            "phrased",
-            "clockwise",
-            "anticlockwise",
-            "abbreviations",
-            "ending");
-
     void read(SheetLine next) {
-        line = next;
+        line = HeaderWords.usual(next);
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {
-            title = titleOf(line.text());
-            int bracket = factsFrom(line.text());
+            title = HeaderTitle.of(line.text());
+            int bracket = HeaderTitle.factsFrom(line.text());
             tokens = new HeaderTokens(bracket < 0 ? List.of() : Scanner.tokens(line.text(), bracket));
         } else if (WallNote.namesWall(line.tokens())) {
             return;
         }
-        boolean credits = tokens.startsWith(CREDITS);
+        boolean credits = tokens.startsWith(HeaderFacts.CREDITS);
         while (!tokens.atEnd()) {
             boolean stated = !credits || tokens.isKeyHere();
             boolean taken = intro(tokens) || tempo(tokens) || (stated && fact(tokens));
@@ -134,28 +75,6 @@ final class HeaderReader {
                 line.text().indexOf(':') + 2,
                 "No number of counts is written here, so this line is not used.",
                 tokens.isAbout("intro") ? "Write it like \"Intro: 16 counts\"." : "Write it like \"Count: 32\".");
-    }
-
-    /** Where facts stand behind the title: in brackets, or from "4-wall" or "32 counts" on; -1 where none do. */
-    private static int factsFrom(String title) {
-        Matcher facts = TITLE_FACTS.matcher(title);
-        int bracket = title.indexOf('(');
-        int found = facts.find() && facts.start() > 0 ? facts.start() : -1;
-        return found < 0 || (bracket >= 0 && bracket < found) ? bracket : found;
-    }
-
-    private static final Pattern TITLE_FACTS =
-            Pattern.compile("\\b\\d{1,3}[- ]?(walls?|counts?|cts?)\\b", Pattern.CASE_INSENSITIVE);
-
-    private static String titleOf(String text) {
-        String title = text.strip();
-        if (title.toLowerCase(Locale.ROOT).startsWith("title:")) {
-            title = title.substring("title:".length()).strip();
-        }
-        int bracket = factsFrom(title);
-        String words = bracket > 0 ? title.substring(0, bracket) : title;
-        return words.replaceAll("\\s+", " ")
-                .replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }
 
     private boolean fact(HeaderTokens tokens) {
@@ -229,7 +148,9 @@ final class HeaderReader {
     }
 
     private boolean counts(HeaderTokens tokens) {
-        OptionalInt number = tokens.numberAround(Set.of("count", "counts", "ct", "cts", "c"));
+        boolean walls = tokens.holds("wall") || tokens.holds("walls");
+        OptionalInt number = tokens.numberBefore(walls ? Set.of("c", "beats") : Set.of("c"));
+        number = number.isPresent() ? number : tokens.numberAround(Set.of("count", "counts", "ct", "cts"));
         if (number.isPresent() && counts.isEmpty()) {
             counts = number;
             countsLine = line.number();
@@ -281,6 +202,11 @@ final class HeaderReader {
 
     boolean saysWaltz() {
         return waltz;
+    }
+
+    /** The length that the header states. */
+    OptionalInt counts() {
+        return counts;
     }
 
     int countsLine() {

@@ -98,6 +98,11 @@ final class HeaderTokens {
         return word ? Optional.of(tokens.get(at++)) : Optional.empty();
     }
 
+    /** "64c"; "C = 8" is the length of a part. */
+    OptionalInt numberBefore(Set<String> unit) {
+        return isNumber(at) && isOneOf(at + 1, unit) ? take(at, at + 2) : OptionalInt.empty();
+    }
+
     /** "32 count", "4-wall", "Count: 32", "Walls 4" */
     OptionalInt numberAround(Set<String> unit) {
         if (isNumber(at) && isOneOf(at + 1, unit)) {

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Action;
+import cuelead.dance.Figure;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Turn;
@@ -25,6 +26,7 @@ final class HeadingCheck {
             EnumSet.of(Action.DRAG, Action.SLIDE),
             EnumSet.of(Action.SWAY, Action.BUMP, Action.HIPROLL),
             EnumSet.of(Action.TOUCH, Action.TAP, Action.POINT, Action.HEEL, Action.TOE, Action.DIG, Action.CROSSTOUCH));
+    private static final Set<Action> MARKED = EnumSet.of(Action.KICK, Action.FLICK, Action.HOOK, Action.STOMP);
     private static final Set<String> WHOLE_TURNS = Set.of("rolling_vine", "three_step_turn");
     private static final Set<String> NO_TURNS = Set.of("rumba", "charleston", "k");
 
@@ -47,10 +49,23 @@ final class HeadingCheck {
                     .filter(action -> phrase.figure().isEmpty() && isMissing(action, section))
                     .ifPresent(action -> tell(section, line, "\"" + action.word() + "\""));
         }
+        phrases.stream()
+                .flatMap(phrase -> phrase.figure().stream())
+                .map(call -> call.row().figure())
+                .filter(figure -> FigureTraits.isForeign(figure, section.steps()) || lacksAKick(figure, section))
+                .findFirst()
+                .ifPresent(figure -> tell(section, line, "\"" + figure.name() + "\""));
         List<Integer> named = turns(section.heading(), phrases);
         if (!named.isEmpty() && !isTurned(named, section.steps())) {
             tell(section, line, named.size() == 1 ? amount(named.get(0)) : "these turns");
         }
+    }
+
+    /** A kick within a figure is what it is known by: "kick ball change" where nobody kicks. */
+    private static boolean lacksAKick(Figure figure, Section section) {
+        return figure.pattern().stream()
+                .map(Figure.Beat::action)
+                .anyMatch(action -> MARKED.contains(action) && isMissing(action, section));
     }
 
     private static boolean isMissing(Action named, Section section) {

@@ -21,7 +21,7 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
 
     /** A line of the sheet as it stands. */
     static LaidLine whole(SheetLine line) {
-        return new LaidLine(line.text(), Optional.empty(), List.of(new Piece(0, line, 0)));
+        return new LaidLine(line.text(), line.told(), List.of(new Piece(0, line, 0)));
     }
 
     LaidLine as(LineKind known) {
@@ -58,11 +58,8 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
         for (Piece next : pieces) {
             piece = next.from() <= Math.max(0, column - 1) ? next : piece;
         }
-        int index = Math.max(0, column - 1 - piece.from())
-                + piece.index()
-                - piece.line().lead();
-        int real = column == 0 ? 0 : Math.max(1, index + 1);
-        return new Origins.Place(piece.line().number(), real);
+        Origins.Place place = piece.line().at(piece.index() + Math.max(0, column - 1 - piece.from()));
+        return column == 0 ? new Origins.Place(place.line(), 0) : place;
     }
 
     /** Puts a line together. */

@@ -16,6 +16,9 @@ enum LineKind {
     OTHER;
 
     private static final Set<String> REPEATS = Set.of("repeat", "enjoy", "begin", "again", "start");
+    /** "Start with a vine to the right": the first steps. */
+    private static final Set<String> OPENERS = Set.of("with", "by", "on", "off", "out", "from");
+
     private static final Set<String> NOTES =
             Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
 
@@ -30,6 +33,12 @@ enum LineKind {
         String word = first.equals("then") ? second : first;
         if (word.equals("tag") || word.equals("bridge") || word.equals("tags")) {
             return TAG;
+        }
+        if (addsToWall(line)) {
+            return TAG;
+        }
+        if (isAgain(line)) {
+            return REPEAT;
         }
         if (SequenceReader.isSequence(line)) {
             return SEQUENCE;
@@ -46,17 +55,85 @@ enum LineKind {
         if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
             return ENDING;
         }
-        if (REPEATS.contains(word) && RepeatCall.read(line.text(), 0).isEmpty()) {
+        boolean opens = OPENERS.contains(second) && DanceLine.mayBeDanced(line);
+        if (REPEATS.contains(word) && !opens && RepeatCall.read(line.text(), 0).isEmpty()) {
             return REPEAT;
         }
         return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
     }
 
-    /** "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart". */
+    /**
+     * "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart", "Wall 4: stop after section
+     * 2 and begin again".
+     */
     private static boolean saysRestart(SheetLine line) {
-        return line.tokens().stream()
+        List<Token> tokens = line.tokens();
+        boolean word = tokens.stream()
                 .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+        return word || (WallNote.namesWall(tokens) && beginsAnew(tokens));
     }
+
+    /** "start over", "begin again", "go back to the top", "start the dance from the beginning". */
+    private static boolean beginsAnew(List<Token> tokens) {
+        boolean leaves = tokens.stream().anyMatch(token -> isOneOf(token, LEAVES));
+        for (int i = 0; i + 1 < tokens.size(); i++) {
+            int behind = i + 1;
+            while (behind + 1 < tokens.size() && isOneOf(tokens.get(behind), Set.of("the", "dance", "back", "to"))) {
+                behind++;
+            }
+            if (isOneOf(tokens.get(i), BEGINS) && isOneOf(tokens.get(behind), ANEW)) {
+                return leaves;
+            }
+        }
+        return false;
+    }
+
+    private static final Set<String> LEAVES =
+            Set.of("after", "dance", "stop", "only", "do", "omit", "leave", "skip", "cut", "at", "up", "through");
+    private static final Set<String> BEGINS = Set.of("start", "begin", "go", "return", "back", "starting", "beginning");
+    private static final Set<String> ANEW = Set.of("again", "over", "anew", "from", "top", "beginning", "start");
+
+    private static boolean isOneOf(Token token, Set<String> words) {
+        return token.is(Token.Kind.WORD) && words.contains(token.text());
+    }
+
+    /** "After wall 6 add: ...", "At the end of wall 2 do these extra 4 counts: ..." */
+    private static boolean addsToWall(SheetLine line) {
+        return namesWallFirst(line) && has(line, ADDS) && has(line, Set.of("after", "end", "following", "finishing"));
+    }
+
+    /** Whether the line is about a wall: so many words stand before it at most. */
+    private static boolean namesWallFirst(SheetLine line) {
+        List<Token> words = line.tokens().stream()
+                .filter(token -> !token.is(Token.Kind.MARK))
+                .limit(WORDS_BEFORE_WALL)
+                .toList();
+        return WallNote.namesWall(words);
+    }
+
+    private static final int WORDS_BEFORE_WALL = 7;
+    private static final Set<String> ADDS = Set.of("add", "adds", "adding", "extra", "additional", "insert");
+
+    private static boolean has(SheetLine line, Set<String> words) {
+        return line.tokens().stream().anyMatch(token -> token.is(Token.Kind.WORD) && words.contains(token.text()));
+    }
+
+    /** "& round again", "[48] Repeat dance in new direction", "That's it. Start over on the new wall": no step. */
+    private static boolean isAgain(SheetLine line) {
+        List<Token> words = line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .limit(LONGEST_AGAIN + 1)
+                .toList();
+        boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
+        boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
+        boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
+        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens());
+        return told && words.size() <= LONGEST_AGAIN && !part;
+    }
+
+    private static final int LONGEST_AGAIN = 9;
+    private static final Set<String> PARTS =
+            Set.of("count", "counts", "beat", "beats", "steps", "section", "sections", "last", "tag", "restart");
 
     private static boolean isBracketed(SheetLine line) {
         char first = line.text().charAt(line.firstColumn() - 1);

@@ -1,43 +1,87 @@
 package cuelead.sheet;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
  * "Walk forward R (1), L (2)": steps with counts between them that make sense only together are read as one line,
- * "1-2 walk forward R, L".
+ * "1,2 walk forward R, L". Steps that make sense by themselves keep a line of their own.
  */
 final class Merged {
-    private Merged() {}
+    private static final int MOST_TOGETHER = 8;
 
-    /** Empty where every group stands for itself, or all together make no more sense. */
-    static Optional<LaidLine> of(Row row) {
-        boolean lone = row.counted().stream()
-                .anyMatch(each -> each.group().isLoneAnd(row.line().text()));
-        boolean apart = !lone
-                && (row.counted().size() < 2
-                        || row.counted().stream()
-                                .allMatch(each ->
-                                        LineFit.fits(SheetLayout.line(row, each).text())));
-        if (apart) {
+    private final Row row;
+
+    private Merged(Row row) {
+        this.row = row;
+    }
+
+    /** One line a group of counts, or more of them where they belong together. */
+    static List<LaidLine> lines(Row row) {
+        Merged merged = new Merged(row);
+        List<LaidLine> lines = new ArrayList<>();
+        int from = 0;
+        while (from < row.counted().size()) {
+            int to = merged.end(from);
+            lines.add(merged.line(from, to).orElseThrow());
+            from = to;
+        }
+        return lines;
+    }
+
+    /** Index behind the last group that belongs to the one at {@code from}. */
+    private int end(int from) {
+        int most = Math.min(row.counted().size(), from + MOST_TOGETHER);
+        int end = from + 1;
+        while (end < most && isLone(end) && line(from, end + 1).isPresent()) {
+            end++;
+        }
+        boolean fits = fits(from, end);
+        for (int to = end + 1; to <= most && !(fits && fits(to - 1, to)); to++) {
+            boolean together = fits(from, to);
+            end = together ? to : end;
+            fits |= together;
+        }
+        return isLone(from) && end == from + 1 && line(from, from + 2).isPresent() ? from + 2 : end;
+    }
+
+    private boolean isLone(int index) {
+        return row.counted().get(index).group().isLoneAnd(row.line().text());
+    }
+
+    private boolean fits(int from, int to) {
+        return line(from, to).filter(line -> LineFit.fits(line.text())).isPresent();
+    }
+
+    /** Empty where the counts together are none. */
+    private Optional<LaidLine> line(int from, int to) {
+        if (to > row.counted().size()) {
             return Optional.empty();
         }
+        List<CountPlaces.Counted> groups = row.counted().subList(from, to);
+        if (groups.size() == 1) {
+            return Optional.of(LaidRow.line(row, groups.get(0)));
+        }
         LaidLine.Builder builder = new LaidLine.Builder();
+        builder.add(counts(groups), row.line(), groups.get(0).group().column() - 1);
+        for (CountPlaces.Counted each : groups) {
+            builder.add(row.line(), each.from(), each.to());
+        }
+        int tail = groups.get(groups.size() - 1).tail();
+        builder.add(row.line(), tail, row.line().text().length());
+        return Optional.of(builder.line())
+                .filter(line -> CountGroup.read(line.text()).isPresent());
+    }
+
+    private String counts(List<CountPlaces.Counted> groups) {
         StringBuilder counts = new StringBuilder();
-        for (CountPlaces.Counted each : row.counted()) {
+        for (CountPlaces.Counted each : groups) {
             boolean split = !each.group().counts().get(0).isWhole();
             boolean behindSplit = counts.length() > 0 && "&aA".indexOf(counts.charAt(counts.length() - 1)) >= 0;
             counts.append(counts.isEmpty() || split || behindSplit ? "" : ",")
                     .append(each.group().written(row.line().text()));
         }
-        CountPlaces.Counted first = row.counted().get(0);
-        builder.add(counts.toString(), row.line(), first.group().column() - 1);
-        for (CountPlaces.Counted each : row.counted()) {
-            builder.add(row.line(), each.from(), each.to());
-        }
-        int tail = row.counted().get(row.counted().size() - 1).tail();
-        builder.add(row.line(), tail, row.line().text().length());
-        LaidLine merged = builder.line();
-        boolean read = CountGroup.read(merged.text()).isPresent();
-        return read && (lone || LineFit.fits(merged.text())) ? Optional.of(merged) : Optional.empty();
+        return counts.toString();
     }
 }

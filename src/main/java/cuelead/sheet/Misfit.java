@@ -25,7 +25,7 @@ final class Misfit {
         }
         int total = phrases.stream().mapToInt(Fitting::usual).sum();
         error(
-                "actions_and_counts",
+                "incomplete_figure",
                 written + " counts " + number(counts) + ", but " + number(total) + (total == 1 ? " is" : " are")
                         + " written" + causes(phrases) + ".",
                 total > counts ? tooMany(phrases) : HOLD);

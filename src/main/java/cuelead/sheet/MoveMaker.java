@@ -45,6 +45,9 @@ final class MoveMaker {
 
     /** As many moves as the phrase has counts. */
     List<Move> moves(Phrase phrase, int size) {
+        if (size == 0 && !isTurn(phrase)) {
+            return List.of();
+        }
         List<Move> moves;
         if (!phrase.readable()) {
             footing.lose();
@@ -56,6 +59,11 @@ final class MoveMaker {
             moves = action(phrase, phrase.action().orElseThrow(), size);
         }
         return weighted(phrase, moves);
+    }
+
+    private static boolean isTurn(Phrase phrase) {
+        return phrase.figure().isEmpty()
+                && phrase.action().filter(Phrase.ActionCall::isBareTurn).isPresent();
     }
 
     private List<Move> holds(int column, int size) {
@@ -81,6 +89,7 @@ final class MoveMaker {
         while (moves.size() < size) {
             Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, named));
             List<Foot> feet = listedFeet(call, danced);
+            tellShortList(call, danced, phrase);
             int listed = 0;
             for (Figure.Beat beat : danced.pattern()) {
                 Move move = move(beat, phrase.column());
@@ -95,6 +104,27 @@ final class MoveMaker {
             named = Optional.empty();
         }
         return moves;
+    }
+
+    /** "Shuffle forward R, L": a foot is missing from the list. */
+    private void tellShortList(Phrase.FigureCall call, Figure danced, Phrase phrase) {
+        List<Foot> listed = call.feet();
+        boolean alternate = listed.size() > 1 && listed.get(0) != listed.get(1);
+        boolean stepped =
+                danced.pattern().stream().allMatch(beat -> beat.transfer().takesWeight());
+        if (alternate
+                && stepped
+                && call.turn().isEmpty()
+                && phrase.repeats() == 1
+                && listed.size() + 1 == danced.pattern().size()) {
+            problems.error(
+                    "incomplete_figure",
+                    line,
+                    phrase.column(),
+                    danced.name() + " has " + danced.pattern().size() + " steps, but " + listed.size()
+                            + " feet are listed.",
+                    "List a foot for every step, such as \"R, L, R\".");
+        }
     }
 
     private static Move move(Figure.Beat beat, int column) {
@@ -168,7 +198,7 @@ final class MoveMaker {
                 whichFoot(phrase.column());
             }
         }
-        Direction direction = foot.flatMap(side -> PhraseDraft.lateral(call.action(), side))
+        Direction direction = foot.flatMap(side -> DraftMeaning.lateral(call.action(), side))
                 .filter(side -> call.direction() == Direction.NONE)
                 .orElse(call.direction());
         return new Move(foot, call.action(), direction, turn, call.transfer(), phrase.column());

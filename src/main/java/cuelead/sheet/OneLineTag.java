@@ -3,6 +3,8 @@ package cuelead.sheet;
 import cuelead.sheet.Token.Kind;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A tag whose steps stand on the line of its head: "Tag: 4 counts at the end of wall 3: Hip bumps R, L, R, L".
@@ -28,12 +30,38 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         return Optional.empty();
     }
 
-    /** Walls and counts may be told behind the steps too, in brackets. */
+    /** Walls, counts and the facing may be told behind the steps too: they belong to the head. */
     private static OneLineTag at(SheetLine line, int from) {
-        int bracket = line.text().indexOf('(', from);
-        boolean told = bracket > 0 && line.text().indexOf("wall", bracket) > 0;
-        String head = line.text().substring(0, from) + (told ? line.text().substring(bracket) : "");
-        return new OneLineTag(new SheetLine(line.number(), head), line, from);
+        String text = line.text();
+        int end = remarkFrom(text, from);
+        Matcher told = TOLD.matcher(text).region(from, end);
+        StringBuilder head = new StringBuilder(text.substring(0, from));
+        StringBuilder steps = new StringBuilder(text.substring(0, end));
+        while (told.find()) {
+            head.append(' ').append(told.group());
+            steps.replace(told.start(), told.end(), " ".repeat(told.end() - told.start()));
+        }
+        head.append(' ').append(text.substring(end));
+        return new OneLineTag(
+                new SheetLine(line.number(), head.toString()), new SheetLine(line.number(), steps.toString()), from);
+    }
+
+    private static final String WALLS = "walls?\\s+\\d{1,2}(?:(?:\\s*(?:,|&|\\band\\b))+\\s*\\d{1,2})*";
+    /** In brackets: "end of wall 3", "4 counts"; without them: "at the end of wall 3", "after the 3rd wall". */
+    private static final Pattern TOLD = Pattern.compile(
+            "\\([^()]*\\bwalls?\\b[^()]*\\)|(?<=\\()\\s*\\d{1,2}\\s*(?:counts?|cts?\\.?|beats?)\\b"
+                    + "|,?\\s(?:at )?(?:the )?(?:end of|after|following|on)\\s+(?:the )?(?:"
+                    + WALLS
+                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Where a sentence begins at the end that moves nothing: "You are at 12:00." */
+    private static int remarkFrom(String text, int from) {
+        int stop = text.indexOf(". ", from);
+        while (stop > 0 && !DanceLine.movesNothing(text.substring(stop))) {
+            stop = text.indexOf(". ", stop + 1);
+        }
+        return stop < 0 ? text.length() : stop;
     }
 
     /** "Tag: S6 counts 1-4, x2", "Tag: repeat the last 4 counts" */
@@ -76,8 +104,24 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
                 .anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
     }
 
+    /** The steps alone, a line for each of their counts; none of them counted, a line of as many as are danced. */
+    List<SheetLine> counted(int statedCounts) {
+        String steps = line.text().substring(from);
+        List<CountPlaces.Counted> counted = repeat(line, from).isPresent() ? List.of() : CountPlaces.of(steps, 0);
+        if (counted.size() < 2) {
+            return List.of(whole(statedCounts));
+        }
+        return counted.stream().map(each -> part(steps, each)).toList();
+    }
+
+    private SheetLine part(String steps, CountPlaces.Counted each) {
+        String numbers = each.group().written(steps) + " ";
+        int before = Math.max(0, from + each.from() - numbers.length());
+        return new SheetLine(line.number(), " ".repeat(before) + numbers + steps.substring(each.from(), each.to()));
+    }
+
     /** The steps alone at their own columns, with counts before them: the stated ones, else as many as are danced. */
-    SheetLine counted(int statedCounts) {
+    private SheetLine whole(int statedCounts) {
         String steps = line.text().substring(from);
         Optional<RepeatCall> repeat = repeat(line, from);
         String told = repeat.map(call -> "1-" + Math.max(2, call.length(Math.max(8, statedCounts))))
@@ -87,7 +131,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
     }
 
     private String numbers(int statedCounts) {
-        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line.text(), from));
+        List<Term> terms = Vocabulary.STANDARD.danced(Scanner.tokens(line.text(), from));
         List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, Problems.unheard(), line.number(), terms).phrases();
         boolean fits = UsualCounts.length(phrases) == statedCounts;
         boolean told = statedCounts > 0 && !fits;

@@ -106,19 +106,20 @@ final class Origins {
         return new Claims(
                 claims.clockMarks().stream().map(this::of).toList(),
                 claims.doubts().stream()
-                        .map(doubt -> new Doubt(doubt.part(), doubt.from(), line(doubt.line())))
+                        .map(doubt -> new Doubt(doubt.part(), doubt.from(), doubt.about(), line(doubt.line())))
                         .toList(),
                 line(claims.countsLine()),
                 line(claims.wallsLine()),
                 line(claims.weightLine()),
-                claims.ending().map(this::of),
-                claims.wallEnds().stream()
-                        .map(claim -> new WallClaim(claim.wall(), claim.stated(), line(claim.line())))
+                claims.endings().stream().map(this::of).toList(),
+                claims.walls().stream()
+                        .map(claim -> new WallClaim(claim.wall(), claim.moment(), claim.stated(), line(claim.line())))
                         .toList());
     }
 
     private EndingClaim of(EndingClaim claim) {
-        return new EndingClaim(claim.stated(), claim.wall(), claim.afterCount(), claim.turn(), line(claim.line()));
+        return new EndingClaim(
+                claim.stated(), claim.start(), claim.wall(), claim.afterCount(), claim.turn(), line(claim.line()));
     }
 
     private ClockMark of(ClockMark mark) {

@@ -55,6 +55,15 @@ public final class OwnFigures {
         }
     }
 
+    /**
+     * Reads the file of own figures that a user named, if any.
+     *
+     * @throws Refused when it cannot be read
+     */
+    public static OwnFigures read(Optional<Path> file) throws Refused {
+        return file.isPresent() ? read(file.get()) : NONE;
+    }
+
     /** Reads their text; lines that are none become problems. */
     public static OwnFigures of(String fileName, String text) {
         List<Own> figures = new ArrayList<>();

@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /** What a printed page leaves in a text that is copied from it: page numbers, addresses, the printer's foot line. */
 final class PageCrumbs {
     private static final Pattern CRUMB = Pattern.compile(
-            "(-\\s*)?(page|pg\\.?|p\\.)\\s*\\d{1,3}(\\s*(of|/)\\s*\\d{1,3})?(\\s*-)?"
+            "(.{1,40}\\s)?(sheet|page|pg\\.?)\\s*\\d{1,3}\\s*(of|/)\\s*\\d{1,3}|(-\\s*)?(page|pg\\.?|p\\.)\\s*\\d{1,3}(\\s*(of|/)\\s*\\d{1,3})?(\\s*-)?"
                     + "|-\\s*\\d{1,3}\\s*-|\\d{1,2}\\s*/\\s*\\d{1,2}|\\d{1,2} of \\d{1,2}"
                     + "|(https?://|www\\.)\\S+|\\S+@\\S+\\.\\S+|[-_=*~.#\\s]+|\\(?(cont|continued|contd|over|next page)[.)]*");
 

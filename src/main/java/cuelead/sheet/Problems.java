@@ -25,16 +25,23 @@ final class Problems {
     }
 
     void error(String kind, int line, int column, String sentence, String tryThis) {
-        found.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+        add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
     }
 
     void warning(String kind, int line, int column, String sentence, String tryThis) {
-        found.add(new Problem(Severity.WARNING, kind, file, line, column, sentence, tryThis));
+        add(new Problem(Severity.WARNING, kind, file, line, column, sentence, tryThis));
     }
 
     /** Something to know that is no mistake. */
     void note(String kind, int line, int column, String sentence, String tryThis) {
-        found.add(new Problem(Severity.NOTE, kind, file, line, column, sentence, tryThis));
+        add(new Problem(Severity.NOTE, kind, file, line, column, sentence, tryThis));
+    }
+
+    /** What is told twice is told once. */
+    private void add(Problem problem) {
+        if (!found.contains(problem)) {
+            found.add(problem);
+        }
     }
 
     boolean has(String kind) {

@@ -71,13 +71,57 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         }
 
         private Optional<Source> source(String text) {
+            Optional<Source> inner = first().or(() -> ofSection(text));
             for (int i = head + 1; i < tokens.size(); i++) {
-                Optional<Source> found = sourceAt(text, i);
+                Optional<Source> found = inner.isPresent() ? inner : sourceAt(text, i);
                 if (found.isPresent()) {
                     return found;
                 }
             }
             return Optional.empty();
+        }
+
+        /** "the first 4 counts of section 3", "the first 8 counts" */
+        private Optional<Source> first() {
+            for (int i = Math.max(0, head); i + 2 < tokens.size(); i++) {
+                if (isWord(i, Set.of("first")) && isNumber(i + 1) && isWord(i + 2, COUNTS)) {
+                    int counts = Integer.parseInt(tokens.get(i + 1).text());
+                    int section = section();
+                    return Optional.of(
+                            section > 0 ? new Source.Numbered(section, 1, counts) : new Source.Range(1, counts));
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** "counts 1-4 of section 3" */
+        private Optional<Source> ofSection(String text) {
+            int section = section();
+            for (int i = Math.max(0, head); i + 1 < tokens.size() && section > 0; i++) {
+                boolean of = tokens.stream().skip(i).anyMatch(token -> token.isWord("of") || token.isWord("in"));
+                if (of && isWord(i, COUNTS) && isNumber(i + 1)) {
+                    return range(text, tokens.get(i + 1).column() - 1)
+                            .map(Source.Range.class::cast)
+                            .map(range -> new Source.Numbered(section, range.first(), range.last()));
+                }
+            }
+            return Optional.empty();
+        }
+
+        /** The number of the section that is named; 0 where none is. */
+        private int section() {
+            for (int i = Math.max(0, head); i + 1 < tokens.size(); i++) {
+                if (isWord(i, SECTIONS) && isNumber(i + 1)) {
+                    return Integer.parseInt(tokens.get(i + 1).text());
+                }
+            }
+            return 0;
+        }
+
+        private boolean isNumber(int at) {
+            return at < tokens.size()
+                    && tokens.get(at).is(Kind.NUMBER)
+                    && tokens.get(at).text().length() <= 3;
         }
 
         private Optional<Source> sourceAt(String text, int i) {
@@ -160,6 +204,14 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         }
     }
 
+    private static final Set<String> DOES = Set.of("do", "dance", "add", "the", "first", "counts", "just");
+
+    /** Words in brackets only say what is danced there. */
+    private static boolean hasSteps(String text, int from) {
+        String told = text.substring(from).replaceAll("\\([^)]*\\)", " ");
+        return !DanceLine.movesNothing(told);
+    }
+
     /** "Tag: S6 counts 1-4, x2": a part of the dance is named and nothing else. */
     static Optional<RepeatCall> named(String text, int from) {
         List<Token> tokens = Scanner.tokens(text, from).stream()
@@ -171,7 +223,8 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean section = tokens.get(0).is(Kind.WORD)
                 && (tokens.get(0).text().matches("s\\d{1,2}")
                         || SECTIONS.contains(tokens.get(0).text()));
-        return section ? new Reader(tokens, -1).read(text, from) : Optional.empty();
+        boolean done = DOES.contains(tokens.get(0).text()) && !hasSteps(text, from);
+        return section || done ? new Reader(tokens, -1).read(text, from) : Optional.empty();
     }
 
     /** Whole counts that it takes, where it says them itself; else those of a section. */

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
+import cuelead.dance.WallClaim;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,6 +23,8 @@ final class RestartReader {
     /** Told without its count: "Restart on wall 3" between two sections. */
     private final List<Mark> implied = new ArrayList<>();
 
+    private final List<WallClaim> wallStarts = new ArrayList<>();
+
     RestartReader(Problems problems) {
         this.problems = problems;
     }
@@ -37,13 +40,20 @@ final class RestartReader {
      */
     void line(SheetLine line, int here, List<Integer> sections) {
         WallNote note = WallNote.read(line.tokens());
-        Optional<StepChange> change = StepChange.read(line);
-        OptionalInt after =
-                change.isPresent() ? afterChange(note, change.get(), sections) : after(note, here, sections);
-        change.ifPresent(found -> changes.put(line.number(), found));
+        StepChange.read(line).ifPresent(found -> changes.put(line.number(), found));
         if (note.walls().isEmpty()) {
             unclear(line, "It is not said on which wall to restart.");
-        } else if (after.isEmpty()) {
+        }
+        for (int wall : WallNumbers.checked(note.walls(), line, problems)) {
+            line(line, wall, note.of(wall), here, sections);
+        }
+    }
+
+    private void line(SheetLine line, int wall, WallNote note, int here, List<Integer> sections) {
+        Optional<StepChange> change = Optional.ofNullable(changes.get(line.number()));
+        OptionalInt after =
+                change.isPresent() ? afterChange(note, change.get(), sections) : after(note, here, sections);
+        if (after.isEmpty()) {
             unclear(line, "It is not said after which count to restart, or the sheet has no such section.");
         } else if (after.getAsInt() < 1) {
             unclear(line, "A restart after count 0 leaves nothing of its wall.");
@@ -51,8 +61,10 @@ final class RestartReader {
             if (note.counts().isEmpty() && note.section().isEmpty()) {
                 implied.add(new Mark(here, line));
             }
-            WallNumbers.checked(note.walls(), line, problems)
-                    .forEach(wall -> add(new Restart(wall, after.getAsInt(), note.facing(), line.number())));
+            note.startFacing()
+                    .ifPresent(facing ->
+                            wallStarts.add(new WallClaim(wall, WallClaim.Moment.BEGINNING, facing, line.number())));
+            add(new Restart(wall, after.getAsInt(), note.facing(), line.number()));
         }
     }
 
@@ -166,6 +178,11 @@ final class RestartReader {
                 line.firstColumn(),
                 sentence,
                 "Write it like \"Restart: on wall 3 after count 16\".");
+    }
+
+    /** Where the dancers are said to face at the start of a wall. */
+    List<WallClaim> wallStarts() {
+        return wallStarts;
     }
 
     List<Restart> restarts() {

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Count;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +21,8 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
 
     private static final int SHORTEST_HEADING = 4;
     private static final int SHORTEST_BRACKET = 6;
+    /** "5-8" above "1-2" ends an eight, and the next one begins. */
+    private static final int SHORTEST_LOCAL = 6;
 
     static Row of(SheetLine line, int lastCount, boolean apart) {
         if (OwnLines.isOwn(line)) {
@@ -50,6 +53,13 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 .limit(2)
                 .anyMatch(token ->
                         token.text().startsWith("restart") || token.text().equals("wall"));
+    }
+
+    /** The same row with its first counts found otherwise. */
+    Row withFirst(CountPlaces.Counted first) {
+        List<CountPlaces.Counted> others = new ArrayList<>(counted);
+        others.set(0, first);
+        return new Row(line, kind, others, apart, more);
     }
 
     boolean isCounted() {
@@ -89,7 +99,8 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
 
     /** A line that begins with a range of counts and whose steps are written out below it: a heading. */
     boolean isHeadingOf(Optional<Row> below) {
-        if (counted.size() != 1 || countsBehind()) {
+        boolean openBehind = countsBehind() && !line.text().stripTrailing().matches(".*[)\\]]:?");
+        if (counted.size() != 1 || openBehind) {
             return false;
         }
         CountGroup upper = counted.get(0).group();
@@ -106,6 +117,7 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
         boolean shorter = last(below.counted.get(0).group()) < last(upper);
         boolean local = below.firstCount() == 1
                 && upper.counts().size() % 2 == 0
+                && (upper.counts().size() >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
                 && (first - 1) % upper.counts().size() == 0;
         boolean near = first > 1 || below.line.number() - line.number() == 1 || below.counted.size() > 1;
         return (below.firstCount() == first || local) && shorter && near;
@@ -132,6 +144,10 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
             return danced ? new Row(line, LineKind.COUNTS, counted, apart) : this;
         }
         return this;
+    }
+
+    private boolean isSquare() {
+        return line.text().charAt(line.firstColumn() - 1) == '[';
     }
 
     private boolean isRound() {

@@ -27,6 +27,7 @@ final class SectionDraft {
     private final TreeMap<Integer, Integer> lineOfCount = new TreeMap<>();
     private int base;
     private boolean begun;
+    private boolean doubted;
 
     /**
      * @param base         counts before its first one where its numbers run on (9-16); 0 where they begin again or
@@ -103,6 +104,16 @@ final class SectionDraft {
                 1,
                 "No counts are written below this heading, so " + name + " is left out.",
                 "Write its count lines below it, such as \"1-2 Step R to side, step L beside R\".");
+    }
+
+    /** A line of it could not be read whole. */
+    void doubt() {
+        doubted = true;
+    }
+
+    /** Whether all that is danced in it is known: no line is in doubt, no count is missing. */
+    boolean isWhole() {
+        return !doubted && lineOfCount.size() >= length();
     }
 
     int lastCount() {

@@ -86,7 +86,7 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
                 if (word(letter).length() == 1) {
                     part = word(letter).toUpperCase(Locale.ROOT);
                     at = letter + 1;
-                    partOnly = true;
+                    partOnly = at >= line.length() || !Scanner.isDigit(line.charAt(at));
                     return true;
                 }
                 return false;
@@ -103,7 +103,7 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
 
         private boolean isPartEnd(int next) {
             char c = line.charAt(next);
-            return (c == '[' && isRange(next)) || (Scanner.isDigit(c) && next == at + 1);
+            return ("[(".indexOf(c) >= 0 && isRange(next)) || (Scanner.isDigit(c) && next == at + 1);
         }
 
         /** "S1", "Sec 2", "Section 3", or the bare number behind a part's letter. */

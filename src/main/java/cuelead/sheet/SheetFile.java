@@ -10,12 +10,22 @@ public final class SheetFile {
     private SheetFile() {}
 
     /**
-     * Reads a file. The lines of its problems are those of its text.
+     * Reads a file that names no figures but those of the table.
      *
-     * @throws Refused when there is no such file, it cannot be read, is too large for a step sheet, or holds no text
+     * @throws Refused as below
      */
     public static ReadSheet read(Path file) throws Refused {
-        return read(file.toString(), DocumentFile.read(file));
+        return read(file, OwnFigures.NONE);
+    }
+
+    /**
+     * Reads a file. The lines of its problems are those of its text.
+     *
+     * @param own figures and local names beside those of the table
+     * @throws Refused when there is no such file, it cannot be read, is too large for a step sheet, or holds no text
+     */
+    public static ReadSheet read(Path file, OwnFigures own) throws Refused {
+        return read(file.toString(), DocumentFile.read(file), own);
     }
 
     /**

@@ -31,8 +31,15 @@ final class SheetLayout {
      */
     record Laid(List<LaidLine> lines, int header) {}
 
+    /** Laid out in the manners in which the sheet is written. */
     static Laid of(List<SheetLine> lines) {
-        List<Row> rows = BareCounts.joined(settled(rows(lines)));
+        return Manners.chosen(lines);
+    }
+
+    /** Laid out as the lines stand. */
+    static Laid laid(List<SheetLine> lines) {
+        List<SheetLine> parted = TagHeads.told(HeadedSteps.parted(HeaderValues.joined(lines)));
+        List<Row> rows = BareCounts.joined(ColumnsApart.beside(settled(rows(parted))));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));
         SheetLayout layout = new SheetLayout(rows, waltz ? 6 : 8);
@@ -126,18 +133,17 @@ final class SheetLayout {
         open = written.isEmpty();
     }
 
-    private void counted(Row row) {
-        Optional<LaidLine> merged = Merged.of(row);
-        if (merged.isPresent()) {
-            CountGroup all = CountGroup.read(merged.get().text()).orElseThrow();
-            begin(all, row);
-            laid.add(merged.get());
-            open = true;
-            return;
-        }
-        for (CountPlaces.Counted each : row.counted()) {
-            begin(each.group(), row);
-            laid.add(line(row, each));
+    private void counted(Row written) {
+        Optional<HeadInFront> head = HeadInFront.of(written);
+        Row row = head.map(HeadInFront::row).orElse(written);
+        head.filter(found -> !inTag && cuts.mayBegin(row.firstCount())).ifPresent(found -> {
+            SheetLine words = row.line().part(found.from(), found.to());
+            cuts.head(SectionHead.words(words.text().strip()));
+            laid.add(LaidLine.whole(words).as(LineKind.SECTION));
+        });
+        for (LaidLine line : Merged.lines(row)) {
+            CountGroup.read(line.text()).ifPresent(group -> begin(group, row));
+            laid.add(line);
         }
         open = true;
     }
@@ -149,27 +155,17 @@ final class SheetLayout {
         cuts.count(group);
     }
 
-    static LaidLine line(Row row, CountPlaces.Counted each) {
-        LaidLine.Builder builder = new LaidLine.Builder()
-                .add(
-                        each.group().written(row.line().text()),
-                        row.line(),
-                        each.group().column() - 1)
-                .add(row.line(), each.from(), each.to());
-        if (!row.line().text().substring(each.tail()).isBlank()) {
-            builder.add(row.line(), each.tail(), row.line().text().length());
-        }
-        for (SheetLine more : row.more()) {
-            builder.add(",", more, 0)
-                    .add(more, more.firstColumn() - 1, more.text().length());
-        }
-        return builder.line();
-    }
-
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
         boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
+        if (open && LoneAnd.isLone(row)) {
+            Optional<LaidLine> both = LoneAnd.joined(laid.get(laid.size() - 1), row);
+            if (both.isPresent()) {
+                laid.set(laid.size() - 1, both.get());
+                return i;
+            }
+        }
         if (open && !heads && goesOn(row)) {
             LaidLine above = laid.remove(laid.size() - 1);
             laid.add(Continuation.joined(above, row.line()));
@@ -177,7 +173,7 @@ final class SheetLayout {
         }
         Optional<Row> below = below(i).filter(Row::countsBehind);
         if (!heads && row.kind() == LineKind.OTHER && below.isPresent() && Continuation.leadsTo(row, below.get())) {
-            LaidLine first = line(below.get(), below.get().counted().get(0));
+            LaidLine first = LaidRow.line(below.get(), below.get().counted().get(0));
             cuts.count(below.get().counted().get(0).group());
             laid.add(Continuation.led(row.line(), first));
             open = true;
@@ -223,15 +219,20 @@ final class SheetLayout {
     /** Whether the author counts the lines of this section. */
     private boolean hasCountsInSection(int i) {
         int first = i;
-        while (first > bodyStart && rows.get(first - 1).kind() != LineKind.SECTION) {
+        while (first > bodyStart && !isHead(first - 1)) {
             first--;
         }
-        for (int at = first; at < rows.size() && rows.get(at).kind() != LineKind.SECTION; at++) {
+        for (int at = first; at < rows.size() && !isHead(at); at++) {
             if (rows.get(at).isCounted()) {
                 return true;
             }
         }
         return false;
+    }
+
+    private boolean isHead(int at) {
+        LineKind kind = rows.get(at).kind();
+        return kind == LineKind.SECTION || kind == LineKind.TAG;
     }
 
     private boolean isFollowedByNoCounts(int i) {

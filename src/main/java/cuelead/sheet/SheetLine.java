@@ -5,22 +5,86 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A line of the sheet.
+ * A line of the sheet, perhaps with some of its words put otherwise.
  *
  * @param number 1-based
  * @param text   without its line end
  * @param told   what it is known to be, whatever its words say
- * @param lead   how many of its first characters stand elsewhere in the sheet
+ * @param spots  where its characters stand in the sheet, in order; at least one, the first from index 0
  */
-record SheetLine(int number, String text, Optional<LineKind> told, int lead) {
+record SheetLine(int number, String text, Optional<LineKind> told, List<Spot> spots) {
+    SheetLine {
+        spots = List.copyOf(spots);
+    }
+
+    /** From this 0-based index of the text on, the characters stand from that 0-based index of a line of the sheet on. */
+    record Spot(int from, int line, int index) {
+        Spot moved(int by) {
+            return new Spot(from + by, line, index);
+        }
+    }
+
     /** A line whose words tell what it is. */
     SheetLine(int number, String text) {
-        this(number, text, Optional.empty(), 0);
+        this(number, text, Optional.empty(), List.of(new Spot(0, number, 0)));
+    }
+
+    SheetLine as(LineKind kind) {
+        return new SheetLine(number, text, Optional.of(kind), spots);
     }
 
     /** The same line with words from elsewhere before it. */
     SheetLine behind(String words) {
-        return new SheetLine(number, words + text, told, words.length());
+        return with(0, 0, words);
+    }
+
+    /** The same line with other words between two 0-based indices; they stand where those stood. */
+    SheetLine with(int from, int to, String words) {
+        List<Spot> moved = new ArrayList<>();
+        spots.stream().filter(spot -> spot.from() < from).forEach(moved::add);
+        Origins.Place begin = at(from);
+        moved.add(new Spot(from, begin.line(), begin.column() - 1));
+        Origins.Place end = at(to);
+        moved.add(new Spot(from + words.length(), end.line(), end.column() - 1));
+        int by = words.length() - (to - from);
+        spots.stream().filter(spot -> spot.from() > to).forEach(spot -> moved.add(spot.moved(by)));
+        return new SheetLine(number, text.substring(0, from) + words + text.substring(to), told, moved);
+    }
+
+    /** The characters between two 0-based indices as a line of their own. */
+    SheetLine part(int from, int to) {
+        List<Spot> moved = new ArrayList<>();
+        Origins.Place begin = at(from);
+        moved.add(new Spot(0, begin.line(), begin.column() - 1));
+        spots.stream()
+                .filter(spot -> spot.from() > from && spot.from() < to)
+                .forEach(spot -> moved.add(spot.moved(-from)));
+        return new SheetLine(begin.line(), text.substring(from, to), told, moved);
+    }
+
+    /** This line and the one below it, with a space between them. */
+    SheetLine and(SheetLine below) {
+        String above = text.stripTrailing() + " ";
+        int from = below.firstColumn() - 1;
+        SheetLine rest = below.part(from, below.text().length());
+        List<Spot> all = new ArrayList<>(spots);
+        rest.spots().forEach(spot -> all.add(spot.moved(above.length())));
+        return new SheetLine(number, above + rest.text(), told, all);
+    }
+
+    /** Where the character at this 0-based index stands in the sheet; words from elsewhere stand before what follows. */
+    Origins.Place at(int index) {
+        Spot spot = spots.get(0);
+        int limit = Integer.MAX_VALUE;
+        for (Spot next : spots) {
+            if (next.from() <= index) {
+                spot = next;
+                limit = Integer.MAX_VALUE;
+            } else if (next.line() == spot.line() && limit == Integer.MAX_VALUE) {
+                limit = Math.max(spot.index(), next.index());
+            }
+        }
+        return new Origins.Place(spot.line(), Math.min(limit, spot.index() + Math.max(0, index - spot.from())) + 1);
     }
 
     static List<SheetLine> of(String sheet) {

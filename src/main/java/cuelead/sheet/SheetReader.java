@@ -93,7 +93,7 @@ public final class SheetReader {
         }
         body.ifPresent(read -> headerNotes.forEach(line -> read.note(line)));
         body.ifPresent(BodyReader::finish);
-        if (body.isEmpty() || !body.get().isDance()) {
+        if (body.isEmpty() || !body.get().isDance() || body.get().parts().isEmpty()) {
             return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
         }
         return new ReadSheet(Optional.of(origins.of(dance(body.get()))), problems.all(origins));
@@ -103,7 +103,8 @@ public final class SheetReader {
     private static List<SheetLine> numbered(List<LaidLine> laid) {
         List<SheetLine> lines = new ArrayList<>();
         for (LaidLine line : laid) {
-            lines.add(new SheetLine(lines.size() + 1, line.text(), line.kind(), 0));
+            SheetLine numbered = new SheetLine(lines.size() + 1, line.text());
+            lines.add(line.kind().map(numbered::as).orElse(numbered));
         }
         return lines;
     }
@@ -153,7 +154,7 @@ public final class SheetReader {
                 header.countsLine(),
                 header.wallsLine(),
                 header.weightLine(),
-                read.endingClaim(),
+                read.endingClaims(),
                 read.wallClaims());
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }

@@ -71,7 +71,9 @@ record StepChange(List<Count> counts, String prose) {
 
     /** "LF step fwd (7), RF touch (8)": the counts are known already. */
     private static String withoutCounts(String prose) {
-        return prose.replaceAll("\\(\\s*[0-9&a ,-]+\\)", " ").replaceAll("^[\\s:]+", "");
+        return prose.replaceAll("\\(\\s*[0-9&a ,-]+\\)", " ")
+                .replaceAll("[\"\u201c\u201d]", " ")
+                .replaceAll("^[\\s:]+", "");
     }
 
     /** The last count, for which the first is not enough. */

@@ -5,6 +5,7 @@ import cuelead.dsp.beat.BeatNetwork;
 import cuelead.dsp.beat.Rhythm;
 import cuelead.dsp.beat.Rhythm.HeardBeat;
 import cuelead.dsp.beat.RhythmSearch;
+import cuelead.dsp.beat.Taps;
 import cuelead.report.Refused;
 import cuelead.time.BeatGrid;
 import java.io.IOException;
@@ -36,6 +37,15 @@ public final class Ear {
         BandSpectrum spectrum = read(song, done -> progress.accept(READING_SHARE * done));
         return search.find(spectrum, done -> progress.accept(READING_SHARE + (1 - READING_SHARE) * done))
                 .map(Ear::hearing);
+    }
+
+    /**
+     * Listens again, at the tempo of taps and through them.
+     *
+     * @return empty where the song is shorter than the taps
+     */
+    Optional<BeatGrid> follow(Path song, Taps taps) throws Refused {
+        return search.follow(read(song, done -> {}), taps).map(Ear::hearing).map(Hearing::beats);
     }
 
     private static BandSpectrum read(Path song, DoubleConsumer progress) throws Refused {

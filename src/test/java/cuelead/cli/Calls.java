@@ -60,6 +60,8 @@ final class Calls {
                 Heard.Repeating.NOTHING,
                 Optional.empty());
         return new Moment(
+                PassLines.NONE,
+                KeyHelp.PRACTICE,
                 heard,
                 new PlayState(
                         PlayState.Motion.PLAYING,

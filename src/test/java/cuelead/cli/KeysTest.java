@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -84,16 +84,34 @@ class KeysTest {
     }
 
     @Test
-    void everyOrderIsExplainedOnceInEightyColumnsAndInSixty() {
+    void everyOrderOfAPracticeIsExplainedOnce() {
+        Set<Order> explained = explainedOnce(KeyHelp.PRACTICE);
+        assertEquals(EnumSet.complementOf(EnumSet.of(Order.SLOWER, Order.FASTER)), explained);
+    }
+
+    @Test
+    void theKeysOfALessonAreTheSameOnesAndTwoForItsPace() {
+        Set<Order> explained = explainedOnce(KeyHelp.LESSON);
+        assertTrue(explained.containsAll(EnumSet.of(Order.SLOWER, Order.FASTER, Order.SECTION_AGAIN)));
+    }
+
+    private static Set<Order> explainedOnce(KeyHelp keys) {
         List<Order> explained =
-                KeyHelp.LINES.stream().flatMap(line -> line.orders().stream()).toList();
-        assertEquals(Order.values().length, explained.size());
-        assertEquals(Set.copyOf(Arrays.asList(Order.values())), Set.copyOf(explained));
-        for (int width : new int[] {59, 79}) {
-            List<String> lines = KeyHelp.lines(width);
-            assertEquals((KeyHelp.LINES.size() + 1) / 2, lines.size());
-            assertTrue(lines.stream().allMatch(line -> line.length() <= width), lines.toString());
+                keys.lines().stream().flatMap(line -> line.orders().stream()).toList();
+        Set<Order> once = EnumSet.copyOf(explained);
+        assertEquals(explained.size(), once.size());
+        return once;
+    }
+
+    @Test
+    void keysAreShownInEightyColumnsAndInSixty() {
+        for (KeyHelp keys : List.of(KeyHelp.PRACTICE, KeyHelp.LESSON)) {
+            for (int width : new int[] {59, 79}) {
+                List<String> lines = keys.inColumns(width);
+                assertEquals((keys.lines().size() + 1) / 2, lines.size());
+                assertTrue(lines.stream().allMatch(line -> line.length() <= width), lines.toString());
+            }
+            assertEquals(keys.lines().size(), keys.inColumns(40).size());
         }
-        assertEquals(KeyHelp.LINES.size(), KeyHelp.lines(40).size());
     }
 }

@@ -21,7 +21,7 @@ class LayoutTest {
 
     private static List<String> shown(int columns, int rows, double songSeconds, Layout.Below below) {
         Scene scene = Scene.of(Calls.moment(TIMELINE, songSeconds), FOLLOWER);
-        return new Layout(columns, rows)
+        return new Layout(columns, rows, KeyHelp.PRACTICE)
                 .lines(scene, below).stream().map(AttributedString::toString).toList();
     }
 
@@ -91,7 +91,7 @@ class LayoutTest {
     /** Each press of the key for the keys shows the next page of them, and after the last they go away. */
     @Test
     void theKeysTurnPageByPageWhereTheyAreTooMany() {
-        Layout small = new Layout(40, 10);
+        Layout small = new Layout(40, 10, KeyHelp.PRACTICE);
         List<String> seen = new ArrayList<>();
         int pages = 0;
         for (Layout.Below page = small.turned(Layout.Below.HINT); !page.isHint(); page = small.turned(page)) {
@@ -102,8 +102,8 @@ class LayoutTest {
             pages++;
         }
         assertTrue(pages > 1);
-        assertTrue(seen.containsAll(KeyHelp.lines(39)), seen.toString());
-        Layout large = new Layout(80, 24);
+        assertTrue(seen.containsAll(KeyHelp.PRACTICE.inColumns(39)), seen.toString());
+        Layout large = new Layout(80, 24, KeyHelp.PRACTICE);
         assertTrue(large.turned(large.turned(Layout.Below.HINT)).isHint());
     }
 

@@ -38,6 +38,22 @@ class ReadCommandTest {
         assertTrue(read.out().contains("32 counts, 4 walls, begins with the right foot"), read.out());
     }
 
+    /** A local name is read by every command that is given the file; a line in it that is none is told. */
+    @Test
+    void figuresOfOnesOwn() throws IOException {
+        Path sheet = folder.resolve("kettle.txt");
+        Files.writeString(sheet, WRONG.replace("Step right to right side, touch left beside right", "Lid lift R"));
+        Path own = folder.resolve("own.txt");
+        Files.writeString(own, "lid lift = step R to side, touch L beside R\njust words\n");
+        Bench bench = Bench.withoutDevice(folder);
+        assertTrue(bench.run("read", sheet.toString()).err().contains("lid"), "not known without the file");
+        Bench.Outcome read = bench.run("read", sheet.toString(), "--figures", own.toString());
+        assertTrue(read.out().contains("  3     right  step side"), read.out());
+        assertTrue(read.err().contains("own.txt:2:1: error: This line is no figure of your own."), read.err());
+        Bench.Outcome none = bench.run("check", sheet.toString(), "--figures", "none.txt");
+        assertTrue(none.err().contains("none.txt cannot be read"), none.err());
+    }
+
     @Test
     void rowsForProgramsHaveTheColumnsThatTheirHeadNames() {
         Bench.Outcome read = Bench.withoutDevice(folder).run("read", Bench.DEMO_SHEET, "--tsv");

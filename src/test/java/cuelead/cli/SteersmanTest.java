@@ -37,7 +37,7 @@ class SteersmanTest {
 
     @BeforeEach
     void play() throws Exception {
-        Wish usual = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty());
+        Wish usual = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
         Wish wish = new Wish(
                 usual.sheet(),
                 Optional.empty(),
@@ -46,6 +46,7 @@ class SteersmanTest {
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 0,
@@ -259,7 +260,7 @@ class SteersmanTest {
     }
 
     private static Wish apart() {
-        Wish wish = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty());
+        Wish wish = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
         return new Wish(
                 wish.sheet(),
                 wish.song(),
@@ -269,6 +270,7 @@ class SteersmanTest {
                 wish.fading(),
                 wish.click(),
                 wish.ownWords(),
+                wish.ownFigures(),
                 wish.rate(),
                 wish.fromSeconds(),
                 wish.toSeconds(),

@@ -126,6 +126,7 @@ class LivePracticeLawTest {
                 calls.fading(),
                 usual.click(),
                 Optional.empty(),
+                usual.ownFigures(),
                 usual.rate(),
                 usual.fromSeconds(),
                 usual.toSeconds(),

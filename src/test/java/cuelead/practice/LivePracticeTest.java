@@ -375,6 +375,7 @@ class LivePracticeTest {
                 wish.fading(),
                 wish.click(),
                 wish.ownWords(),
+                wish.ownFigures(),
                 wish.rate(),
                 wish.fromSeconds(),
                 wish.toSeconds(),

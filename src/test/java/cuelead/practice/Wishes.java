@@ -45,6 +45,7 @@ final class Wishes {
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
                 Optional.empty(),
+                Optional.empty(),
                 Optional.<SampleRate>empty(),
                 fromSeconds,
                 toSeconds,

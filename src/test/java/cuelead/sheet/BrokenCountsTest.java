@@ -81,7 +81,7 @@ class BrokenCountsTest {
     void aStatedTotalThatIsNotTheSum() {
         assertEquals(
                 List.of("sheet.txt:2: error: The header says 32 counts, but 16 are written. "
-                        + "Check the numbers of the counts, section by section."),
+                        + "There are 2 sections; check whether one is missing or stands twice, or correct the header."),
                 messages(SHEET.replace("Count: 16", "Count: 32")));
     }
 

@@ -74,8 +74,7 @@ class LooseFormsTest {
     @Test
     void aTagOnOneLineIsReadAtItsColumns() {
         assertEquals(
-                List.of("13:45 unknown_words"),
-                places(SHEET + "Repeat\nTag: 2 counts at the end of wall 6: Sway R, quonk"));
+                List.of("13:45 unread"), places(SHEET + "Repeat\nTag: 2 counts at the end of wall 6: Sway R, quonk"));
     }
 
     /** What stands behind the walls names the tag where counts follow below it. */

@@ -81,7 +81,7 @@ class OneMistakeOnceTest {
     void aSecondMistakeIsFound(String mistake) {
         String[] parts = mistake.split(" (->|@) ");
         String broken = SHEET.replace(LINE, "3-4 Step R forward, quirk");
-        assertEquals(List.of("6:21 unknown_words"), places(broken));
+        assertEquals(List.of("6:21 unread"), places(broken));
         List<String> found = places(broken.replace(parts[0], parts[1]));
         assertEquals(1, found.stream().filter(parts[2]::equals).count(), found::toString);
     }

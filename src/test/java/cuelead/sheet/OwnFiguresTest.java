@@ -45,7 +45,7 @@ class OwnFiguresTest {
         List<Problem> problems = SheetReader.read("sheet.txt", withLine("hold, odd one, hold"), odd)
                 .problems();
         assertEquals(
-                "9:11 unknown_words",
+                "9:11 unread",
                 problems.get(0).line() + ":" + problems.get(0).column() + " "
                         + problems.get(0).kind());
     }

@@ -49,7 +49,7 @@ class StylesInDocumentsTest {
     void aWebPage(Path sheet) throws Exception {
         List<String> lines = Files.readAllLines(sheet);
         String inside = lines.stream()
-                .map(line -> line.replace("&", "&amp;").replace("<", "&lt;"))
+                .map(line -> line.replace("&", "&amp;").replace("<", "&lt;").replace("  ", "&nbsp; "))
                 .collect(Collectors.joining("<br>\n"));
         assertSame(lines, ("<!DOCTYPE html><body>" + inside).getBytes(StandardCharsets.UTF_8));
     }

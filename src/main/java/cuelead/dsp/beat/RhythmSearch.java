@@ -36,6 +36,19 @@ public final class RhythmSearch {
         return found.beats().isEmpty() ? Optional.empty() : Optional.of(counted(found.beats(), song, found.heard()));
     }
 
+    /**
+     * Finds the beats of the whole song at the tempo of the taps and through them.
+     *
+     * @return empty where the song is shorter than the taps
+     */
+    public Optional<Rhythm> follow(BandSpectrum song, Taps taps) {
+        Activations heard = network.hear(song, done -> {});
+        Activations tapped = taps.over(heard);
+        BarPath path = best(metre -> BarPointer.search(tapped, metre, taps.slowest(), taps.fastest()), done -> {});
+        List<PathBeat> sounding = Sounding.only(path.beats(), song);
+        return sounding.size() < taps.count() ? Optional.empty() : Optional.of(counted(sounding, song, heard));
+    }
+
     /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
     Beats beats(BandSpectrum song, DoubleConsumer progress) {
         Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));

@@ -1,0 +1,85 @@
+package cuelead.cli;
+
+import cuelead.dance.Facing;
+import cuelead.dance.Turn;
+import cuelead.plan.DancedCount;
+import cuelead.plan.Run;
+import cuelead.plan.SongFit;
+import cuelead.plan.StyleTempos;
+import cuelead.plan.Timeline;
+import cuelead.practice.Practice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Whether a dance fits its song, in sentences: walls, where the music ends, how to finish to the front, tempo. */
+final class FitListing {
+    private FitListing() {}
+
+    static List<String> lines(Practice practice) {
+        return lines(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
+    }
+
+    static List<String> lines(Timeline timeline, String music) {
+        List<String> lines = new ArrayList<>();
+        String ending = PlanListing.ending(timeline, music);
+        if (timeline.ending().last().isEmpty()) {
+            return List.of(ending);
+        }
+        SongFit fit = SongFit.of(timeline);
+        lines.add(Told.number(fit.walls(), "wall") + ", " + Told.decimal(tenths(fit.secondsAWall()))
+                + " seconds a wall; " + tempo(fit));
+        lines.add(ending);
+        fit.toFront().map(FitListing::finish).ifPresent(lines::add);
+        return lines;
+    }
+
+    private static double tenths(double number) {
+        return Math.round(number * 10) / 10.0;
+    }
+
+    private static String tempo(SongFit fit) {
+        String counts = Told.decimal(tenths(fit.bpm())) + " counts a minute";
+        String ranges = fit.ranges().stream().map(FitListing::range).collect(Collectors.joining(", "));
+        String published = fit.style().orElse("") + " is published at " + ranges;
+        return switch (fit.tempo()) {
+            case NOT_KNOWN -> counts + ".";
+            case WITHIN -> counts + ", as it should be: " + published + ".";
+            case WITHIN_OTHERWISE_COUNTED ->
+                counts + ", right if the beats are counted twice or half as fast: " + published
+                        + ". \"Counts a beat:\" at the head of the sheet changes how they are counted.";
+            case OUTSIDE -> counts + ", unusual for the style: " + published + ".";
+        };
+    }
+
+    private static String range(StyleTempos.Range range) {
+        return range.lowBpm() + " to " + range.highBpm() + " (" + source(range.source()) + ")";
+    }
+
+    private static String source(String shortName) {
+        return switch (shortName) {
+            case "council" -> "a country-western council";
+            case "social" -> "a list for social dancers";
+            default -> "a ballroom council";
+        };
+    }
+
+    private static String finish(SongFit.Finish finish) {
+        DancedCount count = finish.count();
+        Run run = count.run();
+        String where = run.isTag() ? "the tag after wall " + run.wall() : "wall " + run.wall();
+        String written = finish.written().isNone()
+                ? " (nothing turns there)"
+                : " instead of " + ReadListing.turn(finish.written());
+        return "To finish to the front: on count " + count.countInRun() + and(count) + " of " + where + " "
+                + instead(finish.instead()) + written + ", and hold " + Told.facing(Facing.FRONT) + ".";
+    }
+
+    private static String and(DancedCount count) {
+        return count.count().isWhole() ? "" : count.count().label().replaceAll("\\d", "");
+    }
+
+    private static String instead(Turn turn) {
+        return turn.isNone() ? "do not turn" : "turn " + ReadListing.turn(turn);
+    }
+}

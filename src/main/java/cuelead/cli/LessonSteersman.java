@@ -1,0 +1,148 @@
+package cuelead.cli;
+
+import cuelead.dance.Dance;
+import cuelead.lesson.LessonWriter;
+import cuelead.lesson.Pace;
+import cuelead.lesson.Pass;
+import cuelead.lesson.Piece;
+import cuelead.lesson.PieceWords;
+import cuelead.practice.CallsGo;
+import cuelead.practice.Delays;
+import cuelead.practice.Heard;
+import cuelead.practice.LiveWalkthrough;
+import cuelead.practice.LiveWalkthrough.Now;
+import cuelead.practice.Wish;
+import cuelead.report.Refused;
+import cuelead.time.Tempo;
+import java.util.Optional;
+
+/** Gives a user's orders to the lesson that is danced, and says what was done. */
+final class LessonSteersman implements Steered {
+    private static final double DISPLAY_STEP_SECONDS = 0.010;
+
+    private final LiveWalkthrough lesson;
+    private final PieceWords pieces;
+    private final Tempo full;
+    private final CallsGo callsGo;
+
+    /** @param full counts a minute at full speed */
+    LessonSteersman(LiveWalkthrough lesson, Dance dance, Tempo full, CallsGo callsGo) {
+        this.lesson = lesson;
+        pieces = new PieceWords(dance);
+        this.full = full;
+        this.callsGo = callsGo;
+    }
+
+    @Override
+    public Heard heard() {
+        return lesson.now().heard();
+    }
+
+    @Override
+    public void tick() throws Refused {
+        lesson.tick();
+    }
+
+    @Override
+    public boolean hasEnded() {
+        return lesson.hasEnded();
+    }
+
+    /** {@code Pass 5 of 18: sections 1 to 2, walk (68 a minute), time 2 of 3}. */
+    @Override
+    public PassLines pass() {
+        Now now = lesson.now();
+        Pass wanted = now.wanted();
+        String times = wanted.times() == 1 ? "" : ", time " + now.repeat() + " of " + wanted.times();
+        return new PassLines("Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times, next(now));
+    }
+
+    /** In a whole wall it matters more what comes at its end. */
+    private String next(Now now) {
+        if (now.wanted().piece() instanceof Piece.Wall || now.wanted().piece() instanceof Piece.WholeDance) {
+            return "";
+        } else if (now.repeat() < now.wanted().times()) {
+            return now.repeat() + 1 == now.wanted().times() ? "the last time" : "again";
+        }
+        return now.pass() == now.passes()
+                ? "the end"
+                : told(lesson.lesson().passes().get(now.pass()));
+    }
+
+    private String told(Pass pass) {
+        return pieces.written(pass.piece()) + ", " + told(pass.pace());
+    }
+
+    private String told(Pace pace) {
+        return LessonWriter.written(pace) + " (" + Math.round(pace.at(full).beatsPerMinute()) + " a minute)";
+    }
+
+    @Override
+    public PlayState state() {
+        Now now = lesson.now();
+        return new PlayState(
+                lesson.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING,
+                now.heard().settings(),
+                Heard.Repeating.NOTHING,
+                callsGo.usualDipDb(),
+                0,
+                Wish.Click.SILENT,
+                callsGo);
+    }
+
+    @Override
+    public KeyHelp keys() {
+        return KeyHelp.LESSON;
+    }
+
+    @Override
+    public String obey(Order order) throws Refused {
+        switch (order) {
+            case PAUSE_OR_GO_ON -> pauseOrGoOn();
+            case NEXT_SECTION -> {
+                return lesson.skip(1) ? "The next pass." : "This is the last pass.";
+            }
+            case PREVIOUS_SECTION -> {
+                return lesson.skip(-1) ? "The pass before." : "This is the first pass; it begins again.";
+            }
+            case SECTION_AGAIN, ALL_CALLS_BACK -> {
+                lesson.again();
+                return "This pass again.";
+            }
+            case SLOWER -> {
+                return "Again at " + told(lesson.again(-1)) + ".";
+            }
+            case FASTER -> {
+                return "Again at " + told(lesson.again(1)) + ".";
+            }
+            case SOONER -> delay(1);
+            case LATER -> delay(-1);
+            default -> {
+                return ""; // keys of a practice, and those for whoever shows and ends
+            }
+        }
+        return "";
+    }
+
+    private void pauseOrGoOn() {
+        if (lesson.isPaused()) {
+            lesson.resume();
+        } else {
+            lesson.pause();
+        }
+    }
+
+    private void delay(int steps) {
+        lesson.delays(lesson.delays().withMusicLaterBy(steps * DISPLAY_STEP_SECONDS));
+    }
+
+    @Override
+    public Optional<String> news() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Delays delays() {
+        return lesson.delays();
+    }
+}

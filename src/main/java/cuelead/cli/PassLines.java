@@ -1,0 +1,12 @@
+package cuelead.cli;
+
+/**
+ * Where a lesson is, to be read.
+ *
+ * @param now  the pass that is gone through; empty where no lesson is given
+ * @param next what comes after it; empty where the dance says that itself
+ */
+record PassLines(String now, String next) {
+    /** No lesson is given. */
+    static final PassLines NONE = new PassLines("", "");
+}

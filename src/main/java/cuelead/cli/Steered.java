@@ -1,0 +1,34 @@
+package cuelead.cli;
+
+import cuelead.practice.Delays;
+import cuelead.practice.Heard;
+import cuelead.report.Refused;
+import java.util.Optional;
+
+/** What plays and obeys a user's orders. Used on one thread. */
+interface Steered {
+    /** What leaves the speakers now. */
+    Heard heard();
+
+    /** To be called some times a second. */
+    void tick() throws Refused;
+
+    boolean hasEnded();
+
+    /** Obeys; gives what was done in a few words, empty where it shows by itself. */
+    String obey(Order order) throws Refused;
+
+    /** What was done of an order that had to wait for the one before it. */
+    Optional<String> news();
+
+    /** How it plays, as it was ordered. */
+    PlayState state();
+
+    /** Where a lesson is. */
+    PassLines pass();
+
+    /** The keys that it obeys. */
+    KeyHelp keys();
+
+    Delays delays();
+}

@@ -1,0 +1,188 @@
+package cuelead.cli;
+
+import cuelead.dance.Dance;
+import cuelead.lesson.Lesson;
+import cuelead.lesson.LessonFile;
+import cuelead.lesson.LessonReader;
+import cuelead.lesson.LessonWriter;
+import cuelead.lesson.Pass;
+import cuelead.lesson.UsualLesson;
+import cuelead.output.TextFile;
+import cuelead.output.WavFile;
+import cuelead.output.WavFormat;
+import cuelead.practice.CallsGo;
+import cuelead.practice.Delays;
+import cuelead.practice.Practice;
+import cuelead.practice.Track;
+import cuelead.practice.Walkthrough;
+import cuelead.practice.Wish;
+import cuelead.report.Refused;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Walks a class through a dance. */
+@Command(
+        name = "walkthrough",
+        header = "Walk through a dance: section by section, then joined, then faster, then to the music.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "Makes a lesson of the dance and plays it, pass by pass: each section alone and slow, then joined to those"
+                    + " before it, then each wall, tags and restarts alone, then to the music.",
+            "Each pass says what comes and counts in. Keys: right (or Page Down, as a presenter's clicker sends) skips to"
+                    + " the next pass, left goes back, Enter begins the pass again, - and + begin it again slower or"
+                    + " faster, space pauses, q quits."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead walkthrough cues/lamp-on-the-quay.txt",
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 --print",
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 --save my-lesson.txt",
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 --lesson my-lesson.txt",
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 -o at-home.wav --pass 2"
+        })
+final class WalkthroughCommand implements Callable<Integer> {
+    private final Surroundings surroundings;
+
+    @Mixin
+    private PracticeOptions options;
+
+    @Option(
+            names = "--lesson",
+            paramLabel = "FILE",
+            description = "The passes of this file, which --save has written and you may have changed.")
+    private Optional<Path> lessonFile;
+
+    @Option(names = "--print", description = "Show the lesson with its minutes, and play nothing.")
+    private boolean isPrinted;
+
+    @Option(
+            names = "--save",
+            paramLabel = "FILE",
+            description = "Write the lesson as a text file, one pass a line, and play nothing.")
+    private Optional<Path> saved;
+
+    @Option(names = "--pass", paramLabel = "N", description = "Only this pass of the lesson, as --print numbers them.")
+    private Optional<Integer> onlyPass;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE",
+            description = "Write the lesson into this WAV file for practice at home, and play nothing.")
+    private Optional<Path> output;
+
+    @Option(
+            names = "--stems",
+            paramLabel = "DIR",
+            description = "With -o: also write its parts into this folder, as \"render\" does.")
+    private Optional<Path> stems;
+
+    @Mixin
+    private SoundOptions sound;
+
+    WalkthroughCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        Wish wish = sound.hasEar() ? options.wish(CallsGo.APART) : options.wish();
+        if (isPrinted || saved.isPresent() || output.isPresent()) {
+            prepareOnly(wish);
+        } else {
+            teach(wish);
+        }
+        return Failures.DONE;
+    }
+
+    private void prepareOnly(Wish wish) throws Refused, InterruptedException {
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (Practice practice = start.prepare()) {
+            Walkthrough walkthrough = practice.walkthrough(lesson(practice));
+            if (isPrinted) {
+                new LessonListing(practice.dance(), walkthrough, surroundings.out()).print();
+            }
+            if (saved.isPresent()) {
+                save(practice.dance(), walkthrough.lesson());
+            }
+            if (output.isPresent()) {
+                write(practice, walkthrough);
+            }
+            start.remindOfErrors(practice);
+        }
+    }
+
+    private void teach(Wish wish) throws Refused, InterruptedException {
+        Delays delays = sound.delays();
+        DeviceChoice choice = sound.choose(surroundings.devices());
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (OpenedKeys opened = OpenedKeys.of(surroundings);
+                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
+                Practice practice = start.prepare()) {
+            Walkthrough walkthrough = practice.walkthrough(lesson(practice));
+            LivePlay play = new LivePlay(
+                    surroundings, practice, opening.at(practice.rate()), wish.callsGo(), delays, opened.keys());
+            PlayCommand.CAUTION.forEach(surroundings.err()::println);
+            play.teach(walkthrough);
+            start.remindOfErrors(practice);
+        }
+    }
+
+    private Lesson lesson(Practice practice) throws Refused {
+        Dance dance = practice.dance();
+        Lesson lesson = lessonFile.isPresent()
+                ? read(lessonFile.get(), dance)
+                : UsualLesson.of(dance, practice.song().isPresent() ? Pass.Over.MUSIC : Pass.Over.CLICKS);
+        if (onlyPass.isEmpty()) {
+            return lesson;
+        }
+        int passes = lesson.passes().size();
+        if (onlyPass.get() < 1 || onlyPass.get() > passes) {
+            throw new Refused("The lesson has no pass " + onlyPass.get() + ": choose one of 1 to " + passes
+                    + "; --print shows them.");
+        }
+        return new Lesson(List.of(lesson.passes().get(onlyPass.get() - 1)));
+    }
+
+    private Lesson read(Path file, Dance dance) throws Refused {
+        LessonReader.Reading reading = LessonFile.read(file, dance);
+        if (reading.lesson().isEmpty()) {
+            new ProblemPrinter(surroundings.err()).tellInShort(reading.problems());
+            throw new Refused(file + " has " + Told.number(reading.problems().size(), "mistake")
+                    + ", so nothing is played: correct "
+                    + (reading.problems().size() == 1 ? "it" : "them") + " and try again.");
+        }
+        return reading.lesson().get();
+    }
+
+    private void save(Dance dance, Lesson lesson) throws Refused {
+        TextFile.write(saved.get(), new LessonWriter(dance).write(lesson));
+        surroundings
+                .err()
+                .println("Wrote " + saved.get() + " ("
+                        + Told.number(lesson.passes().size(), "pass", "passes") + "). Play it with --lesson "
+                        + saved.get() + ".");
+    }
+
+    private void write(Practice practice, Walkthrough walkthrough) throws Refused, InterruptedException {
+        practice.await(practice.toFrame());
+        Track track = walkthrough.track();
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            long frames = track.toFrame() - track.fromFrame();
+            CountedSound mix = new CountedSound(track.mix(), frames, "Writing", progress);
+            new WavFile().write(mix, track.rate(), WavFormat.PCM_16, output.get());
+            if (stems.isPresent()) {
+                new Stems(track, progress).write(stems.get());
+            }
+        }
+        double seconds = track.rate().secondsAt(track.toFrame());
+        surroundings.err().println("Wrote " + output.get() + " (" + Told.minutes(seconds) + ").");
+    }
+}

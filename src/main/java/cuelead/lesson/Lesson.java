@@ -1,0 +1,18 @@
+package cuelead.lesson;
+
+import java.util.List;
+
+/** What is walked through, pass by pass. Never empty. */
+public record Lesson(List<Pass> passes) {
+    public Lesson {
+        passes = List.copyOf(passes);
+        if (passes.isEmpty()) {
+            throw new IllegalArgumentException("a lesson without a pass");
+        }
+    }
+
+    /** Whether it needs a song. */
+    public boolean needsMusic() {
+        return passes.stream().anyMatch(pass -> pass.over() == Pass.Over.MUSIC);
+    }
+}

@@ -1,0 +1,232 @@
+package cuelead.practice;
+
+import cuelead.plan.DancedCount;
+import cuelead.plan.Extent;
+import cuelead.plan.Timeline;
+import cuelead.practice.Steering.Course;
+import cuelead.practice.Steering.Place;
+import cuelead.sound.Change;
+import cuelead.time.BeatGrid;
+import cuelead.time.BeatPosition;
+import cuelead.time.SampleRate;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * Makes of each order what is heard next, and decides at which beat it begins: on the way that is heard, or from
+ * silence. Orders must come one at a time, when {@link #isReady}. Used on one thread.
+ */
+final class Helm {
+    /** From an order to the first frame that it changes, so that it is planned before that frame is read. */
+    private static final double PLANNING_SECONDS = 0.04;
+
+    private final TakeMaker takes;
+    private final Outputs outputs;
+    private final SampleRate rate;
+    private final Steering steering;
+    private boolean isPaused;
+
+    Helm(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
+        this.takes = takes;
+        this.outputs = outputs;
+        rate = takes.rate();
+        Course course = new Course(first, manner, Optional.empty(), Optional.empty());
+        steering = new Steering(outputs, rate, course, first.mix().fromFrame());
+    }
+
+    /** What leaves the speakers now. */
+    Heard heard() {
+        Place place = steering.heard();
+        Course course = place.course();
+        double seconds = rate.secondsAt(place.songFrame());
+        return new Heard(
+                place.version(),
+                seconds,
+                course.take().timeline(),
+                course.take().heardCalls(),
+                course.manner().calls(),
+                course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
+                course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
+    }
+
+    boolean isPaused() {
+        return isPaused;
+    }
+
+    /** Whether an order can be obeyed now: what was ordered before has begun. */
+    boolean isReady() {
+        return isStanding() || !steering.isUnderWay();
+    }
+
+    void pause() {
+        isPaused = true;
+        outputs.pause();
+    }
+
+    /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
+    void resume() {
+        beginWithHeardBeat();
+        isPaused = false;
+        outputs.resume();
+    }
+
+    /** What is heard when all that was ordered is done. */
+    Course coming() {
+        return steering.coming();
+    }
+
+    private void beginWithHeardBeat() {
+        double seconds = steering.isComingHeard() || steering.landing().isSameWay()
+                ? rate.secondsAt(steering.heard().songFrame())
+                : steering.landing().toSeconds();
+        begin(coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
+    }
+
+    /** The music joins in with the beat that is heard on the device of the calls. */
+    void joinAfterLoss() {
+        beginWithHeardBeat();
+        if (!isPaused) {
+            outputs.resume();
+        }
+    }
+
+    void go(Jump jump) {
+        switch (jump.way()) {
+            case ON, BACK -> jumpTo(jump.aim());
+            case SONG_BEGINNING -> jumpToBeginning();
+            case NO_FURTHER -> {} // what is heard goes on
+        }
+    }
+
+    /** Goes on after the repeated section. */
+    void leaveLoop() {
+        Course now = coming();
+        Extent extent = now.take().extent();
+        Extent onwards = new Extent(extent.from(), Optional.empty(), extent.earliestSeconds());
+        goOn(now.manner(), now.take().timeline(), onwards, now.aim());
+    }
+
+    /** Changes how what is heard is played. */
+    void change(UnaryOperator<Manner> change) {
+        Course now = coming();
+        goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
+    }
+
+    /** Moves the dance under the music. */
+    void layOn(Ground ground) {
+        Timeline timeline = ground.timeline();
+        // a section that was jumped to lies elsewhere now
+        goOn(coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
+    }
+
+    /** The music plays on; calls are planned anew from the next beat on. */
+    private void goOn(Manner manner, Timeline timeline, Extent extent, Optional<DancedCount> aim) {
+        Course now = coming();
+        Landing landing = Landing.onTheWay(grid(), heardBeforeNextSeconds(), nextSeconds());
+        double at = landing.atSeconds();
+        double earliest = isStanding() ? at : Math.max(at, steering.begunUntilSeconds(at));
+        Take take = takes.make(timeline, new Extent(extent.from(), extent.to(), earliest), manner);
+        Optional<Change.Loop> loop = extent.to().isPresent() ? now.loop() : Optional.empty();
+        goOver(new Course(take, manner, aim, loop), landing);
+    }
+
+    private void jumpTo(DancedCount start) {
+        Course now = coming();
+        Timeline timeline = now.take().timeline();
+        BeatPosition runUp = new Sections(timeline).runUpOf(start);
+        Extent extent = new Extent(start.at(), Optional.empty(), grid().secondsAt(runUp));
+        Take take = takes.make(timeline, extent, now.manner());
+        goOver(new Course(take, now.manner(), Optional.of(start), Optional.empty()), landing(runUp));
+    }
+
+    /** To the first beat of the song, so that beat follows beat here, too. */
+    private void jumpToBeginning() {
+        Course now = coming();
+        Extent whole = Extent.whole(now.take().timeline());
+        BeatPosition first = Landing.beatFrom(grid(), 0);
+        double earliest = Math.max(grid().secondsAt(first), whole.earliestSeconds());
+        Extent extent = new Extent(whole.from(), Optional.empty(), earliest);
+        Take take = takes.make(now.take().timeline(), extent, now.manner());
+        goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
+    }
+
+    void loopSection(Sections sections) {
+        Course now = coming();
+        DancedCount start = meant(sections);
+        BeatPosition runUp = inTheSong(sections.runUpOf(start));
+        double from = grid().secondsAt(runUp);
+        double end = grid().secondsAt(sections.endOf(start));
+        if (end <= from) {
+            return; // the section was over before the song began, so there is nothing to repeat
+        }
+        Extent extent = new Extent(start.at(), Optional.of(sections.endOf(start)), from);
+        Take take = takes.make(now.take().timeline(), extent, now.manner());
+        Change.Loop loop = new Change.Loop(rate.frameAt(from), rate.frameAt(end));
+        double quiet = steering.quietFromSeconds(nextSeconds(), take);
+        Landing landing = from <= quiet && quiet < end ? new Landing(quiet, quiet) : landing(runUp);
+        goOver(new Course(take, now.manner(), Optional.of(start), Optional.of(loop)), landing);
+    }
+
+    /** A dance that was moved may begin before its song: then the song's first beat. */
+    private BeatPosition inTheSong(BeatPosition wanted) {
+        return grid().secondsAt(wanted) < 0 ? Landing.beatFrom(grid(), 0) : wanted;
+    }
+
+    private Landing landing(BeatPosition wanted) {
+        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wanted);
+    }
+
+    private void goOver(Course course, Landing landing) {
+        if (isStanding()) {
+            begin(course, landing.toSeconds());
+        } else {
+            steering.goOver(course, landing);
+        }
+    }
+
+    private void begin(Course course, double seconds) {
+        long frame = rate.frameAt(seconds);
+        Take take = course.take();
+        boolean isRepeated = course.loop().isPresent();
+        steering.begin(isRepeated ? course : course.with(take.with(take.mix().withoutClipsBefore(frame))), frame);
+    }
+
+    /** Whether nothing is heard that a change could lead on from. */
+    private boolean isStanding() {
+        return isPaused || outputs.hasEnded();
+    }
+
+    private double nextSeconds() {
+        return isStanding()
+                ? heard().songSeconds()
+                : rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
+    }
+
+    private double heardBeforeNextSeconds() {
+        return isStanding() ? nextSeconds() : steering.heardBeforeNextSeconds();
+    }
+
+    /** The section that the user means: the one that is heard, or that he has just jumped to. */
+    DancedCount meant(Sections sections) {
+        Course now = coming();
+        double seconds = placeSeconds();
+        return now.aim()
+                .filter(aim -> seconds < aim.songSeconds() || now.loop().isPresent())
+                .orElseGet(() -> sections.at(seconds));
+    }
+
+    /** What is heard, or where the last jump has just led. */
+    double placeSeconds() {
+        Place place = steering.isComingHeard() ? steering.heard() : steering.next();
+        return rate.secondsAt(place.songFrame());
+    }
+
+    Optional<Sections> sections() {
+        Timeline timeline = coming().take().timeline();
+        return timeline.counts().isEmpty() ? Optional.empty() : Optional.of(new Sections(timeline));
+    }
+
+    private BeatGrid grid() {
+        return coming().take().timeline().grid();
+    }
+}

@@ -1,0 +1,254 @@
+package cuelead.practice;
+
+import cuelead.lesson.Lesson;
+import cuelead.lesson.Pace;
+import cuelead.lesson.Pass;
+import cuelead.plan.Timeline;
+import cuelead.practice.Steering.Course;
+import cuelead.practice.Steering.Place;
+import cuelead.report.Refused;
+import cuelead.time.BeatGrid;
+import cuelead.time.SampleRate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A lesson that is danced: pass follows pass by itself, and the user may repeat one, also slower or faster, go back or
+ * skip, at any moment and on the beat. Used on one thread, which makes each round before it is needed; the audio thread
+ * never waits for it.
+ */
+public final class LiveWalkthrough {
+    /** From an order to the first frame that it changes, so that it is planned before that frame is read. */
+    private static final double PLANNING_SECONDS = 0.04;
+    /** The next round is ordered so long before it begins; until it has begun, orders wait. */
+    private static final double ORDERED_AHEAD_SECONDS = 0.25;
+    /** A pass is made slower or faster by a twentieth of full speed at a time. */
+    private static final double PACE_STEPS = 20;
+
+    private final Rounds rounds;
+    private final Outputs outputs;
+    private final SampleRate rate;
+    private final Steering steering;
+    private final List<Pass> passes;
+    /** The round of each version of what is heard; the first has number 1. */
+    private final List<Round> ordered = new ArrayList<>();
+
+    private Optional<Round> prepared = Optional.empty();
+    private Optional<Round> wanted = Optional.empty();
+    private boolean isPaused;
+
+    LiveWalkthrough(Rounds rounds, Outputs outputs) throws Refused {
+        this.rounds = rounds;
+        this.outputs = outputs;
+        rate = rounds.rate();
+        passes = new ArrayList<>(rounds.lesson().passes());
+        Round first = rounds.round(1, passes.get(0), 1);
+        ordered.add(first);
+        steering = new Steering(outputs, rate, course(first), first.fromFrame());
+    }
+
+    /**
+     * Where the lesson is.
+     *
+     * @param pass    which pass, from 1
+     * @param passes  how many there are
+     * @param wanted  it
+     * @param repeat  which time, from 1
+     * @param heard   what leaves the speakers now
+     */
+    public record Now(int pass, int passes, Pass wanted, int repeat, Heard heard) {}
+
+    /** What leaves the speakers now. */
+    public Now now() {
+        Place place = steering.heard();
+        Round round = ordered.get(place.version() - 1);
+        Take take = round.take();
+        Heard heard = new Heard(
+                place.version(),
+                rate.secondsAt(place.songFrame()),
+                take.timeline(),
+                take.heardCalls(),
+                round.manner().calls(),
+                Heard.Repeating.NOTHING,
+                take.extent()
+                        .first(take.timeline())
+                        .filter(first -> rate.secondsAt(place.songFrame()) < first.songSeconds()));
+        return new Now(round.pass(), passes.size(), round.wanted(), round.repeat(), heard);
+    }
+
+    /** The lesson with every change of pace that was made. */
+    public Lesson lesson() {
+        return new Lesson(passes);
+    }
+
+    /** To be called some times a second: makes and orders the next round, and obeys an order that had to wait. */
+    public void tick() throws Refused {
+        if (outputs.goOnAlone()) {
+            beginAgain();
+        }
+        outputs.keepTogether();
+        if (!isStanding() && steering.isUnderWay()) {
+            return;
+        }
+        if (wanted.isPresent()) {
+            Round round = wanted.get();
+            wanted = Optional.empty();
+            goTo(round);
+        } else if (!isStanding()) {
+            lead();
+        }
+    }
+
+    private void lead() throws Refused {
+        Round last = last();
+        if (prepared.isEmpty()) {
+            prepared = after(last);
+        }
+        long left = last.toFrame() - steering.next().songFrame();
+        if (prepared.isPresent() && left <= rate.frameAt(PLANNING_SECONDS + ORDERED_AHEAD_SECONDS)) {
+            order(
+                    prepared.get(),
+                    new Landing(
+                            rate.secondsAt(last.toFrame()),
+                            rate.secondsAt(prepared.get().fromFrame())));
+        }
+    }
+
+    private Round last() {
+        return ordered.get(ordered.size() - 1);
+    }
+
+    private Optional<Round> after(Round round) throws Refused {
+        if (!round.isLastOfPass()) {
+            return Optional.of(rounds.round(round.pass(), round.wanted(), round.repeat() + 1));
+        }
+        return round.pass() < passes.size() ? Optional.of(firstOf(round.pass() + 1)) : Optional.empty();
+    }
+
+    private Round firstOf(int pass) throws Refused {
+        return rounds.round(pass, passes.get(pass - 1), 1);
+    }
+
+    public boolean isPaused() {
+        return isPaused;
+    }
+
+    /** Silence, until {@link #resume}; other orders are obeyed meanwhile. */
+    public void pause() {
+        isPaused = true;
+        outputs.pause();
+    }
+
+    /** Goes on with the run-up of the round that was heard: in the middle nobody would know where to step. */
+    public void resume() {
+        beginAgain();
+        isPaused = false;
+        outputs.resume();
+    }
+
+    private void beginAgain() {
+        Round round =
+                steering.isUnderWay() ? last() : ordered.get(steering.heard().version() - 1);
+        begin(round);
+        if (!isPaused) {
+            outputs.resume();
+        }
+    }
+
+    /** Whether all has been heard. */
+    public boolean hasEnded() {
+        return outputs.hasEnded();
+    }
+
+    /** How much later than the computer knows things are heard. */
+    public Delays delays() {
+        return outputs.delays();
+    }
+
+    /** Changes that: what is shown follows. */
+    public void delays(Delays other) {
+        outputs.delays(other);
+    }
+
+    /** This pass again, from its first time. */
+    public void again() throws Refused {
+        want(firstOf(meant()));
+    }
+
+    /**
+     * Another pass.
+     *
+     * @param passes how many on; below 0 = back. Held within the lesson
+     * @return whether there is one so far on
+     */
+    public boolean skip(int passes) throws Refused {
+        int pass = Math.max(1, Math.min(this.passes.size(), meant() + passes));
+        boolean isAnother = pass != meant();
+        if (isAnother || passes < 0) {
+            want(firstOf(pass));
+        }
+        return isAnother;
+    }
+
+    /**
+     * This pass again, slower or faster; it stays so.
+     *
+     * @param steps of a twentieth of full speed; below 0 = slower
+     * @return the pace that it has now
+     */
+    public Pace again(int steps) throws Refused {
+        int pass = meant();
+        Pass now = passes.get(pass - 1);
+        double ofFull =
+                now.pace().at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
+        double stepped = (Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS;
+        double held = Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, stepped));
+        Pass changed = now.at(new Pace.Share(held));
+        passes.set(pass - 1, changed);
+        want(firstOf(pass));
+        return changed.pace();
+    }
+
+    /** The pass that the user means: the one that is heard, or that he has just ordered. */
+    private int meant() {
+        return wanted.map(Round::pass).orElseGet(() -> steering.isUnderWay() ? last().pass() : now().pass());
+    }
+
+    private void want(Round round) throws Refused {
+        wanted = Optional.of(round);
+        tick();
+    }
+
+    private void goTo(Round round) {
+        if (isStanding()) {
+            begin(round);
+            return;
+        }
+        Timeline heard = last().take().timeline();
+        BeatGrid grid = heard.grid();
+        double next = rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
+        Landing landing = Landing.onBeat(grid, steering.heardBeforeNextSeconds(), next, round.beatSeconds());
+        order(round, landing);
+    }
+
+    private void order(Round round, Landing landing) {
+        ordered.add(round);
+        prepared = Optional.empty();
+        steering.goOver(course(round), landing);
+    }
+
+    private void begin(Round round) {
+        ordered.add(round);
+        prepared = Optional.empty();
+        steering.begin(course(round), round.fromFrame());
+    }
+
+    private boolean isStanding() {
+        return isPaused || outputs.hasEnded();
+    }
+
+    private static Course course(Round round) {
+        return new Course(round.take(), round.manner(), Optional.empty(), Optional.empty());
+    }
+}

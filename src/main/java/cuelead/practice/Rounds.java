@@ -1,0 +1,166 @@
+package cuelead.practice;
+
+import cuelead.dance.Dance;
+import cuelead.dance.Metre;
+import cuelead.lesson.Lesson;
+import cuelead.lesson.Pass;
+import cuelead.lesson.Pass.Over;
+import cuelead.lesson.Piece;
+import cuelead.lesson.PieceWords;
+import cuelead.plan.CallSettings;
+import cuelead.plan.Timeline;
+import cuelead.report.Refused;
+import cuelead.sound.Balance;
+import cuelead.sound.ClickAt;
+import cuelead.sound.Levels;
+import cuelead.sound.MixPlan;
+import cuelead.time.Beats;
+import cuelead.time.SampleRate;
+import cuelead.time.Tempo;
+import java.util.List;
+
+/** Makes the rounds of a lesson, each from beats, calls and clips of its own. Used on one thread. */
+final class Rounds {
+    private final Lesson lesson;
+    private final Manner usual;
+    private final TakeMaker overMusic;
+    private final TakeMaker overClicks;
+    private final PieceWords words;
+    private final Tempo full;
+
+    /** @param usual how the dance is played over its music, or over clicks where it has none */
+    Rounds(Lesson lesson, Manner usual, TakeMaker takes) {
+        this.lesson = lesson;
+        this.usual = usual;
+        overMusic = takes;
+        overClicks = takes.withoutMusic();
+        words = new PieceWords(dance());
+        full = usual.ground().countTempo();
+    }
+
+    private Dance dance() {
+        return usual.ground().dance();
+    }
+
+    Lesson lesson() {
+        return lesson;
+    }
+
+    SampleRate rate() {
+        return overMusic.rate();
+    }
+
+    /** Counts a minute at full speed. */
+    Tempo full() {
+        return full;
+    }
+
+    /** How long a round takes, without making it; parameters as {@link #round}. */
+    double seconds(int number, Pass pass, int repeat) throws Refused {
+        RoundSpan span = span(number, pass, repeat, ground(number, pass).timeline());
+        return rate().secondsAt(span.toFrame() - span.fromFrame());
+    }
+
+    /**
+     * One round.
+     *
+     * @param number of the pass, from 1
+     * @param pass   it, or what the user has made of it
+     * @param repeat from 1
+     * @throws Refused when the pass cannot be danced, or the voice cannot speak
+     */
+    Round round(int number, Pass pass, int repeat) throws Refused {
+        Ground ground = ground(number, pass);
+        Timeline timeline = ground.timeline();
+        RoundSpan span = span(number, pass, repeat, timeline);
+        TakeMaker maker = pass.over() == Over.MUSIC ? overMusic : overClicks;
+        Manner even = new Manner(ground, settings(pass), usual.click(), Levels.EVEN);
+        Take take = maker.make(timeline, span.extent(title(pass, repeat)), even);
+        maker.check();
+        Levels levels = levels(pass, take);
+        MixPlan mix = upTo(take.mix().withLevels(levels), span);
+        return new Round(
+                number,
+                repeat,
+                pass,
+                even.with(levels),
+                take.with(mix),
+                span.runUpSeconds(),
+                span.fromFrame(),
+                span.toFrame());
+    }
+
+    private RoundSpan span(int number, Pass pass, int repeat, Timeline timeline) throws Refused {
+        return RoundSpan.of(pass, repeat, timeline, rate())
+                .orElseThrow(() -> new Refused("Pass " + number + ", " + words.written(pass.piece())
+                        + ", is not danced" + (pass.over() == Over.MUSIC ? " before the music ends" : "")
+                        + ": choose another in the lesson."));
+    }
+
+    private Ground ground(int number, Pass pass) throws Refused {
+        if (pass.over() == Over.CLICKS) {
+            Metre metre = dance().header().metre();
+            int walls = Math.max(Ground.wallsWithoutMusic(dance()), wallOf(pass.piece()) + 1);
+            return Ground.overClicks(dance(), pass.pace().at(full), 2 * metre.countsInSection(), walls);
+        }
+        if (!overMusic.hasMusic()) {
+            throw new Refused(
+                    "Pass " + number + " is danced to music, and there is none: name the song behind the sheet,"
+                            + " or write \"clicks\" in the lesson.");
+        }
+        return usual.ground();
+    }
+
+    private static int wallOf(Piece piece) {
+        if (piece instanceof Piece.Wall wall) {
+            return wall.wall();
+        } else if (piece instanceof Piece.TagOf tag) {
+            return tag.wall();
+        }
+        return piece instanceof Piece.RestartOf restart ? restart.wall() : 1;
+    }
+
+    /**
+     * The lead lasts as many seconds as at full speed, in half beats: words are spoken as fast as ever, so with the lead
+     * in beats a call would come far too early. It is never less than a beat, so that dancers can count on it.
+     */
+    private CallSettings settings(Pass pass) {
+        double ofFull = pass.pace().at(full).beatsPerMinute() / full.beatsPerMinute();
+        Beats lead = atPace(usual.calls().lead(), ofFull);
+        Beats sectionLead = atPace(usual.calls().sectionLead(), ofFull);
+        return new CallSettings(lead, longer(lead, sectionLead), pass.level(), pass.fading());
+    }
+
+    private static Beats atPace(Beats lead, double ofFull) {
+        if (ofFull >= 1 || lead.compareTo(Beats.ONE) <= 0) {
+            return lead;
+        }
+        return longer(Beats.ONE, Beats.HALF.times(Math.round(lead.toDecimal() * ofFull * 2)));
+    }
+
+    private static Beats longer(Beats a, Beats b) {
+        return a.compareTo(b) >= 0 ? a : b;
+    }
+
+    private String title(Pass pass, int repeat) {
+        if (repeat == 1) {
+            return words.spoken(pass.piece());
+        }
+        return repeat == pass.times() ? "last time" : "again";
+    }
+
+    /** Over music as loud as the practice; clicks with their calls are as loud as music would be. */
+    private Levels levels(Pass pass, Take take) {
+        return pass.over() == Over.MUSIC
+                ? usual.levels()
+                : Balance.of(take.mix(), new float[0]).with(usual.levels().sides());
+    }
+
+    private static MixPlan upTo(MixPlan mix, RoundSpan span) {
+        List<ClickAt> clicks = mix.clicks().stream()
+                .filter(click -> click.frame() < span.quietFromFrame())
+                .toList();
+        return new MixPlan(
+                mix.rate(), mix.music(), mix.clips(), clicks, mix.levels(), span.fromFrame(), span.toFrame());
+    }
+}

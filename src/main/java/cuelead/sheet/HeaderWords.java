@@ -1,0 +1,52 @@
+package cuelead.sheet;
+
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Other words for the facts of a header: "32/4/Beginner", "Lead-in: 16", "Intro: 2 x 8", "104 beats per minute". */
+final class HeaderWords {
+    private static final int FLAGS = Pattern.CASE_INSENSITIVE;
+    private static final List<Map.Entry<Pattern, String>> USUAL = List.of(
+            Map.entry(
+                    Pattern.compile("^\\W*(?:dance(?: name)?|name(?: of (?:the )?dance)?)\\s*[:=]\\s*(?=\\S)", FLAGS),
+                    "Title: "),
+            Map.entry(
+                    Pattern.compile(
+                            "\\b(?:music tempo|tempo|speed|beats per minute|mm)\\s*[:=]?\\s*(?=\\d{2,3}\\s*(?:[,;|.]|$))",
+                            FLAGS),
+                    "BPM: "),
+            Map.entry(Pattern.compile("(?<=\\d)\\s*beats (?:per|a) minute\\b", FLAGS), " bpm"),
+            Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
+            Map.entry(
+                    Pattern.compile("(?<=\\d)\\s*(?:counts?|beats?) in\\b(?!\\s*(?:the|each|a|every|all))", FLAGS),
+                    " count intro"));
+    /** "32/4/Beginner" */
+    private static final Pattern BARE =
+            Pattern.compile("^\\W*(\\d{2,3})\\s*[/|,]\\s*([1248])\\s*[/|,]\\s*(?=[A-Za-z])");
+
+    private static final Pattern EIGHTS =
+            Pattern.compile("\\b(intro(?:duction)?\\W+)([1-9])\\s?x\\s?([68])\\b(?:\\s*counts?)?", FLAGS);
+
+    private HeaderWords() {}
+
+    /** The same line in the usual words. */
+    static SheetLine usual(SheetLine line) {
+        SheetLine usual = line;
+        for (Map.Entry<Pattern, String> words : USUAL) {
+            Matcher found = words.getKey().matcher(usual.text());
+            usual = found.find() ? usual.with(found.start(), found.end(), words.getValue()) : usual;
+        }
+        Matcher bare = BARE.matcher(usual.text());
+        if (bare.find()) {
+            usual = usual.with(bare.start(), bare.end(), bare.group(1) + " counts, " + bare.group(2) + " walls, ");
+        }
+        Matcher eights = EIGHTS.matcher(usual.text());
+        if (eights.find()) {
+            int counts = Integer.parseInt(eights.group(2)) * Integer.parseInt(eights.group(3));
+            usual = usual.with(eights.start(2), eights.end(), counts + " counts");
+        }
+        return usual;
+    }
+}

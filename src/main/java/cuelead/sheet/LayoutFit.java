@@ -1,0 +1,79 @@
+package cuelead.sheet;
+
+import cuelead.dance.Count;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** How little sense a layout of a sheet makes: lines that do not fit their counts, counts left out, a length not kept. */
+final class LayoutFit {
+    private static final int NO_DANCE = 1000;
+    private static final int MISFIT = 4;
+    private static final int LONGEST_GAP = 8;
+    private static final int MOST_TOTAL = 16;
+
+    private int cost;
+    private int last;
+    private int written;
+    private boolean inTag;
+
+    private LayoutFit() {}
+
+    /** 0 where all lines fit. */
+    static int cost(SheetLayout.Laid laid) {
+        LayoutFit fit = new LayoutFit();
+        HeaderReader header = new HeaderReader(Problems.unheard());
+        for (int i = 0; i < laid.lines().size(); i++) {
+            SheetLine line = asRead(laid.lines().get(i));
+            if (i < laid.header()) {
+                header.read(line);
+            } else {
+                fit.add(line);
+            }
+        }
+        return fit.total(header.counts());
+    }
+
+    private static SheetLine asRead(LaidLine laid) {
+        SheetLine line = new SheetLine(1, laid.text());
+        return laid.kind().map(line::as).orElse(line);
+    }
+
+    private void add(SheetLine line) {
+        switch (LineKind.of(line)) {
+            case COUNTS -> counts(line);
+            case OTHER -> cost += DanceLine.mayBeDanced(line) ? MISFIT : 0;
+            case SECTION -> section(line);
+            case TAG -> inTag = true;
+            default -> {
+                // nothing that is danced
+            }
+        }
+    }
+
+    private void section(SheetLine line) {
+        Optional<SectionHead> head = SectionHead.read(line.text());
+        inTag = false;
+        last = head.filter(SectionHead::hasRange)
+                .map(found -> found.first() - 1)
+                .orElse(last);
+    }
+
+    private void counts(SheetLine line) {
+        CountGroup group = CountGroup.read(line.text()).orElseThrow();
+        Count first = group.counts().get(0);
+        int number = first.isWhole() ? first.number() : first.number() + 1;
+        boolean repeat = RepeatCall.read(line.text(), group.end()).isPresent();
+        int whole = (int) group.counts().stream().filter(Count::isWhole).count();
+        boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
+        cost += repeat || fits ? 0 : MISFIT;
+        boolean follows = number == last + 1 || number == 1 || !first.isWhole();
+        cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
+        last = Math.max(1, group.counts().get(group.counts().size() - 1).number());
+        written += inTag ? 0 : whole;
+    }
+
+    private int total(OptionalInt stated) {
+        int missing = stated.isPresent() ? Math.min(MOST_TOTAL, Math.abs(stated.getAsInt() - written)) : 0;
+        return written == 0 ? NO_DANCE : cost + missing;
+    }
+}

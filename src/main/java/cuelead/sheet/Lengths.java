@@ -1,0 +1,145 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Lengths instead of counts: "K step with claps (8)", "vine right and touch (4 counts), then ...", "8 counts: two jazz
+ * boxes"; a line without one is as long as its figures are. Each gets the counts that it is danced on, from 1 in a
+ * section with a heading, else from where the line above ends.
+ */
+final class Lengths implements Manner {
+    private static final int LONGEST = 64;
+    private static final String UNIT = "(?:-?\\s*(?:counts?|cts?\\.?|beats?|c))";
+    private static final Pattern STATED = Pattern.compile(
+            "[(\\[]\\s*(?:for |over |x ?|= ?)?(\\d{1,2})\\s*" + UNIT + "?\\s*[)\\]]"
+                    + "|(?:[-=,:] *|\\bfor +|\\bover +|\\bin +|\\s\\s|\\t)(\\d{1,2})\\s*" + UNIT
+                    + "\\b(?=\\s*(?:[.,;)]|-|$))"
+                    + "|(?:\\s\\s|\\t|- |= ?)(\\d{1,2})\\s*$",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern HEAD = Pattern.compile(
+            "^\\W*?(?:(?:for|next|then|first|last|and)\\s+)*[(\\[]?(\\d{1,2})\\s*" + UNIT
+                    + "\\b[)\\]]?\\s*(?:of\\b|[-:.=,]|\\t|(?=[A-Za-z\\u00bc-\\u00be]))",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OPENING = Pattern.compile(
+            "^\\W*(?:(?:start|begin)(?:ing)? (?:off )?(?:with|by|on)|then|next|and)\\b", Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern AT_END = Pattern.compile(
+            "(?:[(\\[]\\s*(\\d{1,2})(?:\\s*" + UNIT + ")?\\s*[)\\]]|[-=,] (\\d{1,2})\\s*" + UNIT + ")\\s*[.;]?\\s*$",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Whether a line tells at its end that it has another length than these counts. */
+    static boolean contradict(String text, int counts) {
+        Matcher length = AT_END.matcher(text);
+        return length.find() && Integer.parseInt(length.group(1) == null ? length.group(2) : length.group(1)) != counts;
+    }
+
+    @Override
+    public List<SheetLine> usual(List<SheetLine> lines) {
+        List<SheetLine> usual = new ArrayList<>();
+        Run run = new Run();
+        for (SheetLine line : lines) {
+            usual.add(run.counted(line, usual.isEmpty()));
+        }
+        return usual;
+    }
+
+    private static final class Run {
+        private int last;
+        private boolean begun;
+
+        SheetLine counted(SheetLine line, boolean title) {
+            if (line.isBlank() || title || OwnLines.isOwn(line)) {
+                return line;
+            }
+            LineKind kind = LineKind.of(line);
+            if (kind == LineKind.SECTION || kind == LineKind.TAG) {
+                last = SectionHead.read(line.text())
+                        .map(head -> Math.max(0, head.first() - 1))
+                        .orElse(0);
+                return line;
+            }
+            boolean fact =
+                    !begun && HeaderFacts.isFact(line) && !line.text().matches("^\\W*\\d.*") && !fillsItsLength(line);
+            boolean danced = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
+            return fact || !danced ? line : lengths(line);
+        }
+
+        /** "Vine right and touch - 4 counts": a length of steps and no fact about the dance. */
+        private static boolean fillsItsLength(SheetLine line) {
+            List<int[]> places = stated(line.text());
+            int from = line.text().indexOf(':') + 1;
+            int fitting = 0;
+            for (int[] place : places) {
+                String steps = from > place[0] ? "" : line.text().substring(from, place[0]);
+                String counted = "1-" + Math.max(2, place[2]) + " "
+                        + OPENING.matcher(steps).replaceFirst("");
+                fitting += LineFit.fits(counted) ? 1 : 0;
+                from = place[1];
+            }
+            return fitting * 2 > places.size();
+        }
+
+        private SheetLine lengths(SheetLine line) {
+            Matcher head = HEAD.matcher(line.text());
+            if (head.find() && isLength(head.group(1))) {
+                return line.with(0, head.end(), next(Integer.parseInt(head.group(1))) + " ");
+            }
+            List<int[]> places = stated(line.text());
+            if (places.isEmpty()) {
+                return usualLength(line);
+            }
+            SheetLine counted = line;
+            int by = 0;
+            for (int[] place : places) {
+                String counts = "(" + next(place[2]) + ")";
+                counted = counted.with(place[0] + by, place[1] + by, " " + counts);
+                by += counts.length() + 1 - (place[1] - place[0]);
+            }
+            return counted;
+        }
+
+        private static List<int[]> stated(String text) {
+            List<int[]> places = new ArrayList<>();
+            Matcher stated = STATED.matcher(text);
+            while (stated.find()) {
+                for (int group = 1; group <= stated.groupCount(); group++) {
+                    if (stated.group(group) != null && isLength(stated.group(group))) {
+                        places.add(new int[] {stated.start(), stated.end(), Integer.parseInt(stated.group(group))});
+                    }
+                }
+            }
+            return places;
+        }
+
+        private static boolean isLength(String digits) {
+            int length = Integer.parseInt(digits);
+            return length >= 1 && length <= LONGEST;
+        }
+
+        /** As long as its figures usually are. */
+        private SheetLine usualLength(SheetLine line) {
+            int from = line.firstColumn() - 1;
+            boolean counted = CountGroup.read(line.text()).isPresent()
+                    || RepeatCall.read(line.text(), from).isPresent();
+            List<Phrase> phrases = counted ? List.of() : LineFit.phrases(line.text(), from);
+            if (phrases.isEmpty() || !phrases.stream().allMatch(Phrase::readable)) {
+                return line;
+            }
+            String counts = UsualCounts.of(phrases, last + 1);
+            last += UsualCounts.length(phrases);
+            begun = true;
+            return line.with(from, from, counts + " ");
+        }
+
+        private String next(int length) {
+            int first = last + 1;
+            last += length;
+            begun = true;
+            return length == 1 ? String.valueOf(first) : first + "-" + last;
+        }
+    }
+}

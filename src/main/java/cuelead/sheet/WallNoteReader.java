@@ -1,0 +1,154 @@
+package cuelead.sheet;
+
+import cuelead.dance.Facing;
+import cuelead.sheet.Token.Kind;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** Takes the words of a {@link WallNote} out of a line. */
+final class WallNoteReader {
+    private static final List<String> ORDINALS =
+            List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
+    private static final Set<String> WALL =
+            Set.of("wall", "walls", "rotation", "rotations", "repetition", "repetitions", "w", "ws");
+    private static final Set<String> COUNT = Set.of("count", "counts", "beat", "beats", "ct", "cts");
+    private static final Set<String> SECTION = Set.of("section", "sections", "s", "sec", "set", "sets");
+
+    private final List<Token> tokens;
+    private final List<Integer> walls = new ArrayList<>();
+    private final List<Integer> groups = new ArrayList<>();
+    private final List<Integer> counts = new ArrayList<>();
+    private final List<Integer> sections = new ArrayList<>();
+
+    WallNoteReader(List<Token> tokens) {
+        this.tokens = NumberWords.asNumbers(
+                tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
+    }
+
+    boolean namesWall() {
+        for (int i = 0; i < tokens.size(); i++) {
+            boolean ordinal = number(i - 1).isPresent() && tokens.get(i - 1).is(Kind.WORD);
+            boolean numbered = isWord(i, WALL) && (number(i + 1).isPresent() || ordinal);
+            if (numbered || shortWall(i).isPresent()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    WallNote read() {
+        for (int i = 0; i < tokens.size(); i++) {
+            if (isWord(i, WALL) || shortWall(i).isPresent()) {
+                walls(i);
+            } else if (isWord(i, COUNT)) {
+                beside(i).ifPresent(counts::add);
+            } else if (isWord(i, SECTION)) {
+                last(i + 1).ifPresent(sections::add);
+            } else if (isWord(i, Set.of("after")) && isPlainCount(i + 1)) {
+                number(i + 1).ifPresent(counts::add);
+            } else if (tokens.get(i).is(Kind.WORD) && tokens.get(i).text().matches("s[1-9]\\d?")) {
+                sections.add(Integer.parseInt(tokens.get(i).text().substring(1)));
+            }
+        }
+        List<SaidFacing> said = SaidFacing.in(tokens);
+        OptionalInt own = isWord(2, COUNT) ? OptionalInt.empty() : number(1);
+        return new WallNote(
+                walls,
+                groups,
+                counts,
+                sections,
+                facings(said, SaidFacing.When.HERE),
+                facings(said, SaidFacing.When.AT_WALL_START).stream().findFirst(),
+                own);
+    }
+
+    private static List<Facing> facings(List<SaidFacing> said, SaidFacing.When when) {
+        return said.stream()
+                .filter(facing -> facing.when() == when)
+                .map(SaidFacing::facing)
+                .toList();
+    }
+
+    /** "after 16" where no unit stands behind the number. */
+    private boolean isPlainCount(int at) {
+        return number(at).isPresent() && !isWord(at + 1, WALL) && !isWord(at + 1, COUNT);
+    }
+
+    /** "wall 3", "walls 2, 4 and 5", "the 3rd wall", "the second and fourth walls", "W2 and W5" */
+    private void walls(int word) {
+        int before = walls.size();
+        shortWall(word).ifPresent(walls::add);
+        int at = word + 1;
+        boolean more = true;
+        while (more) {
+            int next = isJoint(at) ? at + 1 : at;
+            OptionalInt number = number(next);
+            more = number.isPresent() && !isWord(next + 1, COUNT) && (next == word + 1 || next > at);
+            if (more) {
+                walls.add(number.getAsInt());
+                at = next + 1;
+            }
+        }
+        if (walls.size() == before && before == 0) {
+            ahead(word);
+        }
+        if (walls.size() > before) {
+            groups.add(walls.size() - before);
+        }
+    }
+
+    /** "the second and fourth walls": numbers ahead of the word, joined. */
+    private void ahead(int word) {
+        int at = word - 1;
+        while (number(at).isPresent()) {
+            walls.add(0, number(at).getAsInt());
+            at -= isJoint(at - 1) ? 2 : 1;
+        }
+    }
+
+    /** "W3" */
+    private OptionalInt shortWall(int at) {
+        boolean wall = tokens.get(at).is(Kind.WORD) && tokens.get(at).text().matches("w[1-9]\\d?");
+        return wall ? OptionalInt.of(Integer.parseInt(tokens.get(at).text().substring(1))) : OptionalInt.empty();
+    }
+
+    private boolean isJoint(int at) {
+        return at >= 0
+                && at < tokens.size()
+                && (tokens.get(at).is(Kind.SEPARATOR)
+                        || tokens.get(at).is(Kind.AMPERSAND)
+                        || tokens.get(at).isWord("and"));
+    }
+
+    /** "Sets 1 to 3" ends with the third. */
+    private OptionalInt last(int at) {
+        boolean range = number(at).isPresent() && isWord(at + 1, Set.of("to", "through", "thru"));
+        return range && number(at + 2).isPresent() ? number(at + 2) : number(at);
+    }
+
+    private OptionalInt beside(int word) {
+        OptionalInt behind = last(word + 1);
+        return behind.isPresent() ? behind : number(word - 1);
+    }
+
+    private OptionalInt number(int at) {
+        if (at < 0 || at >= tokens.size()) {
+            return OptionalInt.empty();
+        }
+        Token token = tokens.get(at);
+        if (token.is(Kind.NUMBER) && token.text().length() <= 3) {
+            return OptionalInt.of(Integer.parseInt(token.text()));
+        }
+        int ordinal = token.is(Kind.WORD) ? ORDINALS.indexOf(token.text()) : -1;
+        return ordinal < 0 ? OptionalInt.empty() : OptionalInt.of(ordinal + 1);
+    }
+
+    private boolean isWord(int at, Set<String> words) {
+        return at >= 0
+                && at < tokens.size()
+                && tokens.get(at).is(Kind.WORD)
+                && words.contains(tokens.get(at).text());
+    }
+}

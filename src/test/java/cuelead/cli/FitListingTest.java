@@ -1,0 +1,33 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Whether a dance fits its song, in sentences; the song of {@link Calls} has 120 beats a minute. */
+class FitListingTest {
+    /** Eight counts with a half turn; a song of 14.2 s ends in wall 2 (see {@link FollowerTest}). */
+    @Test
+    void wallsEndingAndFinish() {
+        List<String> lines = FitListing.lines(Calls.timeline(14.2), "The song");
+        assertTrue(lines.get(0).startsWith("2 walls, "), lines.get(0));
+        assertTrue(lines.get(0).endsWith("120 counts a minute."), lines.get(0));
+        assertEquals("The song ends in wall 2, on count 5, facing 6 o'clock.", lines.get(1));
+        assertTrue(lines.get(2).startsWith("To finish to the front: on count "), lines.get(2));
+        assertTrue(lines.get(2).endsWith(", and hold 12 o'clock."), lines.get(2));
+    }
+
+    @Test
+    void whatEndsAtTheFrontNeedsNoFinish() {
+        List<String> lines = FitListing.lines(Calls.timeline(15.9), "The track");
+        assertEquals(List.of("The track ends with the last count of wall 2, facing 12 o'clock."), lines.subList(1, 2));
+        assertEquals(2, lines.size());
+    }
+
+    @Test
+    void aSongThatIsTooShort() {
+        assertEquals(List.of("The song ends before count 1."), FitListing.lines(Calls.timeline(7), "The song"));
+    }
+}

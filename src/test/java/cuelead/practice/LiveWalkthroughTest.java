@@ -1,0 +1,170 @@
+package cuelead.practice;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.FakeSpeakers;
+import cuelead.lesson.Lesson;
+import cuelead.lesson.Pace;
+import cuelead.lesson.Pass;
+import cuelead.lesson.Piece;
+import cuelead.time.BeatGrid;
+import cuelead.time.Tempo;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two passes to clicks at 120 and 96 a minute: 4 s or 5 s of run-up and as much dance. */
+class LiveWalkthroughTest {
+    private static final Pass FIRST = new Pass(new Piece.OneSection(1), Pace.FULL, 2, Pass.Over.CLICKS);
+    private static final Pass SECOND = new Pass(new Piece.OneSection(2), Pace.STEADY, 1, Pass.Over.CLICKS);
+
+    @TempDir
+    private static Path folder;
+
+    private Practice practice;
+    private Walkthrough walkthrough;
+    private FakeSpeakers speakers;
+    private LiveWalkthrough live;
+
+    @BeforeAll
+    static void aDance() throws Exception {
+        Files.writeString(folder.resolve("dance.txt"), HumSong.TWO_SECTIONS);
+    }
+
+    @BeforeEach
+    void play() throws Exception {
+        Wish wish = Wishes.atTempo(folder.resolve("dance.txt"), 120);
+        practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
+        walkthrough = practice.walkthrough(new Lesson(List.of(FIRST, SECOND)));
+        speakers = new FakeSpeakers(practice.rate());
+        live = walkthrough.live(speakers, Optional.empty(), Delays.NONE);
+    }
+
+    @AfterEach
+    void close() {
+        practice.close();
+    }
+
+    private void hear(double seconds) throws Exception {
+        for (double passed = 0; passed < seconds && !live.hasEnded(); passed += 0.02) {
+            speakers.hear(0.02);
+            live.tick();
+        }
+    }
+
+    @Test
+    void untouchedItIsTheTrack() throws Exception {
+        hear(120);
+        assertTrue(live.hasEnded());
+        Track track = walkthrough.track();
+        float[] expected = new float[(int) (2 * track.toFrame())];
+        track.mix().read(expected, expected.length / 2);
+        float[] heard = speakers.heard();
+        assertEquals(expected.length, heard.length, 2 * 200);
+        int common = Math.min(expected.length, heard.length);
+        assertArrayEquals(Arrays.copyOf(expected, common), Arrays.copyOf(heard, common), 1e-4f);
+    }
+
+    @Test
+    void itSaysWhichPassAndWhichTime() throws Exception {
+        hear(1);
+        assertEquals(1, live.now().pass());
+        assertEquals(1, live.now().repeat());
+        hear(13);
+        assertEquals(2, live.now().repeat());
+        hear(8);
+        assertEquals(2, live.now().pass());
+        assertEquals(SECOND, live.now().wanted());
+    }
+
+    @Test
+    void anOrderIsObeyedOnTheBeat() throws Exception {
+        hear(6.3);
+        double oldBeat = heardBeat();
+        live.skip(1);
+        double ordered = speakers.heardSeconds();
+        while (live.now().pass() == 1) {
+            hear(0.02);
+        }
+        assertTrue(speakers.heardSeconds() - ordered < 0.8, speakers.heardSeconds() + " s");
+        double beatsBetween = (heardBeat() - oldBeat) / 0.5;
+        assertEquals(Math.rint(beatsBetween), beatsBetween, 1e-3);
+    }
+
+    /** When the beat that comes next, or has just been heard, leaves the speakers, seconds of theirs. */
+    private double heardBeat() {
+        double song = live.now().heard().songSeconds();
+        BeatGrid grid = live.now().heard().timeline().grid();
+        double beat = grid.secondsAt(Landing.beatFrom(grid, song - 0.03));
+        return speakers.heardSeconds() + beat - song;
+    }
+
+    @Test
+    void aPassAgainBeginsWithItsFirstTime() throws Exception {
+        hear(14);
+        assertEquals(2, live.now().repeat());
+        live.again();
+        hear(1);
+        assertEquals(1, live.now().repeat());
+        assertEquals(1, live.now().pass());
+    }
+
+    @Test
+    void slowerStaysSoAndIsHeldInItsRange() throws Exception {
+        hear(2);
+        assertEquals(new Pace.Share(0.95), live.again(-1));
+        hear(1);
+        assertEquals(new Pace.Share(0.9), live.again(-1));
+        assertEquals(new Pace.Share(0.4), live.again(-99));
+        hear(1);
+        assertEquals(new Pace.Share(0.4), live.lesson().passes().get(0).pace());
+        assertEquals(SECOND, live.lesson().passes().get(1));
+        assertEquals(48, live.now().heard().timeline().grid().medianTempo().beatsPerMinute(), 1e-6);
+        assertEquals(new Tempo(120), walkthrough.full());
+    }
+
+    @Test
+    void beyondTheEndsThereIsNothing() throws Exception {
+        hear(2);
+        assertFalse(live.skip(-1));
+        assertTrue(live.skip(1));
+        hear(2);
+        assertFalse(live.skip(1));
+        assertEquals(2, live.now().pass());
+        assertTrue(live.skip(-1));
+        hear(2);
+        assertEquals(1, live.now().pass());
+    }
+
+    @Test
+    void afterAPauseTheRunUpIsHeardAnew() throws Exception {
+        hear(10);
+        live.pause();
+        assertTrue(live.isPaused());
+        live.resume();
+        hear(0.5);
+        assertFalse(live.isPaused());
+        double first = live.now().heard().timeline().counts().get(0).songSeconds();
+        assertTrue(live.now().heard().songSeconds() < first - 2);
+    }
+
+    @Test
+    void ordersWhilePausedAreObeyedAtOnce() throws Exception {
+        hear(3);
+        live.pause();
+        live.skip(1);
+        live.resume();
+        hear(0.5);
+        assertEquals(2, live.now().pass());
+    }
+}

@@ -1,0 +1,57 @@
+package cuelead.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cuelead.dance.CountOne;
+import cuelead.dance.Header;
+import cuelead.dance.Weight;
+import cuelead.report.Problem;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The facts of one header, told in many wordings (common practice, no source). */
+class HeaderWordingsTest {
+    private static final List<String> WORDINGS = List.of(
+            "Nettle Row\n32 count - 4 wall - beginner line dance\nMusic: Barley (104 bpm)\nChoreographed by: Quill Underhay\nIntro 16 counts, weight on left\n",
+            "NETTLE ROW\n\nLevel: Beginner   Wall: 4   Count: 32\nBPM: 104\nStart after 16 counts, weight on L foot\n",
+            "Nettle Row (32c/4w Beginner)\nTempo 104 BPM; 16 count intro; weight starts on L\n",
+            "Title: Nettle Row\nDescription: 32 counts, four walls, Beginner\nMusic tempo: 104\nLead-in: 16 counts. Weight on left foot\n",
+            "Nettle Row\n32/4/Beginner\n104 bpm\nStart on count 17, weight L\n",
+            "\"Nettle Row\"\nby Quill Underhay\nthirty-two counts, four walls, beginner\n104 BPM\nWait 16 beats. Start with weight on L\n",
+            "Nettle Row - a 4 wall, 32 count beginner dance at 104 bpm\nIntro: 2 x 8 counts. Weight on L\n",
+            "Nettle Row\nWalls: 4\nCounts: 32\nDifficulty: Beginner\nSpeed: 104 BPM\nIntroduction: 16 counts\nStarting position: weight on left foot\n",
+            "Dance: Nettle Row\nType: 4-wall line dance, 32 counts\nLevel = Beginner\n104 beats per minute\nIntro = 16; weight on L\n",
+            "Name of the dance: Nettle Row\nNumber of counts: 32\nNumber of walls: 4\nLevel of difficulty: Beginner\nBeats per minute: 104\nBegin after 16 counts, weight on the left\n",
+            "Nettle Row | 32 cts | 4 walls | beginner | 104 bpm | 16 ct intro | weight L\n");
+
+    static Stream<String> wordings() {
+        return WORDINGS.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("wordings")
+    void sameFacts(String head) {
+        String plain = OneDance.sections(OneDance::numbered, group -> group.counts() + " " + group.steps() + "\n");
+        ReadSheet read = SheetReader.read("nettle.txt", plain.replace(OneDance.HEAD, head + "\n"));
+        assertEquals(
+                List.of(),
+                read.problems().stream()
+                        .filter(problem -> problem.severity() != Problem.Severity.NOTE)
+                        .map(Problem::message)
+                        .toList());
+        Header header = read.dance().orElseThrow().header();
+        assertEquals("nettle row", header.title().toLowerCase(Locale.ROOT));
+        assertEquals(OptionalInt.of(32), header.statedCounts());
+        assertEquals(OptionalInt.of(4), header.statedWalls());
+        assertEquals("Beginner", header.level());
+        assertEquals(OptionalDouble.of(104), header.statedTempo());
+        assertEquals(Optional.of(new CountOne.Intro(16)), header.countOne());
+        assertEquals(Weight.LEFT, header.startWeight());
+    }
+}
