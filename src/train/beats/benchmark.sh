@@ -27,15 +27,12 @@ hear_aubio() {
 hear_music_tempo() { nice -n 10 node "$scripts/music_tempo.mjs" "$1" "$2"; }
 
 row() { # SPLIT PEER: one line of the table
-    local heard=$work/peer-$1-$2 before after line
+    local heard=$work/peer-$1-$2 line
     rm -rf "$heard" && mkdir "$heard"
-    before=$(cpu_seconds)
     "hear_$2" "$work/$1" "$heard"
-    after=$(cpu_seconds)
     line=$($python "$scripts/score.py" "$work/$1" "$heard" | tee "$work/peer-$1-$2.txt" | tail -n 1)
-    echo "| $1 | $2 | $($python "$scripts/table_row.py" "$line" "$1" "$work" "$2" "$before" "$after") |"
+    echo "| $1 | $2 | $($python "$scripts/table_row.py" "$line" "$2") |"
 }
-cpu_seconds() { times | awk 'NR == 2 { split($1, u, /[ms]/); split($2, s, /[ms]/); print u[1] * 60 + u[2] + s[1] * 60 + s[2] }'; }
 
 peers=(cuelead)
 command -v aubiotrack >/dev/null && peers+=(aubio)
