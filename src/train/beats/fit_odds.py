@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept) on
 songs whose marks MarkSheet wrote beside their beat files: two logistic regressions, then the costs of breaking the count
-and how far the odds are trusted, by trying them on the same search as PhraseSearch's."""
+and how far the odds are trusted, by trying them on the same search as PhraseSearch's, and what bars of four must gain."""
 import glob
 import itertools
 import sys
@@ -99,6 +99,17 @@ def phrase_score(songs, bar, phrase, costs):
     return np.mean(scores, 0)
 
 
+def four_over_two(songs, bar, phrase, costs):
+    """The gain a beat of bars of four over bars of two that parts songs in two from songs in four with the fewest errors."""
+    gains = [(counted(s, bar, phrase, costs, 4)[0] - counted(s, bar, phrase, costs, 2)[0]) / len(s.seconds) for s in songs]
+    each = [(g, s.beats_per_bar) for g, s in zip(gains, songs) if s.beats_per_bar != 3]
+    edges = np.linspace(-.5, .5, 101)
+    errors = np.array([sum((g > e) != (per_bar == 4) for g, per_bar in each) for e in edges])
+    fewest = edges[errors == errors.min()]
+    print(f'two or four: {errors.min()} of {len(each)} wrong, {fewest[0]:.2f} to {fewest[-1]:.2f}')
+    return float(fewest.mean())
+
+
 def main(folder, odds):
     songs = [s for s in map(Heard, sorted(glob.glob(f'{folder}/*.marks'))) if s.usable]
     halves = songs[::2], songs[1::2]
@@ -115,11 +126,11 @@ def main(folder, odds):
             best, chosen = score.sum(), (costs, trust)
     costs, trust = chosen
     bar, phrase = fitted(songs)
-    write(odds, songs, bar, phrase * trust, costs)
+    write(odds, songs, bar, phrase * trust, costs, four_over_two(songs, bar, phrase * trust, costs))
     print(f'{len(songs)} songs; costs {costs}, trust {trust}')
 
 
-def write(odds, songs, bar, phrase, costs):
+def write(odds, songs, bar, phrase, costs, four):
     with open(odds, 'w') as out:
         out.write('# What the marks of a beat weigh; read by OddsTable, written by src/train/beats/fit_odds.py. How it was made: RECIPE.md.\n')
         for word, names, weights in (('bar', songs[0].bar_names, bar), ('phrase', songs[0].phrase_names, phrase)):
@@ -128,6 +139,7 @@ def write(odds, songs, bar, phrase, costs):
                 out.write(f'{word} {name.replace(":", " ")} {weight:.3f}\n')
         for name, cost in zip(('AFTER_A_BAR', 'AFTER_HALF_A_BAR', 'ELSEWHERE'), costs):
             out.write(f'cost {name} - {cost:g}\n')
+        out.write(f'metre FOUR_OVER_TWO - {four:.3f}\n')
 
 
 if __name__ == '__main__':

@@ -1,10 +1,10 @@
 package cuelead.sheet;
 
 import cuelead.dance.Foot;
+import cuelead.sheet.FigureNames.FigureName;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** Reads the words of one clause, an action or a figure, into a draft; each sort of word is one method. */
@@ -18,6 +18,7 @@ final class ClauseReader {
     private final TermCursor terms;
     private final LeftWords leftWords;
     private final PhraseDraft draft;
+    private List<String> name = List.of();
     private List<String> nameLeft = List.of();
 
     ClauseReader(TermCursor terms, LeftWords leftWords, PhraseDraft draft) {
@@ -27,10 +28,11 @@ final class ClauseReader {
     }
 
     /** clause := { foot | verb | part | place | onto | turn | weight | number | remark | filler } */
-    void read(Optional<Vocabulary.FigureName> name) {
-        nameLeft = name.map(Vocabulary.FigureName::words).orElse(List.of());
+    void read(Optional<FigureName> figure) {
+        name = figure.map(FigureName::words).orElse(List.of());
+        nameLeft = name;
         boolean open = true;
-        while (open && !terms.atEnd() && !terms.at(Kind.SEPARATOR) && !isLink()) {
+        while (open && !isLink() && !terms.atEnd() && !terms.at(Kind.SEPARATOR)) {
             Term term = terms.peek();
             if (!nameLeft.isEmpty() && nameLeft.get(0).equals(term.meaning())) {
                 nameLeft = nameLeft.subList(1, nameLeft.size());
@@ -43,14 +45,19 @@ final class ClauseReader {
                 && (terms.peek().text().equals(":") || terms.peek().text().equals("-")));
     }
 
-    /** "And" parts two actions, but not two sides of one: "heels and toes", "hips right and left" are told later. */
+    /** "And" parts two actions, but not a foot and what it does ("LF + 1/4 turn left"), and not two sides of one: "heels and toes", "hips right and left" are told later. */
     private boolean isLink() {
-        return terms.at(Kind.LINK) && nameLeft.isEmpty();
+        boolean link = terms.at(Kind.LINK) && nameLeft.isEmpty();
+        if (link && draft.isOnlyFeet()) {
+            terms.advance();
+            return false;
+        }
+        return link;
     }
 
     private void nameWord(Term term) {
         terms.advance();
-        if (term.is(Kind.FRACTION) || term.is(Kind.TURN)) {
+        if (term.is(Kind.FRACTION) || term.is(Kind.TURN) || term.meaning().equals("pivot")) {
             int mark = terms.position();
             terms.skipOverShoulder();
             Optional<Foot> side = terms.footHere();
@@ -77,6 +84,7 @@ final class ClauseReader {
             case WEIGHT -> weight();
             case NEGATION -> negation();
             case DURING -> during();
+            case OPTION -> option();
             case OPEN -> brackets();
             case CLOCK -> clock(term);
             case FILLER -> filler(term);
@@ -93,11 +101,34 @@ final class ClauseReader {
         if (size) {
             return terms.advance();
         }
+        if (describes(term)) {
+            if (term.meaning().equals("cross")) {
+                draft.place("over");
+            }
+            return terms.advance();
+        }
+        if (draft.hasVerb() && term.meaning().equals("recover") && isOfWeight(term)) {
+            return weight();
+        }
         if (!draft.takesVerb(term.meaning())) {
             return false;
         }
         draft.verb(term.meaning());
         return terms.advance();
+    }
+
+    /** "Cross toe strut", "cross shuffle crossing over L": how the figure goes, no action of its own. */
+    private boolean describes(Term term) {
+        boolean before = !nameLeft.isEmpty() && term.meaning().equals("cross");
+        boolean again = name.contains(term.meaning()) && term.text().endsWith("ing");
+        return draft.isFigure() && (before || again);
+    }
+
+    /** "Unwind 1/2 turn R transferring weight onto R" tells of the weight, and is no step. */
+    private static boolean isOfWeight(Term term) {
+        return term.text().startsWith("transfer")
+                || term.text().startsWith("shift")
+                || term.text().equals("weight");
     }
 
     /** "Shuffle back stepping R, L, R" lists the feet of the figure; "turn 1/4 right stepping L back" is one action. */
@@ -122,13 +153,21 @@ final class ClauseReader {
         return !action;
     }
 
+    /** A foot; named again behind a way it is a side: "RF fwd diagonal right". */
     private boolean foot(Term term) {
         terms.advance();
-        if (terms.at(Kind.PLACE, "diag")) {
+        Foot foot = term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT;
+        if (terms.at(Kind.PLACE, "diag") && (draft.hasFoot() || term.text().length() != 2)) {
             draft.place("diag");
             return terms.advance();
         }
-        draft.foot(term.meaning().equals("left") ? Foot.LEFT : Foot.RIGHT);
+        if (draft.stepsWith(foot)) {
+            draft.place("side");
+        } else if (terms.behind(Kind.PLACE) && draft.isSideOf(foot)) {
+            draft.towards(foot);
+        } else {
+            draft.foot(foot);
+        }
         return true;
     }
 
@@ -137,8 +176,12 @@ final class ClauseReader {
         return terms.advance();
     }
 
-    /** A place may name the other foot: "over left", "beside R". */
+    /** A place may name the other foot: "over left", "beside R"; "in L diagonal" names one place only. */
     private boolean place(Term term) {
+        boolean into = term.meaning().equals("in") && (terms.nextWordIs(Kind.FOOT) || terms.nextWordIs(Kind.PLACE));
+        if (into) {
+            return terms.advance();
+        }
         draft.place(term.meaning());
         terms.advance();
         if (term.meaning().equals("over")
@@ -168,8 +211,10 @@ final class ClauseReader {
     private boolean onto() {
         terms.advance();
         terms.skip(Kind.FILLER);
-        terms.skip(Kind.PART);
-        terms.skip(Kind.FILLER);
+        if (terms.at(Kind.PART, "ball") && draft.hasVerb()) {
+            draft.part("ball");
+        }
+        terms.skipWords(Kind.PART, Kind.FILLER);
         if (terms.at(Kind.PLACE)) {
             return true;
         }
@@ -177,50 +222,13 @@ final class ClauseReader {
         return true;
     }
 
-    /** A fraction that nobody can turn: "2/9". */
-    private boolean noTurn(int column) {
-        if (!draft.turns() && !draft.namesTurn()) {
-            draft.openTurn(column);
-        }
-        draft.unknown(terms.peek());
-        return terms.advance();
-    }
-
-    /** turn := [turn] [number] fraction [turn] [to | over] [side] | turn side fraction */
     private boolean turn() {
-        int column = terms.peek().column();
-        if (terms.at(Kind.TURN, "paddle")) {
-            draft.paddle();
+        int start = terms.position();
+        new TurnWords(terms, draft).read();
+        if (terms.position() == start) {
+            draft.unknown(terms.peek());
+            terms.advance();
         }
-        terms.skipWords(Kind.TURN, Kind.FILLER);
-        Optional<Foot> side = terms.at(Kind.FOOT) && terms.nextIs(Kind.FRACTION) ? terms.footHere() : Optional.empty();
-        int whole = terms.at(Kind.NUMBER) ? terms.number() : 0;
-        OptionalInt part = terms.fraction();
-        if (part.isEmpty() && terms.at(Kind.FRACTION)) {
-            return noTurn(column);
-        }
-        if (part.isEmpty() && draft.namesTurn()) {
-            terms.skipOverShoulder();
-            terms.footHere().ifPresent(draft::turnSide);
-            return true;
-        }
-        if (part.isEmpty() && (draft.turns() || terms.at(Kind.CLOCK) || terms.at(Kind.ONTO))) {
-            return true;
-        }
-        if (part.isEmpty()) {
-            draft.openTurn(column);
-            return true;
-        }
-        terms.skipWords(Kind.TURN, Kind.MARK);
-        int mark = terms.position();
-        terms.skipOverShoulder();
-        if (side.isEmpty()) {
-            side = terms.footHere();
-        }
-        if (side.isEmpty()) {
-            terms.moveTo(mark);
-        }
-        draft.turn(whole * 360 + part.getAsInt(), side, column);
         return true;
     }
 
@@ -256,10 +264,29 @@ final class ClauseReader {
         return true;
     }
 
-    /** What the rest of the body does meanwhile is styling. */
+    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
     private boolean during() {
-        leftWords.styling(terms.peek());
+        Term during = terms.peek();
+        terms.advance();
+        int mark = terms.position();
+        boolean turns = false;
         while (!terms.atEnd() && !terms.at(Kind.SEPARATOR)) {
+            turns |= terms.at(Kind.FRACTION);
+            terms.advance();
+        }
+        if (turns) {
+            terms.moveTo(mark);
+        } else if (terms.position() > mark) {
+            leftWords.styling(during);
+        }
+        return true;
+    }
+
+    /** "Full turn L, or vine if you prefer": the easy option is no part of the dance. */
+    private boolean option() {
+        leftWords.styling(terms.peek());
+        boolean all = draft.isEmpty();
+        while (!terms.atEnd() && (all || !terms.at(Kind.SEPARATOR))) {
             terms.advance();
         }
         return true;

@@ -36,20 +36,22 @@ final class Fitting {
     /** One way to read a phrase: its actions, the whole counts that they usually take, what it costs. */
     private record Option(int size, int beats, int cost) {
         int measure(Measure by) {
-            return by == Measure.LABELS ? size : beats;
+            return by == Measure.BEATS ? beats : size;
         }
     }
 
     private enum Measure {
         LABELS,
+        /** Counts on the beat only, so that an "&" can be no step. */
+        WHOLE_LABELS,
         BEATS
     }
 
     /** The best way to fill these counts: an action on each, or figures spread over them; empty where nothing fits. */
     static Optional<Fit> of(List<Phrase> phrases, List<Count> counts) {
-        Optional<Fit> labels = chosen(phrases, counts.size(), Measure.LABELS)
-                .map(options -> new Fit(sizes(options), counts, cost(options)));
         boolean whole = counts.stream().allMatch(Count::isWhole) && !counts.isEmpty();
+        Optional<Fit> labels = chosen(phrases, counts.size(), whole ? Measure.WHOLE_LABELS : Measure.LABELS)
+                .map(options -> new Fit(sizes(options), counts, cost(options)));
         if (!whole || labels.filter(fit -> fit.cost() < STRAINED).isPresent()) {
             return labels;
         }
@@ -62,6 +64,9 @@ final class Fitting {
     }
 
     private static final int STRAINED = 10;
+
+    /** Less than a hold that is stretched and an unread action of one count. */
+    private static final int ASIDE_COST = 5;
 
     private static List<Integer> sizes(List<Option> options) {
         return options.stream().map(Option::size).toList();
@@ -111,7 +116,7 @@ final class Fitting {
         List<Option[]> choices = new ArrayList<>();
         for (int i = phrases.size() - 1; i >= 0; i--) {
             Option[] choice = new Option[total + 1];
-            cost = extend(options(phrases, i, total), cost, choice, by);
+            cost = extend(options(phrases, i, total, by), cost, choice, by);
             choices.add(0, choice);
         }
         return cost[0] >= IMPOSSIBLE ? Optional.empty() : Optional.of(follow(choices, by));
@@ -145,6 +150,9 @@ final class Fitting {
 
     /** The length that a phrase has by itself. */
     static int usual(Phrase phrase) {
+        if (phrase.mayBeLeft()) {
+            return 0;
+        }
         if (phrase.duration().isPresent() && phrase.figure().isEmpty()) {
             return phrase.duration().getAsInt();
         }
@@ -165,10 +173,17 @@ final class Fitting {
         return usual(phrase) - (open && written ? 1 : 0);
     }
 
-    private static List<Option> options(List<Phrase> phrases, int index, int counts) {
+    private static List<Option> options(List<Phrase> phrases, int index, int counts, Measure by) {
         Phrase phrase = phrases.get(index);
         List<Option> options = new ArrayList<>();
+        if (phrase.mayBeLeft() && phrase.readable()) {
+            Option none = new Option(0, 0, 0);
+            return by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
+        }
         if (!phrase.readable()) {
+            if (phrase.mayBeLeft()) {
+                options.add(new Option(0, 0, ASIDE_COST));
+            }
             for (int size = 1; size <= counts; size++) {
                 options.add(new Option(size, size, 3 * size));
             }
@@ -181,6 +196,12 @@ final class Fitting {
         if (phrase.mayBeTitle() && index < phrases.size() - 1) {
             options.add(new Option(0, 0, 4));
         }
+        if (WrittenOut.follows(phrases, index)) {
+            options.add(new Option(0, 0, 1));
+        }
+        if (index > 0 && Joined.mayShare(phrases.get(index - 1), phrase)) {
+            options.add(new Option(0, 0, 3));
+        }
         phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
         phrase.action().ifPresent(call -> action(call, phrase, index, counts, options));
         return options;
@@ -191,6 +212,14 @@ final class Fitting {
         List<Figure.Beat> pattern = call.row().figure().pattern();
         Figure.Beat last = pattern.get(pattern.size() - 1);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || last.action() == Action.RECOVER;
+        long footed = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
+        int feet = call.feet().size();
+        if (feet > 1 && feet != footed && phrase.repeats() == 1) {
+            options.add(new Option(pattern.size() * feet, beats(pattern) * feet, 1));
+        }
+        if (phrase.repeats() > 1 && feet == phrase.repeats()) {
+            options.add(new Option(pattern.size(), beats(pattern), 1));
+        }
         if (open && moreFollows && pattern.size() > 1) {
             options.add(new Option(usual(phrase) - 1, beats(pattern) * phrase.repeats() - 1, 1));
         }

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Tells the user about words of a count line that are not understood, with the nearest known word. */
 final class LeftWords {
@@ -14,11 +15,29 @@ final class LeftWords {
         this.line = line;
     }
 
-    /** A clause that begins at {@code clauseColumn} and has no action; {@code unknown} are its strange words. */
-    void noAction(int clauseColumn, List<Term> unknown) {
-        if (problems.isUnheard()) {
-            return;
+    /** Tells of the phrases that were not understood: with counts of their own they are mistakes, else asides. */
+    void unread(List<Phrase> phrases, List<Integer> sizes) {
+        for (int i = 0; i < phrases.size() && !problems.isUnheard(); i++) {
+            Phrase phrase = phrases.get(i);
+            if (!phrase.readable() && phrase.mayBeLeft() && sizes.get(i) == 0) {
+                aside(phrase);
+            } else if (!phrase.readable()) {
+                noAction(phrase.column(), phrase.left());
+            }
         }
+    }
+
+    private void aside(Phrase phrase) {
+        problems.note(
+                "aside",
+                line,
+                phrase.column(),
+                "These words are taken for an aside: no count is left for them.",
+                "If something is danced here, write its count.");
+    }
+
+    /** A clause that begins at {@code clauseColumn} and has no action; {@code unknown} are its strange words. */
+    private void noAction(int clauseColumn, List<Term> unknown) {
         int column = unknown.isEmpty() ? clauseColumn : unknown.get(0).column();
         String words = unknown.isEmpty() ? "these words" : "\"" + unknown.get(0).text() + "\"";
         problems.error("unread", line, column, "This action is not understood at " + words + ".", suggestion(unknown));
@@ -32,8 +51,8 @@ final class LeftWords {
                 .orElse("Write foot, action and direction, such as \"step R to side\", or the name of a figure.");
     }
 
-    /** A word that stands beside an action which is understood without it. */
-    void strange(Term term) {
+    /** A word beside an action; where the action is clear without it, it is styling unless it is a word of the trade. */
+    void strange(Term term, boolean isClear) {
         if (problems.isUnheard()) {
             return;
         }
@@ -46,20 +65,35 @@ final class LeftWords {
                     "Part two actions with a comma; put styling in round brackets.");
             return;
         }
-        String tryThis = vocabulary
-                .nearest(term.text())
-                .map(near -> "Did you mean \"" + near + "\"?")
+        Optional<String> near = vocabulary.nearest(term.text());
+        String sentence = "The word \"" + term.text() + "\" is not known.";
+        if (isClear && near.isEmpty()) {
+            problems.note("styling_left_out", line, term.column(), sentence, "It is taken for styling.");
+            return;
+        }
+        String tryThis = near.map(word -> "Did you mean \"" + word + "\"?")
                 .orElse("If it is only styling, put it in round brackets.");
-        problems.warning("unread", line, term.column(), "The word \"" + term.text() + "\" is not known.", tryThis);
+        problems.warning("unread", line, term.column(), sentence, tryThis);
     }
 
     /** What follows "while". */
     void styling(Term term) {
-        problems.warning(
+        problems.note(
                 "styling_left_out",
                 line,
                 term.column(),
                 "What follows \"" + term.text() + "\" is taken for styling.",
                 "If it takes a count of its own, part it with a comma.");
+    }
+
+    /** A word with a slip of the pen is read as the one that it must be. */
+    void misspelt(Term term) {
+        term.meant()
+                .ifPresent(meant -> problems.note(
+                        "misspelt",
+                        line,
+                        term.column(),
+                        "\"" + term.text() + "\" is read as \"" + meant + "\".",
+                        "Check the spelling."));
     }
 }

@@ -29,7 +29,7 @@ final class LineFit {
     }
 
     static List<Phrase> phrases(String line, int from) {
-        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line, from));
+        List<Term> terms = Vocabulary.STANDARD.danced(Scanner.tokens(line, from));
         return new ProseParser(Vocabulary.STANDARD, Problems.unheard(), 0, terms).phrases();
     }
 }

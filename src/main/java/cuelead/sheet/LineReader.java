@@ -51,7 +51,7 @@ final class LineReader {
     /** {@code written} are its counts, numbered within the section. */
     Result read(SheetLine line, CountGroup group, List<Count> written) {
         List<Token> tokens = Scanner.tokens(line.text(), group.end());
-        List<Term> terms = Vocabulary.STANDARD.terms(tokens);
+        List<Term> terms = Vocabulary.STANDARD.danced(tokens);
         ProseParser parser = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms);
         List<Phrase> phrases = parser.phrases();
         Optional<Fitting.Fit> fitting = Fitting.of(phrases, written);
@@ -60,11 +60,10 @@ final class LineReader {
             spread(line, group, written, counts);
         }
         MoveMaker maker = new MoveMaker(problems, line.number(), footing);
-        Laid laid = lay(
-                phrases,
-                fitting.map(Fitting.Fit::sizes).orElseGet(() -> misfit(line, group, phrases, written.size())),
-                maker,
-                counts);
+        List<Integer> sizes =
+                fitting.map(Fitting.Fit::sizes).orElseGet(() -> misfit(line, group, phrases, written.size()));
+        new LeftWords(Vocabulary.STANDARD, problems, line.number()).unread(phrases, sizes);
+        Laid laid = lay(Joined.of(phrases, sizes), sizes, maker, counts);
         List<Step> steps = laid.steps(line.number());
         fill(steps, counts, line, group);
         if (fitting.isEmpty() || parser.isDoubtful()) {
@@ -74,7 +73,7 @@ final class LineReader {
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
         boolean misfit = fitting.isEmpty() && !onlyHoldsAreLeft(phrases, written.size());
-        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable());
+        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable() && !phrase.mayBeLeft());
         boolean doubtful = misfit || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }

@@ -45,6 +45,9 @@ final class MoveMaker {
 
     /** As many moves as the phrase has counts. */
     List<Move> moves(Phrase phrase, int size) {
+        if (size == 0 && !isTurn(phrase)) {
+            return List.of();
+        }
         List<Move> moves;
         if (!phrase.readable()) {
             footing.lose();
@@ -56,6 +59,11 @@ final class MoveMaker {
             moves = action(phrase, phrase.action().orElseThrow(), size);
         }
         return weighted(phrase, moves);
+    }
+
+    private static boolean isTurn(Phrase phrase) {
+        return phrase.figure().isEmpty()
+                && phrase.action().filter(Phrase.ActionCall::isBareTurn).isPresent();
     }
 
     private List<Move> holds(int column, int size) {
@@ -190,7 +198,7 @@ final class MoveMaker {
                 whichFoot(phrase.column());
             }
         }
-        Direction direction = foot.flatMap(side -> PhraseDraft.lateral(call.action(), side))
+        Direction direction = foot.flatMap(side -> DraftMeaning.lateral(call.action(), side))
                 .filter(side -> call.direction() == Direction.NONE)
                 .orElse(call.direction());
         return new Move(foot, call.action(), direction, turn, call.transfer(), phrase.column());

@@ -131,7 +131,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
     }
 
     private String numbers(int statedCounts) {
-        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(line.text(), from));
+        List<Term> terms = Vocabulary.STANDARD.danced(Scanner.tokens(line.text(), from));
         List<Phrase> phrases = new ProseParser(Vocabulary.STANDARD, Problems.unheard(), line.number(), terms).phrases();
         boolean fits = UsualCounts.length(phrases) == statedCounts;
         boolean told = statedCounts > 0 && !fits;

@@ -20,8 +20,10 @@ import java.util.OptionalInt;
  * @param repeats  how often it is danced
  * @param duration counts that it takes, where stated
  * @param remarks  what is said beside it
- * @param readable whether it was understood; a hold stands for one that was not
+ * @param joint    how it hangs on the one before
+ * @param left     words of it that are not understood
  * @param mayBeTitle whether it may only name what is written out behind it
+ * @param mayBeLeft whether it needs no count: words beside the dance, an "&" that may be a step or only a link
  */
 record Phrase(
         int column,
@@ -30,8 +32,28 @@ record Phrase(
         int repeats,
         OptionalInt duration,
         Remarks remarks,
-        boolean readable,
-        boolean mayBeTitle) {
+        Joint joint,
+        List<Term> left,
+        boolean mayBeTitle,
+        boolean mayBeLeft) {
+    Phrase {
+        left = List.copyOf(left);
+    }
+
+    /** What stands between a phrase and the one before it. */
+    enum Joint {
+        /** A comma, "then", a full stop. */
+        PARTED,
+        /** "And", "&", "+". */
+        LINKED,
+        /** Nothing, or "with": "recover onto R crossing over L". */
+        RUN_ON
+    }
+
+    /** Whether it was understood; a hold stands for one that was not. */
+    boolean readable() {
+        return figure.isPresent() || action.isPresent();
+    }
 
     /**
      * A figure by its name, with the feet and the turn that are named with it.
@@ -87,14 +109,22 @@ record Phrase(
     record Stated<T>(T value, int column) {}
 
     Phrase repeated(int more) {
-        return new Phrase(column, figure, action, repeats + more, duration, remarks, readable, mayBeTitle);
+        return new Phrase(
+                column, figure, action, repeats + more, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
     }
 
     Phrase withRemarks(Remarks more) {
-        return new Phrase(column, figure, action, repeats, duration, remarks.and(more), readable, mayBeTitle);
+        return new Phrase(
+                column, figure, action, repeats, duration, remarks.and(more), joint, left, mayBeTitle, mayBeLeft);
     }
 
     Phrase with(FigureCall more) {
-        return new Phrase(column, Optional.of(more), action, repeats, duration, remarks, readable, mayBeTitle);
+        return new Phrase(
+                column, Optional.of(more), action, repeats, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
+    }
+
+    Phrase with(ActionCall other) {
+        return new Phrase(
+                column, figure, Optional.of(other), repeats, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
     }
 }

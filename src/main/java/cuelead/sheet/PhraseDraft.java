@@ -1,16 +1,14 @@
 package cuelead.sheet;
 
-import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
-import cuelead.dance.Transfer;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.FigureCall;
+import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,10 +17,6 @@ import java.util.Set;
 
 /** The words of one clause while they are gathered. */
 final class PhraseDraft {
-    /** "Bump hips forward": the way that is named wins over the side of the foot. */
-    private static final Set<Direction> GOES =
-            EnumSet.of(Direction.FWD, Direction.BACK, Direction.FWD_DIAG, Direction.BACK_DIAG);
-
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
     private final int column;
@@ -45,6 +39,7 @@ final class PhraseDraft {
     private boolean paddles;
     private boolean mayBeTitle;
     private boolean leads;
+    private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
         this.column = column;
@@ -82,6 +77,18 @@ final class PhraseDraft {
         ways.add(way);
     }
 
+    /** The foot that is named already, named again: "RF forward diagonal right". */
+    boolean isSideOf(Foot foot) {
+        return !isFigure() && !feet.isEmpty() && feet.get(feet.size() - 1) == foot;
+    }
+
+    /** A foot cannot step twice: "long step R with R" is a step to the right. */
+    boolean stepsWith(Foot foot) {
+        return isSideOf(foot)
+                && places.isEmpty()
+                && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
+    }
+
     void part(String word) {
         part = word;
     }
@@ -108,6 +115,16 @@ final class PhraseDraft {
 
     void turnSide(Foot side) {
         turnSide = Optional.of(side);
+    }
+
+    /** What is said around a figure's name, in standard words. */
+    Set<String> around() {
+        Set<String> words = new LinkedHashSet<>(places);
+        if (!part.isEmpty()) {
+            words.add(part);
+        }
+        turn.flatMap(call -> TermCursor.fractionOf(call.degrees())).ifPresent(words::add);
+        return words;
     }
 
     /** A turn whose amount the figure's name tells. */
@@ -178,6 +195,16 @@ final class PhraseDraft {
         return !verb.isEmpty();
     }
 
+    /** How it hangs on the clause before. */
+    void joint(Joint before) {
+        joint = before;
+    }
+
+    /** Whether it runs straight on from an action, which it may describe further. */
+    boolean runsOn() {
+        return joint == Joint.RUN_ON;
+    }
+
     /** Whether a colon or a dash stands behind it, so that it may be the title of what follows. */
     void parted(boolean byColon) {
         mayBeTitle = byColon;
@@ -224,6 +251,20 @@ final class PhraseDraft {
         leads = true;
     }
 
+    /** Feet that were told before; a figure may name its first one again. */
+    void leads(List<Foot> before) {
+        boolean listed = before.size() > 1 && isFigure();
+        if (!hasFoot() || listed) {
+            feet.addAll(0, before);
+        }
+    }
+
+    /** Whether it says all that an action needs, so that another word can only be styling. */
+    boolean isClear() {
+        boolean goes = !verb.isEmpty() && (!verb.equals("step") || !places.isEmpty());
+        return goes || isFigure();
+    }
+
     boolean isOnlyFeet() {
         return hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && unknown.isEmpty();
     }
@@ -233,72 +274,28 @@ final class PhraseDraft {
     }
 
     Optional<FigureCall> figureCall() {
-        return row.map(found -> new FigureCall(found, leadFeet(found), ways, figureTurn(found)));
-    }
-
-    /** "Vine to the right" leads with the right foot. */
-    private List<Foot> leadFeet(FigureRow found) {
-        boolean sideways = found.travel().equals("left") || found.travel().equals("right");
-        Optional<Foot> travels = found.travelsAgainstItsLead() ? towards.map(Foot::other) : towards;
-        Optional<Foot> side = sideways ? travels.or(() -> onto) : onto;
-        return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : List.copyOf(feet);
-    }
-
-    private Optional<TurnCall> figureTurn(FigureRow found) {
-        if (turn.isPresent()) {
-            return turn.map(call -> new TurnCall(call.degrees(), call.side().or(() -> turnSide), call.column()));
-        }
-        int degrees = Math.abs(found.netTurn().degrees());
-        return degrees == 0 ? Optional.empty() : Optional.of(new TurnCall(degrees, turnSide.or(() -> towards), column));
+        return row.map(found -> meanings().figure(found));
     }
 
     /** The single action that these words mean; empty where they mean none. */
     Optional<ActionCall> action() {
-        if (openTurn.isPresent()) {
-            return Optional.empty();
-        }
-        if (!hasAction()) {
-            Action turning = paddles ? Action.PIVOT : Action.SPIN;
-            return turn.map(call -> new ActionCall(onto, turning, Direction.TURN, turn, ActionRules.transfer(turning)));
-        }
-        if (verb.equals("walkaround") && turn.isEmpty()) {
-            return Optional.empty();
-        }
-        boolean stands = verb.isEmpty() && !part.isEmpty();
-        String doing = stands ? part : verb.isEmpty() ? "step" : verb;
-        return ActionRules.meaning(doing, stands ? "" : part, places).map(this::call);
+        return openTurn.isPresent() ? Optional.empty() : meanings().action(hasAction());
     }
 
-    private ActionCall call(ActionRules.Meaning meaning) {
-        Action action = meaning.action();
-        Optional<Foot> foot = feet.stream().findFirst().or(() -> onto);
-        boolean sideways = action == Action.SWAY || action == Action.BUMP;
-        if (sideways && foot.isEmpty()) {
-            foot = towards;
-        }
-        Direction direction = towards.or(() -> feet.stream().findFirst())
-                .flatMap(side -> lateral(action, side))
-                .filter(side -> !GOES.contains(meaning.direction()))
-                .orElse(meaning.direction());
-        boolean noFoot = ActionRules.needsNoFoot(action);
-        return new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, transfer(action));
+    private DraftMeaning meanings() {
+        return new DraftMeaning(
+                column, feet, ways, places, onto, towards, turn, turnSide, remarks, verb, part, paddles);
     }
 
-    private Transfer transfer(Action action) {
-        return remarks.noWeight() ? Transfer.NONE : ActionRules.transfer(action);
+    /** Without a single word of the trade, so that it may be said beside the dance. */
+    private boolean isAside() {
+        return !hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && openNumber.isEmpty();
     }
 
-    /** Hips and heels go to a side, feet do not. */
-    static Optional<Direction> lateral(Action action, Foot side) {
-        return switch (action) {
-            case SWAY, BUMP, SWIVEL_HEELS, SWIVEL_TOES, TWIST, APPLEJACK, SWIVET ->
-                Optional.of(side == Foot.LEFT ? Direction.LEFT : Direction.RIGHT);
-            default -> Optional.empty();
-        };
-    }
-
-    Phrase phrase(Optional<ActionCall> action, boolean readable) {
-        int times = openNumber.isPresent() && action.isPresent() ? openNumber.getAsInt() : repeats;
+    Phrase phrase(Optional<ActionCall> action) {
+        boolean eachNamed = feet.size() > 1 && feet.size() == repeats && row.isEmpty();
+        int written = eachNamed ? 1 : repeats;
+        int times = openNumber.isPresent() && action.isPresent() && feet.size() < 2 ? openNumber.getAsInt() : written;
         return new Phrase(
                 column,
                 figureCall(),
@@ -306,7 +303,9 @@ final class PhraseDraft {
                 Math.max(1, Math.min(times, 64)),
                 duration,
                 remarks,
-                readable,
-                mayBeTitle);
+                joint,
+                unknown,
+                mayBeTitle,
+                isAside());
     }
 }

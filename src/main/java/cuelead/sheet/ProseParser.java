@@ -1,6 +1,8 @@
 package cuelead.sheet;
 
 import cuelead.dance.Foot;
+import cuelead.sheet.FigureNames.FigureName;
+import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,41 +18,53 @@ final class ProseParser {
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
     private boolean doubtful;
-    /** The foot that the next action begins with, told in a clause of its own. */
-    private Optional<Foot> lead = Optional.empty();
+    /** Feet that are told before what they do: "starting with left", "LF, RF, LF shuffle forward". */
+    private final List<Foot> leads = new ArrayList<>();
+
+    private Joint joint = Joint.PARTED;
 
     ProseParser(Vocabulary vocabulary, Problems problems, int line, List<Term> terms) {
         this.vocabulary = vocabulary;
         this.leftWords = new LeftWords(vocabulary, problems, line);
         this.terms = new TermCursor(terms);
+        terms.forEach(leftWords::misspelt);
     }
 
     /** line := [phrase] { (separator | link) [phrase] } */
     List<Phrase> phrases() {
         while (!terms.atEnd()) {
             if (terms.at(Kind.SEPARATOR) || terms.at(Kind.LINK) || terms.at(Kind.MARK) || terms.at(Kind.CLOSE)) {
+                ampersand();
+                joint = terms.at(Kind.SEPARATOR) ? Joint.PARTED : joint == Joint.RUN_ON ? Joint.LINKED : joint;
                 terms.advance();
             } else {
                 phrase();
+                joint = Joint.RUN_ON;
             }
         }
         return phrases;
+    }
+
+    private void ampersand() {
+        if (terms.at(Kind.LINK) && terms.peek().text().equals("&")) {
+            Ampersands.step(phrases, terms.peek().column()).ifPresent(phrases::add);
+        }
     }
 
     /** A figure's name wins over a single action, but both readings are kept where both make sense. */
     private void phrase() {
         int times = times();
         int start = terms.position();
-        Optional<Vocabulary.FigureName> figure = figureName();
-        PhraseDraft named = new PhraseDraft(terms.peekAt(start).column());
-        named.repeats(times);
+        Optional<FigureName> figure = figureName();
+        PhraseDraft named = draft(start, times);
         figure.ifPresent(name -> named.figure(name.row()));
         clause(named).read(figure);
+        figure.flatMap(name -> vocabulary.figureNames().with(name.words(), named.around()))
+                .ifPresent(named::figure);
         if (figure.isPresent()) {
             int end = terms.position();
             terms.moveTo(start);
-            PhraseDraft plain = new PhraseDraft(terms.peekAt(start).column());
-            plain.repeats(times);
+            PhraseDraft plain = draft(start, times);
             clause(plain).read(Optional.empty());
             boolean sameWords = terms.position() == end && plain.unknown().isEmpty();
             terms.moveTo(end);
@@ -60,6 +74,13 @@ final class ProseParser {
         }
     }
 
+    private PhraseDraft draft(int start, int times) {
+        PhraseDraft draft = new PhraseDraft(terms.peekAt(start).column());
+        draft.repeats(times);
+        draft.joint(joint);
+        return draft;
+    }
+
     /** "2 R kick ball changes", "two sailor steps". */
     private int times() {
         boolean counted = terms.at(Kind.NUMBER)
@@ -67,6 +88,7 @@ final class ProseParser {
                 && (terms.nextIs(Kind.FOOT)
                         || terms.nextIs(Kind.FIGURE_WORD)
                         || terms.nextIs(Kind.VERB)
+                        || terms.nextIs(Kind.PART)
                         || terms.nextIs(Kind.FRACTION));
         return counted ? terms.number() : 1;
     }
@@ -76,26 +98,27 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
-        if (draft.isOnlyLead()) {
-            lead = draft.feet().stream().findFirst();
+        if (draft.isOnlyLead() || (draft.isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
+            leads.addAll(draft.feet());
             return;
         }
-        lead.filter(foot -> !draft.hasFoot()).ifPresent(draft::foot);
-        lead = Optional.empty();
-        if (draft.isOnlyFeet() && repeatPrevious(draft)) {
+        if (draft.isOnlyFeet()) {
             return;
         }
+        draft.leads(leads);
+        leads.clear();
         if (draft.isOnlyPlaces() && swingOn(draft)) {
             return;
         }
-        if (draft.figureCall().isEmpty() && action.isEmpty()) {
+        Optional<Phrase.FigureCall> figure = draft.figureCall();
+        if (figure.isEmpty() && action.isEmpty()) {
             unread(draft);
             return;
         }
         doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));
-        draft.unknown().forEach(leftWords::strange);
-        phrases.add(draft.phrase(action, true));
-        if (draft.figureCall().isEmpty() && draft.feet().size() > 1) {
+        draft.unknown().forEach(term -> leftWords.strange(term, draft.isClear()));
+        phrases.add(draft.phrase(action));
+        if (figure.isEmpty() && draft.feet().size() > 1) {
             addAgain(
                     draft,
                     action.orElseThrow(),
@@ -115,7 +138,7 @@ final class ProseParser {
             return;
         }
         for (Foot foot : feet) {
-            phrases.add(draft.phrase(Optional.of(again(action, foot)), true));
+            phrases.add(draft.phrase(Optional.of(again(action, foot))));
         }
     }
 
@@ -148,10 +171,8 @@ final class ProseParser {
         }
         Optional<Phrase.ActionCall> before =
                 phrases.get(phrases.size() - 1).action().filter(action -> ActionRules.swings(action.action()));
-        before.ifPresent(action -> phrases.add(draft.phrase(
-                Optional.of(new Phrase.ActionCall(
-                        action.foot(), action.action(), draft.swing(), Optional.empty(), action.transfer())),
-                true)));
+        before.ifPresent(action -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
+                action.foot(), action.action(), draft.swing(), Optional.empty(), action.transfer())))));
         return before.isPresent();
     }
 
@@ -159,7 +180,7 @@ final class ProseParser {
         return new Phrase.ActionCall(
                 ActionRules.needsNoFoot(action.action()) ? Optional.empty() : Optional.of(foot),
                 action.action(),
-                PhraseDraft.lateral(action.action(), foot).orElse(action.direction()),
+                DraftMeaning.lateral(action.action(), foot).orElse(action.direction()),
                 Optional.empty(),
                 action.transfer());
     }
@@ -173,21 +194,29 @@ final class ProseParser {
             }
             return;
         }
-        leftWords.noAction(draft.column(), draft.unknown());
-        phrases.add(draft.phrase(Optional.empty(), false));
+        phrases.add(draft.phrase(Optional.empty()));
     }
 
-    /** The longest figure name that begins here; feet and small words may stand between its words. */
-    private Optional<Vocabulary.FigureName> figureName() {
+    /** The longest figure name that begins here, or behind words that only say how the figure is danced. */
+    private Optional<FigureName> figureName() {
         int start = terms.position();
-        terms.skipWithinName();
-        if (terms.atEnd()) {
-            terms.moveTo(start);
-            return Optional.empty();
+        Optional<FigureName> found = Optional.empty();
+        boolean goesOn = true;
+        while (found.isEmpty() && goesOn) {
+            int here = terms.position();
+            terms.skipWithinName();
+            List<FigureName> names = terms.atEnd()
+                    ? List.of()
+                    : vocabulary.figureNames().beginningWith(terms.peek().meaning());
+            terms.moveTo(here);
+            found = names.stream()
+                    .filter(name -> here == start || name.isDistinct())
+                    .filter(name -> terms.matches(name.words()))
+                    .findFirst();
+            terms.skipWithinName();
+            goesOn = terms.skipModifier();
         }
-        List<Vocabulary.FigureName> names =
-                vocabulary.figuresBeginning(terms.peek().meaning());
         terms.moveTo(start);
-        return names.stream().filter(name -> terms.matches(name.words())).findFirst();
+        return found;
     }
 }

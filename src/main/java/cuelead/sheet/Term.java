@@ -1,5 +1,7 @@
 package cuelead.sheet;
 
+import java.util.Optional;
+
 /**
  * A word or phrase of a sheet with its meaning.
  *
@@ -7,8 +9,14 @@ package cuelead.sheet;
  * @param meaning the standard word for it
  * @param text    as written, in lower case
  * @param column  1-based column
+ * @param meant   the known word that it is taken for, where it is misspelt
  */
-record Term(Kind kind, String meaning, String text, int column) {
+record Term(Kind kind, String meaning, String text, int column, Optional<String> meant) {
+    /** A word that is written as it should be. */
+    Term(Kind kind, String meaning, String text, int column) {
+        this(kind, meaning, text, column, Optional.empty());
+    }
+
     enum Kind {
         FOOT,
         VERB,
@@ -22,6 +30,7 @@ record Term(Kind kind, String meaning, String text, int column) {
         LINK,
         WITH,
         DURING,
+        OPTION,
         WEIGHT,
         COUNT,
         NUMBER,

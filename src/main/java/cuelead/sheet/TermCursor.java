@@ -48,6 +48,20 @@ final class TermCursor {
         return at + 1 < terms.size() && terms.get(at + 1).is(kind);
     }
 
+    /** Whether such a term stands before the one that was taken last. */
+    boolean behind(Kind kind) {
+        return at > 1 && terms.get(at - 2).is(kind);
+    }
+
+    /** What comes behind this term and small words. */
+    boolean nextWordIs(Kind kind) {
+        int next = at + 1;
+        while (next < terms.size() && terms.get(next).is(Kind.FILLER)) {
+            next++;
+        }
+        return next < terms.size() && terms.get(next).is(kind);
+    }
+
     /** Always true, so that a rule can end with it. */
     boolean advance() {
         at++;
@@ -76,6 +90,23 @@ final class TermCursor {
     /** Feet, marks and small words may stand within the name of a figure. */
     void skipWithinName() {
         skipWords(Kind.FOOT, Kind.FILLER, Kind.MARK);
+    }
+
+    /** A word before the name of a figure that says how it is danced: "back lock step", "1/4 turn R sailor". */
+    boolean skipModifier() {
+        if (atEnd()) {
+            return false;
+        }
+        boolean count = at(Kind.NUMBER) && nextIs(Kind.COUNT);
+        boolean modifier = at(Kind.PLACE)
+                || at(Kind.FRACTION)
+                || at(Kind.TURN)
+                || at(Kind.PART)
+                || at(Kind.VERB, "cross")
+                || at(Kind.FIGURE_WORD, "syncopated")
+                || count;
+        at += count ? 2 : modifier ? 1 : 0;
+        return modifier;
     }
 
     /** "to the", "to", "over" before the side of a turn. */
@@ -126,6 +157,17 @@ final class TermCursor {
             case "7/8" -> OptionalInt.of(315);
             case "1/1", "full" -> OptionalInt.of(360);
             default -> OptionalInt.empty();
+        };
+    }
+
+    /** A fraction of a turn as the names of figures have it. */
+    static Optional<String> fractionOf(int degrees) {
+        return switch (degrees) {
+            case 90 -> Optional.of("1/4");
+            case 180 -> Optional.of("1/2");
+            case 270 -> Optional.of("3/4");
+            case 360 -> Optional.of("full");
+            default -> Optional.empty();
         };
     }
 

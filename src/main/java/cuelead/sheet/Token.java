@@ -30,4 +30,9 @@ record Token(Kind kind, String text, int column) {
     boolean isWord(String word) {
         return kind == Kind.WORD && text.equals(word);
     }
+
+    /** Joins two words of one name. */
+    boolean isHyphen() {
+        return kind == Kind.MARK && text.equals("-");
+    }
 }

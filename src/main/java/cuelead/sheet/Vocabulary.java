@@ -7,12 +7,12 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The words of step sheets: those of {@code words.tsv} and the names of the figures. */
 final class Vocabulary {
@@ -21,7 +21,8 @@ final class Vocabulary {
     private static final int LONGEST_PHRASE = 3;
 
     private final Map<String, Meaning> meanings = new HashMap<>();
-    private final Map<String, List<FigureName>> figureNames = new HashMap<>();
+    private final FigureNames figureNames = new FigureNames();
+    private final NearWords nearWords = new NearWords(meanings);
 
     private Vocabulary(String words, Figures figures) {
         int line = 0;
@@ -38,11 +39,7 @@ final class Vocabulary {
             addFigure(row, alone ? List.of() : ownNames(row));
             addFigure(row, further);
         }
-        figureNames
-                .values()
-                .forEach(names -> names.sort(Comparator.comparingInt(
-                                (FigureName name) -> name.words().size())
-                        .reversed()));
+        figureNames.sort();
     }
 
     private void add(String[] cells, int line) {
@@ -88,9 +85,7 @@ final class Vocabulary {
                     && !terms.get(0).is(Term.Kind.FIGURE_WORD)
                     && !terms.get(0).is(Term.Kind.TURN);
             if (!terms.isEmpty() && !onlyAction) {
-                figureNames
-                        .computeIfAbsent(terms.get(0).meaning(), first -> new ArrayList<>())
-                        .add(new FigureName(terms.stream().map(Term::meaning).toList(), row));
+                figureNames.add(terms, row);
             }
         }
     }
@@ -99,9 +94,8 @@ final class Vocabulary {
         return !term.is(Term.Kind.MARK) && !term.is(Term.Kind.SEPARATOR) && !term.is(Term.Kind.FILLER);
     }
 
-    /** Names that begin with this word, longest first. */
-    List<FigureName> figuresBeginning(String meaning) {
-        return figureNames.getOrDefault(meaning, List.of());
+    FigureNames figureNames() {
+        return figureNames;
     }
 
     /** Gives every token its meaning; the longest phrase wins. Quoted text is left out. */
@@ -110,7 +104,12 @@ final class Vocabulary {
         int at = 0;
         while (at < tokens.size()) {
             Token token = tokens.get(at);
-            if (token.is(Token.Kind.WORD)) {
+            if (isTimes(tokens, at)) {
+                String number =
+                        tokens.get(token.is(Token.Kind.NUMBER) ? at : at + 1).text();
+                terms.add(new Term(Term.Kind.NUMBER, number, number + "x", token.column()));
+                at += 2;
+            } else if (token.is(Token.Kind.WORD)) {
                 at += word(tokens, at, terms);
             } else {
                 other(token).ifPresent(terms::add);
@@ -120,10 +119,41 @@ final class Vocabulary {
         return terms;
     }
 
+    /** The same for a line that is danced: a word that is not known has the meaning of the one that it must be. */
+    List<Term> danced(List<Token> tokens) {
+        return terms(tokens).stream().map(this::corrected).toList();
+    }
+
+    private Term corrected(Term term) {
+        if (!term.is(Term.Kind.UNKNOWN)) {
+            return term;
+        }
+        return meant(term.text())
+                .map(near -> {
+                    Meaning meaning = meanings.get(near);
+                    return new Term(meaning.kind(), meaning.word(), term.text(), term.column(), Optional.of(near));
+                })
+                .orElse(term);
+    }
+
+    /** "x 2", "2 x", "2 times". */
+    private static boolean isTimes(List<Token> tokens, int at) {
+        if (at + 1 >= tokens.size()) {
+            return false;
+        }
+        Token one = tokens.get(at);
+        Token next = tokens.get(at + 1);
+        boolean before = one.isWord("x") && next.is(Token.Kind.NUMBER);
+        boolean behind = one.is(Token.Kind.NUMBER) && (next.isWord("x") || next.isWord("times"));
+        return before || behind;
+    }
+
     private int word(List<Token> tokens, int at, List<Term> terms) {
         Token first = tokens.get(at);
-        for (int length = LONGEST_PHRASE; length >= 1; length--) {
-            Optional<Meaning> meaning = phrase(tokens, at, length).map(meanings::get);
+        for (int words = LONGEST_PHRASE; words >= 1; words--) {
+            int length = length(tokens, at, words);
+            Optional<Meaning> meaning =
+                    length == 0 ? Optional.empty() : Optional.ofNullable(meanings.get(phrase(tokens, at, length)));
             if (meaning.isPresent()) {
                 terms.add(new Term(meaning.get().kind(), meaning.get().word(), first.text(), first.column()));
                 return length;
@@ -145,18 +175,25 @@ final class Vocabulary {
                 : Optional.ofNullable(meanings.get(word.substring(0, word.length() - 2)));
     }
 
-    private static Optional<String> phrase(List<Token> tokens, int at, int length) {
-        if (at + length > tokens.size()) {
-            return Optional.empty();
-        }
-        StringBuilder text = new StringBuilder();
-        for (Token token : tokens.subList(at, at + length)) {
-            if (!token.is(Token.Kind.WORD)) {
-                return Optional.empty();
+    /** How many tokens so many words are, with the hyphens between them; 0 where they are not there. */
+    private static int length(List<Token> tokens, int at, int words) {
+        int end = at;
+        for (int word = 0; word < words; word++) {
+            boolean hyphen = word > 0 && end < tokens.size() && tokens.get(end).isHyphen();
+            end += hyphen ? 1 : 0;
+            if (end >= tokens.size() || !tokens.get(end).is(Token.Kind.WORD)) {
+                return 0;
             }
-            text.append(text.isEmpty() ? "" : " ").append(token.text());
+            end++;
         }
-        return Optional.of(text.toString());
+        return end - at;
+    }
+
+    private static String phrase(List<Token> tokens, int at, int length) {
+        return tokens.subList(at, at + length).stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .map(Token::text)
+                .collect(Collectors.joining(" "));
     }
 
     private static Optional<Term> other(Token token) {
@@ -182,23 +219,13 @@ final class Vocabulary {
         return meanings.containsKey(word);
     }
 
-    /**
-     * The known word with the fewest changed letters, when it is near enough to be meant: one letter in a short word,
-     * two in a long one. Among equals a word with the same first letter, then the usual form of a word, then the longer.
-     */
+    /** The known word that a misspelt one must be. */
+    Optional<String> meant(String word) {
+        return meanings.containsKey(word) ? Optional.empty() : nearWords.meant(word);
+    }
+
     Optional<String> nearest(String word) {
-        int allowed = word.length() <= 4 ? 1 : 2;
-        Comparator<String> order = Comparator.comparingInt((String known) -> Spelling.distance(known, word))
-                .thenComparing(known -> known.charAt(0) == word.charAt(0) ? 0 : 1)
-                .thenComparing(known -> meanings.get(known).word().equals(known) ? 0 : 1)
-                .thenComparing(known -> -known.length())
-                .thenComparing(Comparator.naturalOrder());
-        return meanings.entrySet().stream()
-                .filter(known -> known.getValue().kind() != Term.Kind.FILLER)
-                .map(Map.Entry::getKey)
-                .filter(known -> known.length() > 2 && Math.abs(known.length() - word.length()) <= allowed)
-                .filter(known -> Spelling.distance(known, word) <= allowed)
-                .min(order);
+        return nearWords.nearest(word);
     }
 
     private static String resource(String name) {
@@ -212,8 +239,6 @@ final class Vocabulary {
         }
     }
 
-    private record Meaning(Term.Kind kind, String word) {}
-
-    /** A figure's name in standard words. */
-    record FigureName(List<String> words, FigureRow row) {}
+    /** What sort of word, and the standard word for it. */
+    record Meaning(Term.Kind kind, String word) {}
 }

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -37,11 +38,46 @@ class BrokenWordsTest {
                 () -> Vocabulary.STANDARD.nearest(word).get());
     }
 
+    /** Words of the trade with a slip of the pen, as they are typed (common practice, no source). */
+    @ParameterizedTest
+    @CsvSource({
+        "tuch, touch",
+        "stepp, step",
+        "recovr, recover",
+        "shufle, shuffle",
+        "sialor, sailor",
+        "croos, cross",
+        "forwrd, forward",
+        "foward, forward",
+        "bakc, back",
+        "togeather, together",
+        "behidn, behind",
+        "coastre, coaster",
+        "rigth, right"
+    })
+    void aSlipOfThePenIsReadAsTheWordThatItMustBe(String typo, String meant) {
+        assertEquals(meant, Vocabulary.STANDARD.meant(typo).orElseThrow());
+    }
+
+    /** "Stp" is an abbreviation; the others are near to two words, to none, or are words of the language. */
+    @ParameterizedTest
+    @CsvSource({"bock", "zorg", "banana", "quirk", "home", "this", "tome", "happy", "hell"})
+    void aWordThatMayBeAnotherIsNotCorrected(String word) {
+        assertEquals(Optional.empty(), Vocabulary.STANDARD.meant(word));
+    }
+
+    @Test
+    void aSlipOfThePenIsOnlyNoted() {
+        assertEquals(
+                List.of("sheet.txt:5:21: note: \"tuch\" is read as \"touch\". Check the spelling."),
+                messages(SHEET.replace("3-4 Step R to side, touch L beside R", "3-4 Step R to side, tuch L")));
+    }
+
     @Test
     void aMistypedActionPointsAtItsWord() {
         assertEquals(
-                List.of("sheet.txt:5:21: error: This action is not understood at \"tuch\". Did you mean \"touch\"?"),
-                messages(SHEET.replace("3-4 Step R to side, touch L beside R", "3-4 Step R to side, tuch L")));
+                List.of("sheet.txt:5:21: error: This action is not understood at \"tosck\". Did you mean \"touch\"?"),
+                messages(SHEET.replace("3-4 Step R to side, touch L beside R", "3-4 Step R to side, tosck L")));
     }
 
     /** Each line is read for itself, and what follows from a mistake is not told again. */

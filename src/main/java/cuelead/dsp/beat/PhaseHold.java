@@ -41,6 +41,8 @@ final class PhaseHold {
     private static final double REACH_SECONDS = 0.045;
     /** What a beat counts for being where the search put it, over what bass onsets say (0 to 1). */
     private static final double NETWORK_WEIGHT = 0.5;
+    /** A run is moved where the bass is at least so strong there, as a part of what it is where the run lies. */
+    private static final double LEAST_BACKING = 0.9;
 
     private final List<PathBeat> beats;
     private final double[] usual;
@@ -150,10 +152,22 @@ final class PhaseHold {
         for (Run run : runs) {
             List<PathBeat> part = beats.subList(run.from(), run.to());
             if (run.place() == right || part.size() >= SHORTEST_RUN) {
-                append(held, moved(part, between(run.place(), right)), usual[run.from()]);
+                double by = between(run.place(), right);
+                append(held, isBacked(run, by, bass) ? moved(part, by) : part, usual[run.from()]);
             }
         }
         return held;
+    }
+
+    /** Whether the bass does not speak against moving a run; a way may only look as if it led elsewhere. */
+    private boolean isBacked(Run run, double part, Onsets bass) {
+        double here = 0;
+        double there = 0;
+        for (int i = run.from(); i < run.to() - 1; i++) {
+            here += bass.near(beats.get(i).seconds(), REACH_SECONDS);
+            there += bass.near(beats.get(i).seconds() + gap(beats, i) * part, REACH_SECONDS);
+        }
+        return there >= LEAST_BACKING * here;
     }
 
     private int likeliestPlace(List<Run> runs, Onsets bass) {

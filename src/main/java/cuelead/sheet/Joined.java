@@ -1,0 +1,86 @@
+package cuelead.sheet;
+
+import cuelead.dance.Action;
+import cuelead.dance.Direction;
+import cuelead.sheet.Phrase.ActionCall;
+import cuelead.sheet.Phrase.Joint;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Two actions on one count: "step R to side and sway right", "recover onto R crossing over L", "step L dragging R". */
+final class Joined {
+    /** What the rest of the dancer does while a foot steps. */
+    private static final Set<Action> BESIDE = EnumSet.of(
+            Action.CLAP,
+            Action.BUMP,
+            Action.SWAY,
+            Action.SHIMMY,
+            Action.HIPROLL,
+            Action.BODYROLL,
+            Action.KNEE_POP,
+            Action.DIP,
+            Action.BOUNCE,
+            Action.SWEEP,
+            Action.DRAG,
+            Action.SLIDE);
+
+    private static final Set<Action> ALONG = EnumSet.of(Action.HITCH, Action.FLICK, Action.HOOK, Action.KICK);
+
+    private Joined() {}
+
+    /** Whether the second may be danced on the count of the first. */
+    static boolean mayShare(Phrase first, Phrase second) {
+        if (first.action().isEmpty()
+                || second.action().isEmpty()
+                || second.figure().isPresent()
+                || second.joint() == Joint.PARTED) {
+            return false;
+        }
+        ActionCall one = first.action().get();
+        ActionCall other = second.action().get();
+        if (one.isBareTurn() || other.isBareTurn()) {
+            return false;
+        }
+        boolean sameFoot =
+                other.foot().isEmpty() || one.foot().isEmpty() || one.foot().equals(other.foot());
+        if (second.joint() == Joint.LINKED) {
+            return BESIDE.contains(other.action());
+        }
+        return BESIDE.contains(other.action()) || ALONG.contains(other.action()) || (sameFoot && isOneStep(one, other));
+    }
+
+    /** "Recover crossing over": one step that is described twice. */
+    private static boolean isOneStep(ActionCall one, ActionCall other) {
+        return one.transfer().equals(other.transfer()) && one.transfer().takesWeight();
+    }
+
+    /** The phrases in which those that got no count of their own have gone into the one before them. */
+    static List<Phrase> of(List<Phrase> phrases, List<Integer> sizes) {
+        List<Phrase> joined = new ArrayList<>(phrases);
+        for (int i = 1; i < phrases.size(); i++) {
+            if (sizes.get(i) == 0 && sizes.get(i - 1) > 0 && mayShare(phrases.get(i - 1), phrases.get(i))) {
+                ActionCall one = phrases.get(i - 1).action().orElseThrow();
+                joined.set(
+                        i - 1,
+                        phrases.get(i - 1)
+                                .with(both(one, phrases.get(i).action().orElseThrow())));
+            }
+        }
+        return joined;
+    }
+
+    private static ActionCall both(ActionCall one, ActionCall other) {
+        Optional<Phrase.TurnCall> turn = one.turn().or(other::turn);
+        boolean plainStep = one.action() == Action.STEP || one.action() == Action.INPLACE;
+        if (plainStep && one.direction() != Direction.FWD && other.action() == Action.SWAY) {
+            return new ActionCall(one.foot().or(other::foot), Action.SWAY, other.direction(), turn, other.transfer());
+        }
+        boolean placed = one.direction() != Direction.PLACE && one.direction() != Direction.NONE;
+        boolean described = isOneStep(one, other) && !placed;
+        Direction direction = described ? other.direction() : one.direction();
+        return new ActionCall(one.foot(), one.action(), direction, turn, one.transfer());
+    }
+}

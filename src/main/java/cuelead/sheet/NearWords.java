@@ -1,0 +1,86 @@
+package cuelead.sheet;
+
+import cuelead.sheet.Vocabulary.Meaning;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** The known words that a mistyped one is near to. */
+final class NearWords {
+    /** Shorter words are one letter away from too many others. */
+    private static final int SHORTEST = 4;
+
+    private static final int LONG = 8;
+
+    private final Map<String, Meaning> meanings;
+
+    NearWords(Map<String, Meaning> meanings) {
+        this.meanings = meanings;
+    }
+
+    /**
+     * The known word with the fewest changed letters, when it is near enough to be meant: one letter in a short word,
+     * two in a long one. Among equals a word with the same first letter, then the usual form of a word, then the longer.
+     */
+    Optional<String> nearest(String word) {
+        int allowed = word.length() <= 4 ? 1 : 2;
+        return meanings.entrySet().stream()
+                .filter(known -> known.getValue().kind() != Term.Kind.FILLER)
+                .map(Map.Entry::getKey)
+                .filter(known -> known.length() > 2 && Math.abs(known.length() - word.length()) <= allowed)
+                .filter(known -> Spelling.distance(known, word) <= allowed)
+                .min(nearestFirst(word));
+    }
+
+    private Comparator<String> nearestFirst(String word) {
+        return Comparator.comparingInt((String known) -> Spelling.distance(known, word))
+                .thenComparing(known -> known.charAt(0) == word.charAt(0) ? 0 : 1)
+                .thenComparing(known -> meanings.get(known).word().equals(known) ? 0 : 1)
+                .thenComparing(known -> -known.length())
+                .thenComparing(Comparator.naturalOrder());
+    }
+
+    /**
+     * The word that can only be meant: one slip of the pen away (two in a long word), with the same first letter, and no
+     * word of another meaning as near. A slip in a word of four letters is a letter left out or two that changed places.
+     */
+    Optional<String> meant(String word) {
+        for (int slips = 1; slips <= (word.length() >= LONG ? 2 : 1); slips++) {
+            Set<Meaning> found = new HashSet<>();
+            Optional<String> near = Optional.empty();
+            for (Map.Entry<String, Meaning> known : meanings.entrySet()) {
+                boolean small = known.getValue().kind() == Term.Kind.FILLER && word.length() < LONG;
+                if (!small && isSlip(known.getKey(), word, slips)) {
+                    found.add(known.getValue());
+                    near = near.isEmpty() || nearestFirst(word).compare(known.getKey(), near.get()) < 0
+                            ? Optional.of(known.getKey())
+                            : near;
+                }
+            }
+            if (!found.isEmpty()) {
+                return found.size() == 1 ? near : Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isSlip(String known, String word, int slips) {
+        boolean shaped = word.length() >= SHORTEST
+                && known.length() >= SHORTEST
+                && known.charAt(0) == word.charAt(0)
+                && known.indexOf(' ') < 0
+                && Math.abs(known.length() - word.length()) <= slips;
+        boolean sure = word.length() > SHORTEST || known.length() > word.length() || isSwapped(known, word);
+        return shaped && sure && Spelling.distance(known, word) <= slips;
+    }
+
+    private static boolean isSwapped(String known, String word) {
+        return known.chars()
+                .sorted()
+                .boxed()
+                .toList()
+                .equals(word.chars().sorted().boxed().toList());
+    }
+}
