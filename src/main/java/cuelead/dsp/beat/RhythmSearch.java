@@ -14,6 +14,8 @@ public final class RhythmSearch {
     private static final List<Integer> METRES = List.of(2, 3, 4);
     /** Share of the work: the network, then one part for each metre. */
     private static final double NETWORK_SHARE = 0.4;
+    /** Mean support of a beat beyond the taps; in noise and in even tones it stays below (see {@link SteadyPart}). */
+    private static final double LEAST_BEYOND_TAPS = 5;
 
     private final BeatNetwork network;
     private final OddsTable odds = OddsTable.load();
@@ -39,14 +41,25 @@ public final class RhythmSearch {
     /**
      * Finds the beats of the whole song at the tempo of the taps and through them.
      *
-     * @return empty where the song is shorter than the taps
+     * @return empty where the song is shorter than the taps, or where hardly a beat is heard but at the taps
      */
     public Optional<Rhythm> follow(BandSpectrum song, Taps taps) {
         Activations heard = network.hear(song, done -> {});
         Activations tapped = taps.over(heard);
         BarPath path = best(metre -> BarPointer.search(tapped, metre, taps.slowest(), taps.fastest()), done -> {});
         List<PathBeat> sounding = Sounding.only(path.beats(), song);
-        return sounding.size() < taps.count() ? Optional.empty() : Optional.of(counted(sounding, song, heard));
+        return sounding.size() < taps.count() || !isHeardBeyond(taps, sounding)
+                ? Optional.empty()
+                : Optional.of(counted(sounding, song, heard));
+    }
+
+    private static boolean isHeardBeyond(Taps taps, List<PathBeat> beats) {
+        double support = beats.stream()
+                .filter(beat -> beat.seconds() < taps.seconds(0) || beat.seconds() > taps.lastSeconds())
+                .mapToDouble(PathBeat::support)
+                .average()
+                .orElse(LEAST_BEYOND_TAPS);
+        return support >= LEAST_BEYOND_TAPS;
     }
 
     /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
