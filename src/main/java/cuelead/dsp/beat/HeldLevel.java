@@ -28,6 +28,14 @@ final class HeldLevel {
     /** So much of a jumping path must be at related tempi. */
     private static final double MOSTLY = 0.7;
 
+    /** From this tempo on, beats a minute, twice as many may be the beat: two-step, fast rock, fast waltz. */
+    private static final double DOUBTED_FROM = 72;
+    /**
+     * Twice as many beats are taken where they fit so nearly as well. Between the beats of a truly slow song the network
+     * hears hardly any, so that twice as many fit far worse; on made songs below 0.5, where they are right above 0.95.
+     */
+    private static final double NEARLY_AS_WELL = 0.94;
+
     private final double middleSeconds;
 
     private HeldLevel(double middleSeconds) {
@@ -78,6 +86,21 @@ final class HeldLevel {
             }
         }
         return best;
+    }
+
+    /** Whether a path is so slow, and yet not truly slow, that twice as many beats may be the beat. */
+    static boolean isDoubted(BarPath path) {
+        double seconds = of(path).middleSeconds;
+        return seconds > 2 * SHORTEST_SECONDS && seconds * DOUBTED_FROM <= 60;
+    }
+
+    /** Twice as many beats as the path has. */
+    static BarPath twiceAsMany(BarPath path, Activations heard, int beatsPerBar) {
+        return at(of(path).middleSeconds / 2, heard, beatsPerBar);
+    }
+
+    static boolean isNearlyAsGood(BarPath faster, BarPath slower) {
+        return faster.logScore() >= NEARLY_AS_WELL * slower.logScore();
     }
 
     /** A soft preference for tempi that most dances have; only where two levels fit about equally does it decide. */

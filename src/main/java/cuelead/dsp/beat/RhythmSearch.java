@@ -90,7 +90,12 @@ public final class RhythmSearch {
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
         HeldLevel level = HeldLevel.of(free);
-        return level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+        BarPath held = level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+        if (!HeldLevel.isDoubted(held)) {
+            return held;
+        }
+        BarPath faster = best(metre -> HeldLevel.twiceAsMany(held, heard, metre), done -> {});
+        return HeldLevel.isNearlyAsGood(faster, held) ? faster : held;
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {
