@@ -50,8 +50,16 @@ final class HeldLevel {
         return new HeldLevel(lengths.length == 0 ? 0 : lengths[lengths.length / 2]);
     }
 
-    /** Whether the path jumps to related tempi, and hardly to others. */
-    boolean isLeftBy(BarPath path) {
+    /** How a path keeps to its middle tempo. */
+    enum Keeping {
+        KEPT,
+        /** It jumps to related tempi, and hardly to others. */
+        JUMPS,
+        /** It has other tempi: several songs, or one that is heard badly in places. */
+        WANDERS
+    }
+
+    Keeping keepingOf(BarPath path) {
         int outside = 0;
         int related = 0;
         for (PathBeat beat : path.beats()) {
@@ -61,7 +69,10 @@ final class HeldLevel {
                 related += isRelated(ratio) ? 1 : 0;
             }
         }
-        return outside > 0 && related >= MOSTLY * outside;
+        if (outside == 0) {
+            return Keeping.KEPT;
+        }
+        return related >= MOSTLY * outside ? Keeping.JUMPS : Keeping.WANDERS;
     }
 
     private static boolean isRelated(double ratio) {
@@ -99,8 +110,9 @@ final class HeldLevel {
         return at(of(path).middleSeconds / 2, heard, beatsPerBar);
     }
 
-    static boolean isNearlyAsGood(BarPath faster, BarPath slower) {
-        return faster.logScore() >= NEARLY_AS_WELL * slower.logScore();
+    /** Whether one path fits nearly as well as another that it would be liked better than. */
+    static boolean isNearlyAsGood(BarPath path, BarPath other) {
+        return path.logScore() >= NEARLY_AS_WELL * other.logScore();
     }
 
     /** A soft preference for tempi that most dances have; only where two levels fit about equally does it decide. */

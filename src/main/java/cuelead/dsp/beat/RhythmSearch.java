@@ -1,6 +1,7 @@
 package cuelead.dsp.beat;
 
 import cuelead.dsp.beat.BarPath.PathBeat;
+import cuelead.dsp.beat.HeldLevel.Keeping;
 import cuelead.dsp.beat.Rhythm.HeardBeat;
 import java.util.ArrayList;
 import java.util.List;
@@ -89,13 +90,22 @@ public final class RhythmSearch {
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
-        HeldLevel level = HeldLevel.of(free);
-        BarPath held = level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+        BarPath held = atOneLevel(free, heard);
         if (!HeldLevel.isDoubted(held)) {
             return held;
         }
         BarPath faster = best(metre -> HeldLevel.twiceAsMany(held, heard, metre), done -> {});
         return HeldLevel.isNearlyAsGood(faster, held) ? faster : held;
+    }
+
+    private static BarPath atOneLevel(BarPath free, Activations heard) {
+        HeldLevel level = HeldLevel.of(free);
+        Keeping keeping = level.keepingOf(free);
+        if (keeping == Keeping.KEPT) {
+            return free;
+        }
+        BarPath held = best(metre -> level.search(heard, metre), done -> {});
+        return keeping == Keeping.JUMPS || HeldLevel.isNearlyAsGood(held, free) ? held : free;
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {
