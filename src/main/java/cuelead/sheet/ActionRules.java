@@ -79,6 +79,15 @@ final class ActionRules {
         return SPLIT.contains(action) || action == Action.FAN || action == Action.BUMP;
     }
 
+    /** "Swivel heels right, toes right": the same with the part of the feet that is now named. */
+    static Action swungOn(Action before, String part) {
+        boolean swivels = before == Action.SWIVEL_HEELS || before == Action.SWIVEL_TOES;
+        if (!swivels || part.isEmpty()) {
+            return before;
+        }
+        return part.equals("toe") ? Action.SWIVEL_TOES : Action.SWIVEL_HEELS;
+    }
+
     static Transfer transfer(Action action) {
         if (TAKE_WEIGHT.contains(action)) {
             return Transfer.FULL;

@@ -398,7 +398,7 @@ final class BodyReader {
         if (DanceLine.movesNothing(line.text()) && facings(line)) {
             return;
         }
-        if (!DanceLine.mayBeDanced(line)) {
+        if (!DanceLine.mayBeDanced(line) || Easier.isOffer(line)) {
             problems.note(
                     "not_read",
                     line.number(),
@@ -407,11 +407,9 @@ final class BodyReader {
                     "");
             return;
         }
-        if (DanceLine.mayBeDanced(line)) {
-            int sofar = section.map(SectionDraft::lastCount).orElse(0);
-            doubt(line, Counts.of(before() + sofar));
-            footing.doubt();
-        }
+        int sofar = section.map(SectionDraft::lastCount).orElse(0);
+        doubt(line, Counts.of(before() + sofar));
+        footing.doubt();
         leftOut(line);
     }
 

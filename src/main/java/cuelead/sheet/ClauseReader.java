@@ -15,11 +15,20 @@ final class ClauseReader {
     /** "Step R, a big step": how far it goes, no step of its own. */
     private static final Set<String> SIZES = Set.of("big", "long", "large", "small", "wide", "giant");
 
+    /** What the body does all through a figure. */
+    private static final Set<String> BODY_WORDS = Set.of("claps", "snaps", "clicks", "hip bumps", "bumps", "shimmies");
+
+    /** How a figure or a step travels: "moving back". */
+    private static final Set<String> TRAVELS =
+            Set.of("moving", "travelling", "traveling", "going", "heading", "progressing");
+
     private final TermCursor terms;
     private final LeftWords leftWords;
     private final PhraseDraft draft;
     private List<String> name = List.of();
     private List<String> nameLeft = List.of();
+    /** "Recovering onto R crossing over L": such a verb describes the step before, with the foot that stands. */
+    private boolean participle;
 
     ClauseReader(TermCursor terms, LeftWords leftWords, PhraseDraft draft) {
         this.terms = terms;
@@ -88,10 +97,11 @@ final class ClauseReader {
             case OPEN -> brackets();
             case CLOCK -> clock(term);
             case FILLER -> filler(term);
+            case BODY -> body(term);
             case MARK, COUNT, CLOSE, SEPARATOR, LINK -> terms.advance();
             case FIGURE_WORD, UNKNOWN -> {
-                draft.unknown(term);
-                yield terms.advance();
+                boolean restart = term.text().startsWith("restart");
+                yield restart ? restart() : unknown(term);
             }
         };
     }
@@ -107,13 +117,14 @@ final class ClauseReader {
             }
             return terms.advance();
         }
-        if (draft.hasVerb() && term.meaning().equals("recover") && isOfWeight(term)) {
+        if ((draft.hasVerb() || draft.isFigure()) && term.meaning().equals("recover") && isOfWeight(term)) {
             return weight();
         }
         if (!draft.takesVerb(term.meaning())) {
             return false;
         }
         draft.verb(term.meaning());
+        participle = term.text().endsWith("ing");
         return terms.advance();
     }
 
@@ -131,21 +142,36 @@ final class ClauseReader {
                 || term.text().equals("weight");
     }
 
-    /** "Shuffle back stepping R, L, R" lists the feet of the figure; "turn 1/4 right stepping L back" is one action. */
+    /**
+     * "Shuffle back stepping R, L, R" lists the feet of the figure; "turn 1/4 right stepping L back" is one action;
+     * "pivot 1/2 L stepping onto L" tells of the weight.
+     */
     private boolean stepping() {
+        boolean ofWeight = (draft.hasVerb() || turnsByName()) && terms.nextWordIs(Kind.ONTO);
+        if (ofWeight) {
+            return weight();
+        }
         if (!draft.isFigure() && draft.takesVerb("step")) {
             draft.verb("step");
+            participle = true;
         } else if (!draft.isFigure()) {
             return false;
         }
         return terms.advance();
     }
 
-    /** "vine right with touch" begins another action; "with R" and "with 1/4 turn" do not. */
+    private boolean turnsByName() {
+        return draft.isFigure() && name.stream().anyMatch(Set.of("pivot", "unwind", "paddle")::contains);
+    }
+
+    /** "vine right with touch" begins another action; "with R" and "with 1/4 turn" do not; "K step with claps" is danced with them. */
     private boolean with() {
         terms.advance();
         int mark = terms.position();
         terms.skip(Kind.FILLER);
+        if (draft.isFigure() && BODY_WORDS.contains(terms.textHere())) {
+            return terms.advance();
+        }
         boolean action = draft.hasAction() && terms.at(Kind.VERB);
         if (!action) {
             terms.moveTo(mark);
@@ -173,6 +199,9 @@ final class ClauseReader {
 
     private boolean part(Term term) {
         draft.part(term.meaning());
+        if (term.text().endsWith("s")) {
+            draft.bothFeet();
+        }
         return terms.advance();
     }
 
@@ -189,7 +218,8 @@ final class ClauseReader {
                 || term.meaning().equals("together")) {
             int before = terms.position();
             terms.skip(Kind.FILLER);
-            boolean names = draft.hasFoot() || (draft.hasVerb() && BESIDE.contains(term.text()));
+            boolean describes = participle && draft.runsOn();
+            boolean names = draft.hasFoot() || (draft.hasVerb() && (describes || BESIDE.contains(term.text())));
             boolean otherFoot = names && terms.footHere().filter(this::isOther).isPresent();
             if (!otherFoot) {
                 terms.moveTo(before);
@@ -257,6 +287,12 @@ final class ClauseReader {
 
     private boolean negation() {
         terms.advance();
+        int mark = terms.position();
+        terms.skip(Kind.FILLER);
+        if (terms.at(Kind.VERB) || terms.at(Kind.STEPPING) || terms.at(Kind.TURN)) {
+            return notDone();
+        }
+        terms.moveTo(mark);
         if (terms.at(Kind.WEIGHT)) {
             draft.noWeight();
             terms.advance();
@@ -264,9 +300,38 @@ final class ClauseReader {
         return true;
     }
 
+    /** "Do not step L", "without turning": what is not danced is no step. */
+    private boolean notDone() {
+        leftWords.styling(terms.peek());
+        while (!terms.atEnd() && !terms.at(Kind.SEPARATOR) && !terms.at(Kind.LINK)) {
+            terms.advance();
+        }
+        return true;
+    }
+
+    /** "Hips right" is a bump; "left arm up", "look left" move no foot, and what is said behind them is of them. */
+    private boolean body(Term term) {
+        terms.advance();
+        if (term.meaning().equals("hips")) {
+            if (!draft.hasVerb() && draft.takesVerb("bump")) {
+                draft.verb("bump");
+            }
+            return true;
+        }
+        boolean knee = term.text().equals("knee") && draft.hasAction();
+        draft.ofBody();
+        if (!knee) {
+            terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
+        }
+        return true;
+    }
+
     /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
     private boolean during() {
         Term during = terms.peek();
+        if (terms.nextWordIs(Kind.WEIGHT)) {
+            return terms.advance();
+        }
         terms.advance();
         int mark = terms.position();
         boolean turns = false;
@@ -301,6 +366,17 @@ final class ClauseReader {
         return true;
     }
 
+    private boolean unknown(Term term) {
+        draft.unknown(term);
+        return terms.advance();
+    }
+
+    /** "Step L fwd * Restart here on wall 3": all that is left is said beside the steps. */
+    private boolean restart() {
+        draft.remark(Remark.read(terms.rest()));
+        return true;
+    }
+
     private boolean clock(Term term) {
         draft.remark(Remark.clock(term));
         return terms.advance();
@@ -308,7 +384,13 @@ final class ClauseReader {
 
     /** "to right side", "to the R diagonal", "to left": the side is a direction here, no foot. */
     private boolean filler(Term term) {
+        if (TRAVELS.contains(term.text()) && draft.isEmpty()) {
+            draft.travels();
+        }
         terms.advance();
+        if (term.text().equals("off") && terms.at(Kind.FOOT)) {
+            return terms.advance();
+        }
         if (!term.text().equals("to")) {
             return true;
         }

@@ -22,6 +22,7 @@ final class CountFinder {
     static List<FoundCounts> in(String line, int lastCount) {
         CountFinder finder = new CountFinder(line);
         finder.find();
+        finder.dropLinks();
         finder.number(lastCount);
         return finder.found;
     }
@@ -44,9 +45,39 @@ final class CountFinder {
         }
     }
 
-    /** "(&)": it takes its number from the counts beside it. */
+    /** "2 cross behind, & step side, 3 cross": between two counts an "and" with its step is one; elsewhere it links. */
+    private void dropLinks() {
+        for (int i = found.size() - 1; i >= 0; i--) {
+            FoundCounts each = found.get(i);
+            boolean bare = each.group().isLoneAnd(line) && !each.bracketed();
+            boolean between = i > 0
+                    && i + 1 < found.size()
+                    && isSingle(found.get(i - 1))
+                    && isSingle(found.get(i + 1))
+                    && found.get(i + 1).first().number()
+                            == found.get(i - 1).first().number() + 1;
+            if (bare && !isLineHead(each) && !between) {
+                found.remove(i);
+            }
+        }
+    }
+
+    private boolean isLineHead(FoundCounts each) {
+        return line.substring(0, each.from()).isBlank();
+    }
+
+    private static boolean isSingle(FoundCounts each) {
+        return !each.isMany() && each.first().isWhole();
+    }
+
+    /** "(&)", ", & step": it takes its number from the counts beside it. */
     private Optional<CountGroup> loneAnd(int at) {
         boolean and = line.charAt(at) == '&' || line.charAt(at) == 'a';
+        int before = Spaces.back(line, at) - 1;
+        boolean parted = before >= 0 && ",;.".indexOf(line.charAt(before)) >= 0;
+        if (line.charAt(at) == '&' && parted && at + 1 < line.length() && Scanner.isSpace(line.charAt(at + 1))) {
+            return Optional.of(new CountGroup(List.of(new Count(0, Count.Split.AND)), at + 1, at + 1));
+        }
         int opened = at > 0 ? "([".indexOf(line.charAt(at - 1)) : -1;
         boolean bracketed = opened >= 0 && at + 1 < line.length() && line.charAt(at + 1) == ")]".charAt(opened);
         if (!and || !bracketed) {

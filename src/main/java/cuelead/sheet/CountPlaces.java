@@ -120,12 +120,13 @@ final class CountPlaces {
 
     /** A remark that turns is none of the dance's turns. */
     private int tail(int to) {
-        return DanceLine.movesNothing(line.substring(to)) ? to : line.length();
+        String rest = line.substring(to);
+        return DanceLine.movesNothing(rest) || Easier.isTold(rest) ? to : line.length();
     }
 
     /** What stands behind the last counts moves no foot: "(8) - you face 6 o'clock". */
     private boolean isRemark(int to) {
-        return DanceLine.movesNoFoot(line.substring(to));
+        return DanceLine.movesNoFoot(line.substring(to)) || Easier.isTold(line.substring(to));
     }
 
     private boolean isPartedBehind(FoundCounts end, int lastCount) {

@@ -4,7 +4,6 @@ import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
-import cuelead.dance.Transfer;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Remarks;
@@ -32,6 +31,9 @@ record DraftMeaning(
     /** "Bump hips forward": the way that is named wins over the side of the foot. */
     private static final Set<Direction> GOES =
             EnumSet.of(Direction.FWD, Direction.BACK, Direction.FWD_DIAG, Direction.BACK_DIAG);
+
+    /** "Straighten up", "go down": no foot is moved. */
+    private static final Set<String> UP_DOWN = Set.of("up", "down");
 
     FigureCall figure(FigureRow found) {
         return new FigureCall(FigureWays.danced(found, places), leadFeet(found), ways, figureTurn(found));
@@ -66,6 +68,9 @@ record DraftMeaning(
         }
         if (isOfBothFeet() && places.equals(Set.of("out"))) {
             return Optional.of(bothFeet(part.equals("heel") ? Action.SPLIT_HEELS : Action.SPLIT_TOES, Direction.OUT));
+        }
+        if (verb.isEmpty() && part.isEmpty() && feet.isEmpty() && UP_DOWN.containsAll(places)) {
+            return Optional.empty();
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
         String doing = stands ? part : verb.isEmpty() ? "step" : verb;
@@ -102,8 +107,9 @@ record DraftMeaning(
                 .filter(side -> !GOES.contains(meaning.direction()))
                 .orElse(meaning.direction());
         boolean noFoot = ActionRules.needsNoFoot(action);
-        Transfer transfer = remarks.noWeight() ? Transfer.NONE : ActionRules.transfer(action);
-        return new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, transfer);
+        ActionCall call =
+                new ActionCall(noFoot ? Optional.empty() : foot, action, direction, turn, ActionRules.transfer(action));
+        return remarks.noWeight() ? call.withoutWeight() : call;
     }
 
     /** Hips and heels go to a side, feet do not. */

@@ -180,7 +180,9 @@ final class Fitting {
         List<Option> options = new ArrayList<>();
         if (phrase.mayBeLeft() && phrase.readable()) {
             Option none = new Option(0, 0, 0);
-            return by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
+            boolean still =
+                    phrase.action().filter(call -> call.action() == Action.HOLD).isPresent();
+            return still || by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
         }
         if (!phrase.readable()) {
             if (phrase.mayBeLeft()) {
@@ -227,7 +229,8 @@ final class Fitting {
         if (phrase.repeats() > 1 && feet == phrase.repeats()) {
             options.add(new Option(pattern.size(), beats(pattern), 1));
         }
-        if (open && moreFollows && pattern.size() > 1) {
+        boolean left = (open && moreFollows) || call.row().freeEnding();
+        if (left && pattern.size() > 1) {
             options.add(new Option(usual(phrase) - 1, beats(pattern) * phrase.repeats() - 1, 1));
         }
     }

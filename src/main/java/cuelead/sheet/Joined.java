@@ -79,7 +79,7 @@ final class Joined {
             return new ActionCall(one.foot().or(other::foot), Action.SWAY, other.direction(), turn, other.transfer());
         }
         boolean placed = one.direction() != Direction.PLACE && one.direction() != Direction.NONE;
-        boolean described = isOneStep(one, other) && !placed;
+        boolean described = isOneStep(one, other) && !placed && one.action() != Action.RECOVER;
         Direction direction = described ? other.direction() : one.direction();
         return new ActionCall(one.foot(), one.action(), direction, turn, one.transfer());
     }

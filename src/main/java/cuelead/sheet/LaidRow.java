@@ -11,11 +11,9 @@ final class LaidRow {
                         row.line(),
                         each.group().column() - 1)
                 .add(row.line(), each.from(), each.to());
-        if (!row.line().text().substring(each.tail()).isBlank()) {
-            builder.add(
-                    row.line(),
-                    remark(row.line().text(), each.tail()),
-                    row.line().text().length());
+        int end = Easier.begin(row.line().text(), each.tail());
+        if (!row.line().text().substring(each.tail(), end).isBlank()) {
+            builder.add(row.line(), Math.min(end, remark(row.line().text(), each.tail())), end);
         }
         for (SheetLine more : row.more()) {
             builder.add(",", more, 0)

@@ -96,6 +96,7 @@ final class LineReader {
         }
     }
 
+    /** A turn without a count of its own is danced on the next one, and its facing is reached there. */
     private static Laid lay(List<Phrase> phrases, List<Integer> sizes, MoveMaker maker, List<Count> counts) {
         List<Move> moves = new ArrayList<>();
         List<Phrase.Stated<MarkAt>> marks = new ArrayList<>();
@@ -109,7 +110,8 @@ final class LineReader {
                     surplus = surplus.plus(move.turn());
                 }
             }
-            Count behind = counts.get(Math.max(0, moves.size() - 1));
+            boolean waits = sizes.get(i) == 0 && MoveMaker.isTurn(phrases.get(i)) && moves.size() < counts.size();
+            Count behind = counts.get(Math.max(0, waits ? moves.size() : moves.size() - 1));
             Phrase.Remarks remarks = phrases.get(i).remarks();
             remarks.clock()
                     .ifPresent(

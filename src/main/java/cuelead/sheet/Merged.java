@@ -69,7 +69,7 @@ final class Merged {
             builder.add(row.line(), each.from(), each.to());
         }
         int tail = groups.get(groups.size() - 1).tail();
-        builder.add(row.line(), tail, row.line().text().length());
+        builder.add(row.line(), tail, Easier.begin(row.line().text(), tail));
         return Optional.of(builder.line())
                 .filter(line -> CountGroup.read(line.text()).isPresent());
     }

@@ -17,6 +17,8 @@ import java.util.Optional;
  */
 final class MoveMaker {
     private static final int EIGHTH_DEGREES = 45;
+    /** To either side it faces the same wall. */
+    private static final int HALF_DEGREES = 180;
 
     private final Problems problems;
     private final int line;
@@ -61,7 +63,8 @@ final class MoveMaker {
         return weighted(phrase, moves);
     }
 
-    private static boolean isTurn(Phrase phrase) {
+    /** Whether it only turns, so that it may wait for the next step. */
+    static boolean isTurn(Phrase phrase) {
         return phrase.figure().isEmpty()
                 && phrase.action().filter(Phrase.ActionCall::isBareTurn).isPresent();
     }
@@ -209,12 +212,7 @@ final class MoveMaker {
      * turn comes back onto the other foot behind any step.
      */
     private Move turnedOnTheSpot(Phrase phrase, Phrase.ActionCall call, Turn turn) {
-        boolean pivots = footing.last()
-                .filter(move -> call.isPaddle()
-                        ? move.takesWeight()
-                        : move.action() == Action.STEP
-                                && (move.direction() == Direction.FWD || move.direction() == Direction.PLACE))
-                .isPresent();
+        boolean pivots = pivots(call);
         return new Move(
                 pivots ? call.foot().or(footing::free) : Optional.empty(),
                 pivots ? Action.PIVOT : Action.SPIN,
@@ -243,6 +241,15 @@ final class MoveMaker {
         return moves;
     }
 
+    private boolean pivots(Phrase.ActionCall call) {
+        return footing.last()
+                .filter(move -> call.isPaddle()
+                        ? move.takesWeight()
+                        : move.action() == Action.STEP
+                                && (move.direction() == Direction.FWD || move.direction() == Direction.PLACE))
+                .isPresent();
+    }
+
     /** What a long action does on its further counts: a drag goes on, a sway is held. */
     private static Move continued(Phrase.ActionCall call, Move first) {
         boolean held = call.transfer() != Transfer.NONE || call.action() == Action.HOLD || call.action() == Action.CLAP;
@@ -251,7 +258,7 @@ final class MoveMaker {
                 : new Move(first.foot(), first.action(), Direction.CONT, Turn.NONE, Transfer.NONE, first.column());
     }
 
-    /** Which way a turn goes: as written; a pivot turns away from the foot in front, a paddle from the foot that pushes. */
+    /** Which way a turn goes: as written; a pivot, and a half turn behind a step forward, turns away from the foot in front, a paddle from the foot that pushes. */
     private Turn turned(Phrase.TurnCall turn, Phrase.ActionCall call) {
         if (turn.side().isPresent()) {
             return turn.to(turn.side().get());
@@ -262,6 +269,11 @@ final class MoveMaker {
             boolean pushed =
                     call.isPaddle() && footing.last().filter(Move::takesWeight).isEmpty();
             return turn.to(pushed ? standing.get() : standing.get().other());
+        }
+        boolean half = turn.degrees() == HALF_DEGREES;
+        if (half && call.isBareTurn() && standing.isPresent() && pivots(call)) {
+            doubtful |= footing.isDoubted();
+            return turn.to(standing.get().other());
         }
         doubtful = true;
         problems.error(

@@ -70,6 +70,12 @@ record Phrase(
     /** A single action; where the foot is not named it is the free one. */
     record ActionCall(
             Optional<Foot> foot, Action action, Direction direction, Optional<TurnCall> turn, Transfer transfer) {
+        /** Danced with no weight: a stomp is then a stomp up. */
+        ActionCall withoutWeight() {
+            Action danced = action == Action.STOMP ? Action.STOMPUP : action;
+            return new ActionCall(foot, danced, direction, turn, Transfer.NONE);
+        }
+
         /** A clause that only turns: "turn 1/4 right", "paddle 1/8 turn left". */
         boolean isBareTurn() {
             return direction == Direction.TURN && (action == Action.SPIN || action == Action.PIVOT);
@@ -115,7 +121,16 @@ record Phrase(
 
     Phrase withRemarks(Remarks more) {
         return new Phrase(
-                column, figure, action, repeats, duration, remarks.and(more), joint, left, mayBeTitle, mayBeLeft);
+                column,
+                figure,
+                more.noWeight() ? action.map(ActionCall::withoutWeight) : action,
+                repeats,
+                duration,
+                remarks.and(more),
+                joint,
+                left,
+                mayBeTitle,
+                mayBeLeft);
     }
 
     Phrase with(FigureCall more) {

@@ -19,6 +19,11 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
+    /** Heels and toes go there by themselves; to a side or the centre they go on from another place. */
+    private static final Set<String> IN_OUT = Set.of("in", "out", "together");
+
+    private static final Set<String> BACK_TO = Set.of("back", "fwd", "place", "centre");
+
     private final int column;
     private final List<Foot> feet = new ArrayList<>();
     private final List<Direction> ways = new ArrayList<>();
@@ -39,6 +44,9 @@ final class PhraseDraft {
     private boolean paddles;
     private boolean mayBeTitle;
     private boolean leads;
+    private boolean travels;
+    private boolean bothFeet;
+    private boolean ofBody;
     private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
@@ -234,10 +242,29 @@ final class PhraseDraft {
                 && unknown.isEmpty();
     }
 
+    /** "Both heels centre", "bring the toes back": a part of both feet that only goes somewhere. */
+    boolean isOnlyParts() {
+        boolean goes = verb.isEmpty() || verb.equals("step") || verb.equals("recover");
+        boolean both = (part.equals("heel") || part.equals("toe")) && turn.isEmpty() && row.isEmpty();
+        boolean somewhere = hasFoot() ? bothFeet && feet.size() == 1 && places.isEmpty() : !IN_OUT.containsAll(places);
+        return goes && both && somewhere;
+    }
+
+    void bothFeet() {
+        bothFeet = true;
+    }
+
+    String part() {
+        return part;
+    }
+
     /** Where the same movement goes on to. */
     Direction swing() {
         if (towards.isPresent()) {
             return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
+        }
+        if (places.isEmpty() && !feet.isEmpty()) {
+            return feet.get(0) == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
         }
         return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
     }
@@ -245,6 +272,36 @@ final class PhraseDraft {
     /** "Starting with your left foot": it tells the foot of what follows. */
     boolean isOnlyLead() {
         return leads && hasFoot() && !hasAction() && turn.isEmpty() && unknown.isEmpty();
+    }
+
+    /** "Moving back": it only tells where the action before it goes. */
+    boolean isOnlyTravel() {
+        return travels && (isOnlyPlaces() || (isOnlyFeet() && feet.size() == 1));
+    }
+
+    /** "Left arm up", "look right": it moves no foot. */
+    boolean isOnlyBody() {
+        return ofBody && row.isEmpty() && verb.isEmpty() && part.isEmpty() && turn.isEmpty();
+    }
+
+    void ofBody() {
+        ofBody = true;
+    }
+
+    void travels() {
+        travels = true;
+    }
+
+    Set<String> places() {
+        return places;
+    }
+
+    /** "Back on right", "place the weight onto L": the foot that the weight goes to, where nothing else is said. */
+    Optional<Foot> weightGoesTo() {
+        boolean toStanding = verb.isEmpty() && onto.isPresent() && BACK_TO.containsAll(places);
+        boolean told = (verb.isEmpty() || verb.equals("step")) && places.isEmpty();
+        boolean only = row.isEmpty() && part.isEmpty() && feet.isEmpty() && turn.isEmpty();
+        return !only ? Optional.empty() : toStanding ? onto : told ? remarks.weight() : Optional.empty();
     }
 
     void leads() {
@@ -289,7 +346,8 @@ final class PhraseDraft {
 
     /** Without a single word of the trade, so that it may be said beside the dance. */
     private boolean isAside() {
-        return !hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && openNumber.isEmpty();
+        boolean says = hasFoot() || hasAction() || turn.isPresent() || openTurn.isPresent() || openNumber.isPresent();
+        return isOnlyBody() || !says;
     }
 
     Phrase phrase(Optional<ActionCall> action) {

@@ -1,6 +1,9 @@
 package cuelead.sheet;
 
+import cuelead.dance.Action;
+import cuelead.dance.Direction;
 import cuelead.dance.Foot;
+import cuelead.dance.Transfer;
 import cuelead.sheet.FigureNames.FigureName;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
@@ -13,6 +16,10 @@ import java.util.Optional;
  * one method; words that are not understood become problems and reading goes on at the next action.
  */
 final class ProseParser {
+    /** What the feet do while arms or head move. */
+    private static final Phrase.ActionCall STILL =
+            new Phrase.ActionCall(Optional.empty(), Action.HOLD, Direction.NONE, Optional.empty(), Transfer.NONE);
+
     private final Vocabulary vocabulary;
     private final LeftWords leftWords;
     private final TermCursor terms;
@@ -69,8 +76,25 @@ final class ProseParser {
             boolean sameWords = terms.position() == end && plain.unknown().isEmpty();
             terms.moveTo(end);
             accept(named, sameWords ? plain.action() : Optional.empty());
+            told(figure.get());
         } else {
             accept(named, named.action());
+        }
+    }
+
+    /** "Vine right: right, left behind, right": what stands behind the colon tells the figure's feet, foot by foot. */
+    private void told(FigureName name) {
+        if (terms.atEnd() || !terms.peek().text().equals(":")) {
+            return;
+        }
+        int mark = terms.position();
+        List<ListedFeet.Listed> feet = ListedFeet.read(terms.rest());
+        long steps = name.row().figure().pattern().stream()
+                .filter(beat -> beat.foot().isPresent())
+                .count();
+        boolean all = feet.size() == steps || (name.row().freeEnding() && feet.size() == steps - 1);
+        if (!all) {
+            terms.moveTo(mark);
         }
     }
 
@@ -98,6 +122,14 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        if (draft.isOnlyBody()) {
+            phrases.add(draft.phrase(Optional.of(STILL)));
+            return;
+        }
+        if (draft.isOnlyTravel() && !phrases.isEmpty()) {
+            travel(draft);
+            return;
+        }
         if (draft.isOnlyLead() || (draft.isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
             leads.addAll(draft.feet());
             return;
@@ -107,7 +139,10 @@ final class ProseParser {
         }
         draft.leads(leads);
         leads.clear();
-        if (draft.isOnlyPlaces() && swingOn(draft)) {
+        if ((draft.isOnlyPlaces() || draft.isOnlyParts()) && swingOn(draft)) {
+            return;
+        }
+        if (recovers(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
@@ -172,8 +207,35 @@ final class ProseParser {
         Optional<Phrase.ActionCall> before =
                 phrases.get(phrases.size() - 1).action().filter(action -> ActionRules.swings(action.action()));
         before.ifPresent(action -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
-                action.foot(), action.action(), draft.swing(), Optional.empty(), action.transfer())))));
+                action.foot(),
+                ActionRules.swungOn(action.action(), draft.part()),
+                draft.swing(),
+                Optional.empty(),
+                action.transfer())))));
         return before.isPresent();
+    }
+
+    /** "Shuffle RLR with 1/2 turn, moving back": the figure goes there; a step's own way was told with it. */
+    private void travel(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        Phrase before = phrases.get(last);
+        before.figure()
+                .map(call -> new Phrase.FigureCall(
+                        FigureWays.danced(call.row(), draft.places()), call.feet(), call.ways(), call.turn()))
+                .ifPresent(call -> phrases.set(last, before.with(call)));
+        phrases.set(last, phrases.get(last).withRemarks(draft.remarks()));
+    }
+
+    /** "Rock forward on left, back on right": the weight goes back, and no foot is moved. */
+    private boolean recovers(PhraseDraft draft) {
+        Optional<Phrase.ActionCall> rock = phrases.isEmpty()
+                ? Optional.empty()
+                : phrases.get(phrases.size() - 1).action().filter(call -> call.action() == Action.ROCK);
+        Optional<Foot> to = draft.weightGoesTo()
+                .filter(foot -> rock.isPresent() && !rock.get().foot().equals(Optional.of(foot)));
+        to.ifPresent(foot -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
+                Optional.of(foot), Action.RECOVER, Direction.PLACE, Optional.empty(), Transfer.FULL)))));
+        return to.isPresent();
     }
 
     private static Phrase.ActionCall again(Phrase.ActionCall action, Foot foot) {

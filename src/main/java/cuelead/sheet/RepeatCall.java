@@ -49,6 +49,11 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                         || Set.of("then", "and").contains(tokens.get(at).text()))) {
             at++;
         }
+        if (at < tokens.size() && isDoneAgain(tokens.subList(at, tokens.size()), text, from)) {
+            return new Reader(tokens, at)
+                    .read(text, from)
+                    .or(() -> Optional.of(new RepeatCall(new Source.Before(0), Optional.empty(), false, 1)));
+        }
         if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
             return Optional.empty();
         }
@@ -58,6 +63,14 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                 && !Set.of("count", "counts", "section", "above", "steps")
                         .contains(tokens.get(at + 1).text());
         return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
+    }
+
+    /** "Do these four beats again", "dance that once more": no step is told. */
+    private static boolean isDoneAgain(List<Token> tokens, String text, int from) {
+        boolean done = DOES.contains(tokens.get(0).text())
+                || AGAIN.contains(tokens.get(0).text());
+        boolean again = tokens.stream().anyMatch(token -> AGAIN.contains(token.text()));
+        return done && again && !hasSteps(text, from);
     }
 
     private record Reader(List<Token> tokens, int head) {
@@ -203,6 +216,8 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                     && set.contains(tokens.get(at).text());
         }
     }
+
+    private static final Set<String> AGAIN = Set.of("again", "more");
 
     private static final Set<String> DOES = Set.of("do", "dance", "add", "the", "first", "counts", "just");
 

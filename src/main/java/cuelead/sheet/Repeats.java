@@ -90,7 +90,7 @@ final class Repeats {
         if (first.isEmpty()) {
             return false;
         }
-        if (call.lead().isPresent()) {
+        if (call.lead().isPresent() && !call.mirror()) {
             return !call.lead().equals(first);
         }
         return call.mirror() || footing.standing().equals(first);

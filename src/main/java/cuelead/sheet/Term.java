@@ -36,6 +36,8 @@ record Term(Kind kind, String meaning, String text, int column, Optional<String>
         NUMBER,
         NEGATION,
         FILLER,
+        /** A part of the body that takes no step: arms, head, hips. */
+        BODY,
         FIGURE_WORD,
         CLOCK,
         SEPARATOR,

@@ -184,6 +184,18 @@ final class TermCursor {
         return all;
     }
 
+    /** Takes all that is left. */
+    List<Term> rest() {
+        List<Term> rest = terms.subList(at, terms.size());
+        at = terms.size();
+        return rest;
+    }
+
+    /** The word that stands here; empty at the end. */
+    String textHere() {
+        return atEnd() ? "" : peek().text();
+    }
+
     /** Takes a bracket with all that it holds, to its end or the end of the line. */
     List<Term> bracketed() {
         List<Term> inside = new ArrayList<>();

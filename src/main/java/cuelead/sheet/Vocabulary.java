@@ -18,7 +18,7 @@ import java.util.stream.Collectors;
 final class Vocabulary {
     static final Vocabulary STANDARD = new Vocabulary(resource("words.tsv"), Figures.standard());
 
-    private static final int LONGEST_PHRASE = 3;
+    private static final int LONGEST_PHRASE = 4;
 
     private final Map<String, Meaning> meanings = new HashMap<>();
     private final FigureNames figureNames = new FigureNames();

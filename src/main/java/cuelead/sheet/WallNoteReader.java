@@ -60,7 +60,7 @@ final class WallNoteReader {
             }
         }
         List<SaidFacing> said = SaidFacing.in(tokens);
-        OptionalInt own = isWord(2, COUNT) ? OptionalInt.empty() : number(1);
+        OptionalInt own = isWord(2, COUNT) || isWord(2, Set.of("c")) ? OptionalInt.empty() : number(1);
         return new WallNote(
                 walls,
                 groups,

@@ -1,0 +1,92 @@
+package cuelead.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Small words of everyday prose beside words with a meaning: nothing that means a step, or none, is lost among them. */
+class EverydayWordsTest {
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "1 step R forward but keep it small               | 1 R step R",
+                "1 try to step R forward                          | 1 R step R",
+                "1 now just step your right foot forward          | 1 R step R",
+                "1 and here we go: step R forward                 | 1 R step R",
+                "1 you can take a really big step R forward       | 1 R step R",
+                "1 step R again                                   | 1 R step R",
+                "1 step off L onto R                              | 1 R step R",
+                "1 step R next to L without weight                | 1 R close L",
+                "1 step R forward without turning                 | 1 R step R",
+                "1 step R forward with your hands up              | 1 R step R",
+                "1 step R forward looking left                    | 1 R step R",
+                "1 step R to side leaning to the left             | 1 R step R",
+                "1 hitch R knee up                                | 1 R hitch L",
+                "1 gently tap R heel in front, with attitude      | 1 R tap L",
+                "1 finish with a stomp on R                       | 1 R stomp R",
+                "1-2 step L, hold with hands up                   | 1 L step L, 2 - hold L",
+                "1-2 step R, opposite arm forward                 | 1 R step R, 2 - hold R",
+                "1-2 step R to side, both hands on hips           | 1 R step R, 2 - hold R",
+                "1-2 step R to side, look left                    | 1 R step R, 2 - hold R",
+                "1-2 step R to side, lean left                    | 1 R step R, 2 - hold R",
+                "1-2 step R to side, left arm up                  | 1 R step R, 2 - hold R",
+                "1-2 step R to side, head right                   | 1 R step R, 2 - hold R",
+                "1-2 step R to side, knee in                      | 1 R step R, 2 - hold R",
+                "1-2 step R to side, stop                         | 1 R step R, 2 - hold R",
+                "1-2 step R forward, do nothing                   | 1 R step R, 2 - hold R",
+                "1-2 step R forward, stand still                  | 1 R step R, 2 - hold R",
+                "1-2 step R forward, keep still                   | 1 R step R, 2 - hold R",
+                "1-2 step R to side, wait here                    | 1 R step R, 2 - hold R",
+                "1-2 stretch arms up, arms down                   | 1 - hold ?, 2 - hold ?",
+                "1-2 shoulders up, shoulders down                 | 1 - hold ?, 2 - hold ?",
+                "1-2 hips right, hips left                        | 1 R bump L, 2 L bump L",
+                "1-2 hip right, hip left                          | 1 R bump L, 2 L bump L",
+                "1-2 push hips right, left                        | 1 R bump L, 2 L bump L",
+                "1-2 step R to side, other foot together          | 1 R step R, 2 L close L",
+                "1-2 step R to side, opposite foot touches beside | 1 R step R, 2 L touch R",
+                "1-2 touch R, same foot steps back                | 1 R touch L, 2 R step R",
+                "1-2 step R to side, first L touches              | 1 R step R, 2 L touch R",
+                "1-2 extend R heel forward, close R               | 1 R heel L, 2 R close R",
+                "1-2 present R heel, step R together              | 1 R heel L, 2 R close R",
+                "1-2 lift R heel, lower R heel                    | 1 R hitch L, 2 R drop R",
+                "1-2 step R forward leaving L behind, recover L   | 1 R step R, 2 L recover L",
+                "1-2 take R back, take L back                     | 1 R step R, 2 L step L",
+                "1-2 move R to right, move L next to R            | 1 R step R, 2 L close L",
+                "1-2 go forward R, L                              | 1 R step R, 2 L step L",
+                "1-2 open R out to side, close L to R             | 1 R out R, 2 L close L",
+                "1-2 step R to side (no weight change), hold      | 1 R step L, 2 - hold L",
+                "1-2 step R or touch R, hold                      | 1 R step R, 2 - hold R",
+                "1-2 walk R, L to the spot                        | 1 R walk R, 2 L walk L",
+                "1-2 run on the spot R, L                         | 1 R inplace R, 2 L inplace L",
+                "1-2 keep weight on R and touch L forward, hold   | 1 L touch R, 2 - hold R",
+                "1-2 step R across, swing your hips               | 1 R cross R, 2 L sway L",
+                "1-2 step R to side keeping L where it is, hold   | 1 R step R, 2 - hold R",
+                "1-2 step R, very slightly turn 1/8 right onto L  | 1 R step R, 2 L pivot 45 L"
+            })
+    void eachWordKeepsItsMeaning(String line, String actions) {
+        assertEquals(actions, SameMeaningTest.read(line));
+    }
+
+    /** What is not known to move a foot moves none: it is told, and nothing is guessed behind it. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1-2 step R forward, do not step L",
+                "1-2 step R forward, without stepping L",
+                "1-2 step R forward, come up on toes",
+                "1-2 step R forward, go down",
+                "1-2 hop on R, step L",
+                "1-2 leave the right foot where it is, step L forward",
+                "1-2 push off L, step R"
+            })
+    void whatMovesNoFootIsNoStep(String line) {
+        ReadSheet sheet = SheetReader.read("same", "Same\n\nSection 1\n" + line + "\n3-8 Walk R, L, R, L, R, L\n");
+        long steps = SheetDump.rows(sheet.dance().orElseThrow()).stream()
+                .filter(row -> row.split("\t")[9].equals("F"))
+                .count();
+        assertEquals(7, steps);
+    }
+}
