@@ -31,6 +31,11 @@ final class MixMaker {
         return song.isPresent();
     }
 
+    /** Waits until all that is struck in the music is found, which a mix at another speed needs. */
+    void awaitStrokes() {
+        song.ifPresent(open -> open.onsets().all());
+    }
+
     /** The same where nothing but clicks is danced to. */
     MixMaker withoutMusic() {
         return new MixMaker(rate, Optional.empty());

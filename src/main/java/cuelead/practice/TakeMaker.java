@@ -30,6 +30,11 @@ final class TakeMaker {
         return new TakeMaker(words, mixes.withoutMusic());
     }
 
+    /** Waits until music at another speed can be read to its end. */
+    void awaitStrokes() {
+        mixes.awaitStrokes();
+    }
+
     /** Throws what kept the voice from speaking, if anything did. */
     void check() throws Refused {
         words.check();
