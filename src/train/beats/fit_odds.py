@@ -1,7 +1,8 @@
 #!/usr/bin/python3
-"""fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept) on
-songs whose marks MarkSheet wrote beside their beat files: two logistic regressions, then the costs of breaking the count
-and how far the odds are trusted, by trying them on the same search as PhraseSearch's."""
+"""fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept, and
+its weights are where the fit begins) on songs whose marks MarkSheet wrote beside their beat files: two logistic regressions,
+then the costs of breaking the count and how near the weights stay to those from before, by trying them on the same search as
+PhraseSearch's, and what bars of four must gain."""
 import glob
 import itertools
 import sys
@@ -11,7 +12,7 @@ from scipy.optimize import minimize
 
 from score import f_measure, read_beats
 
-RIDGE = 1.
+RIDGES = 1., 100., 1000.
 NEAR_SECONDS = .07
 
 
@@ -38,25 +39,35 @@ class Heard:
         self.usable = hit.mean() > .9 and .87 < len(rows) / len(truth) < 1.15
 
 
-def regression(terms, is_first):
-    """Weights and a constant (last)."""
+def regression(terms, is_first, before, ridge):
+    """Weights and a constant (last), held near those from before; the stronger the ridge the nearer."""
     x = np.c_[terms, np.ones(len(terms))]
+
+    off = lambda w: np.r_[w[:-1] - before[:-1], 0]
 
     def loss(w):
         z = x @ w
         p = 1 / (1 + np.exp(-z))
-        return (np.logaddexp(0, z) - is_first * z).sum() + RIDGE * (w[:-1] ** 2).sum(), x.T @ (p - is_first) + 2 * RIDGE * np.r_[w[:-1], 0]
+        return (np.logaddexp(0, z) - is_first * z).sum() + ridge * (off(w) ** 2).sum(), x.T @ (p - is_first) + 2 * ridge * off(w)
 
-    return minimize(loss, np.zeros(x.shape[1]), jac=True, method='L-BFGS-B').x
+    return minimize(loss, before, jac=True, method='L-BFGS-B').x
 
 
-def fitted(songs):
+def weights_in(odds, songs):
+    """The weights of bars and of phrases that the file has, in the order of the terms; a term that it has not weighs nothing."""
+    rows = [line.split() for line in open(odds)]
+    there = {(row[0], 'CONSTANT' if row[1] == 'CONSTANT' else f'{row[1]}:{row[2]}'): float(row[3]) for row in rows if row[0] in ('bar', 'phrase')}
+    names = ('bar', songs[0].bar_names), ('phrase', songs[0].phrase_names)
+    return [np.array([there.get((word, name), 0.) for name in terms + ['CONSTANT']]) for word, terms in names]
+
+
+def fitted(songs, before, ridge):
     bars = np.concatenate([s.bar for s in songs])
     counts = np.concatenate([s.count for s in songs])
     bar_terms = np.concatenate([s.bar_terms for s in songs])
     phrase_terms = np.concatenate([s.phrase_terms for s in songs])
-    bar = regression(bar_terms[bars > 0], (bars[bars > 0] == 1) * 1.)
-    phrase = regression(phrase_terms[bars == 1], (counts[bars == 1] == 1) * 1.)
+    bar = regression(bar_terms[bars > 0], (bars[bars > 0] == 1) * 1., before[0], ridge)
+    phrase = regression(phrase_terms[bars == 1], (counts[bars == 1] == 1) * 1., before[1], ridge)
     return bar, phrase
 
 
@@ -99,27 +110,38 @@ def phrase_score(songs, bar, phrase, costs):
     return np.mean(scores, 0)
 
 
+def four_over_two(songs, bar, phrase, costs):
+    """The gain a beat of bars of four over bars of two that parts songs in two from songs in four with the fewest errors."""
+    gains = [(counted(s, bar, phrase, costs, 4)[0] - counted(s, bar, phrase, costs, 2)[0]) / len(s.seconds) for s in songs]
+    each = [(g, s.beats_per_bar) for g, s in zip(gains, songs) if s.beats_per_bar != 3]
+    edges = np.linspace(-.5, .5, 101)
+    errors = np.array([sum((g > e) != (per_bar == 4) for g, per_bar in each) for e in edges])
+    fewest = edges[errors == errors.min()]
+    print(f'two or four: {errors.min()} of {len(each)} wrong, {fewest[0]:.2f} to {fewest[-1]:.2f}')
+    return float(fewest.mean())
+
+
 def main(folder, odds):
     songs = [s for s in map(Heard, sorted(glob.glob(f'{folder}/*.marks'))) if s.usable]
     halves = songs[::2], songs[1::2]
+    before = weights_in(odds, songs)
     best, chosen = -1., None
-    for after_bar, half_more, trust in itertools.product((4, 7, 10, 14), (3, 6), (.6, 1.)):
+    for after_bar, half_more, ridge in itertools.product((4, 7, 10, 14), (3, 6), RIDGES):
         costs = (after_bar, after_bar + half_more, after_bar + 12)
         each = []
         for learn, test in (halves, halves[::-1]):  # what is tried was not learnt from
-            bar, phrase = fitted(learn)
-            each.append(phrase_score(test, bar, phrase * trust, costs))
+            each.append(phrase_score(test, *fitted(learn, before, ridge), costs))
         score = np.mean(each, 0)
-        print(f'costs {costs}, trust {trust}: bars {score[0]:.3f}, phrases {score[1]:.3f}', flush=True)
+        print(f'costs {costs}, ridge {ridge}: bars {score[0]:.3f}, phrases {score[1]:.3f}', flush=True)
         if score.sum() > best:
-            best, chosen = score.sum(), (costs, trust)
-    costs, trust = chosen
-    bar, phrase = fitted(songs)
-    write(odds, songs, bar, phrase * trust, costs)
-    print(f'{len(songs)} songs; costs {costs}, trust {trust}')
+            best, chosen = score.sum(), (costs, ridge)
+    costs, ridge = chosen
+    bar, phrase = fitted(songs, before, ridge)
+    write(odds, songs, bar, phrase, costs, four_over_two(songs, bar, phrase, costs))
+    print(f'{len(songs)} songs; costs {costs}, ridge {ridge}')
 
 
-def write(odds, songs, bar, phrase, costs):
+def write(odds, songs, bar, phrase, costs, four):
     with open(odds, 'w') as out:
         out.write('# What the marks of a beat weigh; read by OddsTable, written by src/train/beats/fit_odds.py. How it was made: RECIPE.md.\n')
         for word, names, weights in (('bar', songs[0].bar_names, bar), ('phrase', songs[0].phrase_names, phrase)):
@@ -128,6 +150,7 @@ def write(odds, songs, bar, phrase, costs):
                 out.write(f'{word} {name.replace(":", " ")} {weight:.3f}\n')
         for name, cost in zip(('AFTER_A_BAR', 'AFTER_HALF_A_BAR', 'ELSEWHERE'), costs):
             out.write(f'cost {name} - {cost:g}\n')
+        out.write(f'metre FOUR_OVER_TWO - {four:.3f}\n')
 
 
 if __name__ == '__main__':

@@ -12,7 +12,7 @@ import torch
 import torch.nn as nn
 import torch.nn.functional as F
 
-from crops import crop, load
+from crops import chances, crop, load
 from network import OUTPUTS, BeatNetwork
 from start import take_up
 
@@ -45,9 +45,10 @@ def checked(network, pieces):
 
 def main(data, out, minutes, start_from=None, rate=LEARNING_RATE):
     torch.manual_seed(1)
-    torch.set_num_threads(2)
+    torch.set_num_threads(1)
     r = np.random.RandomState(3)
     clips = load(data, 'train')
+    drawn = chances(clips)
     valid = [[torch.from_numpy(a) for a in crop(r, clip, False)] for clip in load(data, 'valid')]
     network = BeatNetwork()
     if start_from:
@@ -59,7 +60,7 @@ def main(data, out, minutes, start_from=None, rate=LEARNING_RATE):
     while time.time() - start < seconds:
         share = (time.time() - start) / seconds
         adam.param_groups[0]['lr'] = float(rate) * min(1, (step + 1) / 100) * (.5 + .5 * math.cos(math.pi * share)) + 1e-5
-        x, y, mask = stacked([crop(r, clips[r.randint(len(clips))], True) for _ in range(BATCH)])
+        x, y, mask = stacked([crop(r, clips[r.choice(len(clips), p=drawn)], True) for _ in range(BATCH)])
         loss = (losses(network(x[:, None]), y, mask) * LOSS_WEIGHTS).sum()
         adam.zero_grad()
         loss.backward()

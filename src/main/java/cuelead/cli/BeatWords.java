@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What a teacher wants to know of a song's beats, in sentences. */
 final class BeatWords {
@@ -26,9 +27,8 @@ final class BeatWords {
 
     /** One line: tempo and metre. */
     String inShort() {
-        return String.format(
-                        Locale.ROOT, "%.1f beats a minute", beats.medianTempo().beatsPerMinute()) + ", " + drift()
-                + ", " + beatsPerBar() + " to the bar";
+        return String.format(Locale.ROOT, "%.1f beats a minute", middleTempo()) + ", " + drift() + ", " + beatsPerBar()
+                + " to the bar";
     }
 
     /** All of it, a sentence each. */
@@ -55,8 +55,18 @@ final class BeatWords {
         return most;
     }
 
+    /** Beats a minute, over several beats at a time: what single beats are off by hardly shows. */
+    private double middleTempo() {
+        int span = Math.min(TEMPO_BEATS, beats.size() - 1);
+        double[] tempi = IntStream.range(0, beats.size() - span)
+                .mapToDouble(i -> 60 * span / (beats.beatSeconds(i + span) - beats.beatSeconds(i)))
+                .sorted()
+                .toArray();
+        return tempi[tempi.length / 2];
+    }
+
     private String drift() {
-        double median = beats.medianTempo().beatsPerMinute();
+        double median = middleTempo();
         double slowest = median;
         double fastest = median;
         for (int i = TEMPO_BEATS; i < beats.size(); i++) {

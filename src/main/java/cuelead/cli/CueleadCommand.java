@@ -53,6 +53,7 @@ final class CueleadCommand implements Callable<Integer> {
                 .addSubcommand(new PlanCommand(surroundings))
                 .addSubcommand(new ReadCommand(surroundings))
                 .addSubcommand(new CheckCommand(surroundings))
+                .addSubcommand(new StretchCommand(surroundings))
                 .addSubcommand(new SayCommand(surroundings))
                 .addSubcommand(new BeatsCommand(surroundings))
                 .addSubcommand(new DevicesCommand(surroundings))

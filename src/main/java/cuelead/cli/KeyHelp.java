@@ -21,6 +21,7 @@ record KeyHelp(List<KeyHelp.Line> lines, List<String> hints) {
                     new Line("wall on, back", Order.NEXT_WALL, Order.PREVIOUS_WALL),
                     new Line("section, wall again", Order.SECTION_AGAIN, Order.WALL_AGAIN),
                     new Line("repeat it, go on", Order.REPEAT_SECTION),
+                    new Line("slower, faster", Order.SLOWER, Order.FASTER),
                     new Line("from the top", Order.FROM_THE_TOP),
                     new Line("all calls back", Order.ALL_CALLS_BACK),
                     new Line("fade on, off", Order.FADE),

@@ -6,6 +6,7 @@ import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -105,6 +106,15 @@ final class PracticeOptions {
                     + " dips. Usual is both.")
     private CallsGo callsGo;
 
+    @Option(
+            names = "--speed",
+            paramLabel = "SPEED",
+            converter = Values.SpeedRatio.class,
+            defaultValue = "1",
+            description = "How fast the song is played, at its own pitch: 0.4 to 1.25; 0.75 is three quarters of its"
+                    + " tempo. Calls are spoken as fast as ever.")
+    private Speed speed;
+
     CallsGo callsGo() {
         return callsGo;
     }
@@ -132,6 +142,7 @@ final class PracticeOptions {
                 rate,
                 from,
                 to.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
-                go);
+                go,
+                speed);
     }
 }

@@ -9,6 +9,7 @@ import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -19,6 +20,9 @@ final class Steersman implements Steered {
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
+    /** In parts of {@link Speed#UNIT}. */
+    private static final int SPEED_STEP = Speed.UNIT / 20;
+
     private static final double EAR_STEP_SECONDS = 0.005;
     private static final double DISPLAY_STEP_SECONDS = 0.010;
 
@@ -31,6 +35,7 @@ final class Steersman implements Steered {
     private double otherDipDb;
     private CallsGo callsGo;
     private double voiceDb;
+    private Speed speed;
     private Wish.Click click;
 
     /** @param wish what the practice was made for */
@@ -39,6 +44,7 @@ final class Steersman implements Steered {
         calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
         delaysAtFirst = practice.delays();
         click = wish.click();
+        speed = practice.speed();
         callsGo = wish.callsGo();
         dipDb = callsGo.usualDipDb();
         otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
@@ -116,7 +122,8 @@ final class Steersman implements Steered {
             case SOONER -> delay(1);
             case LATER -> delay(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
-            case SLOWER, FASTER -> ""; // of a lesson
+            case SLOWER -> speed(-SPEED_STEP);
+            case FASTER -> speed(SPEED_STEP);
         };
     }
 
@@ -247,6 +254,20 @@ final class Steersman implements Steered {
         boolean isAtLimit = other.equals(now);
         return what + (isAtLimit ? " cannot come " + where : " come" + (callsGo == CallsGo.APART ? " " : "s ") + where)
                 + ": " + SoundOptions.asking(callsGo, other) + ".";
+    }
+
+    /** To the next step, so that the original speed is met again. */
+    private String speed(int more) {
+        double steps = (double) speed.songFramesInUnit() / SPEED_STEP;
+        int wanted = SPEED_STEP * (int) (more > 0 ? Math.floor(steps) + 1 : Math.ceil(steps) - 1);
+        Speed before = speed;
+        speed = new Speed(
+                Math.max(Speed.SLOWEST.songFramesInUnit(), Math.min(Speed.FASTEST.songFramesInUnit(), wanted)));
+        if (speed.equals(before)) {
+            return more > 0 ? "The song cannot be faster." : "The song cannot be slower.";
+        }
+        practice.speed(speed);
+        return speed.isOriginal() ? "The song's own speed." : "Speed " + Told.decimal(speed.ratio()) + ".";
     }
 
     private String voice(double louderDb) {

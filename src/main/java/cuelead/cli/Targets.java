@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.TrackFormat;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -21,18 +22,29 @@ final class Targets {
 
     /** Refuses what can be told to fail before any work is done. */
     static void checkSoundFile(Path file) throws Refused {
-        if (file.toString().equals(STANDARD_OUTPUT)) {
-            throw new Refused("Sound is not written to standard output; name a file, such as mix.wav.");
-        }
+        checkIsFile(file);
         String name = file.toString().toLowerCase(Locale.ROOT);
         if (OTHER_SOUNDS.stream().anyMatch(name::endsWith)) {
             throw new Refused("Cuelead writes WAV files only; name it " + withoutEnding(file) + ".wav, not "
                     + file.getFileName() + ".");
         }
+        checkParent(file);
+    }
+
+    /** The same for a practice track, whose ending names its format. */
+    static void checkTrack(Path file) throws Refused {
+        checkIsFile(file);
+        TrackFormat.of(file);
+        checkParent(file);
+    }
+
+    private static void checkIsFile(Path file) throws Refused {
+        if (file.toString().equals(STANDARD_OUTPUT)) {
+            throw new Refused("Sound is not written to standard output; name a file, such as mix.wav.");
+        }
         if (Files.isDirectory(file)) {
             throw new Refused("Cannot write " + file + ": that is a folder; add a file name such as mix.wav.");
         }
-        checkParent(file);
     }
 
     /** The same for a folder that files are put into. */

@@ -4,6 +4,7 @@ import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.util.Arrays;
 import java.util.Locale;
@@ -77,6 +78,16 @@ final class Values {
                 throw notWhatIsWanted(text, WANTED);
             }
             return (hours * 60 + minutes) * 60 + Double.parseDouble(clock.group(3));
+        }
+    }
+
+    /** How fast a song is played. */
+    static final class SpeedRatio implements ITypeConverter<Speed> {
+        private static final String WANTED = "a speed from 0.4 to 1.25, where 1 is as it is, such as 0.75";
+
+        @Override
+        public Speed convert(String text) {
+            return Speed.of(between(text, Speed.SLOWEST.ratio(), Speed.FASTEST.ratio(), WANTED));
         }
     }
 

@@ -6,15 +6,16 @@ import cuelead.lesson.LessonFile;
 import cuelead.lesson.LessonReader;
 import cuelead.lesson.LessonWriter;
 import cuelead.lesson.Pass;
+import cuelead.lesson.PieceWords;
 import cuelead.lesson.UsualLesson;
 import cuelead.output.TextFile;
-import cuelead.output.WavFile;
-import cuelead.output.WavFormat;
+import cuelead.output.TrackTags;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Track;
 import cuelead.practice.Walkthrough;
+import cuelead.practice.Walkthrough.PassLength;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import java.nio.file.Path;
@@ -46,7 +47,7 @@ import picocli.CommandLine.Option;
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --print",
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --save my-lesson.txt",
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --lesson my-lesson.txt",
-            "  cuelead walkthrough my-sheet.txt my-song.mp3 -o at-home.wav --pass 2"
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 -o at-home.mp3 --pass 2"
         })
 final class WalkthroughCommand implements Callable<Integer> {
     private final Surroundings surroundings;
@@ -75,7 +76,9 @@ final class WalkthroughCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            description = "Write the lesson into this WAV file for practice at home, and play nothing.")
+            description =
+                    "Write the lesson into this file (.wav, .flac or .mp3) for practice at home, and play nothing. "
+                            + TrackTarget.LICENCE)
     private Optional<Path> output;
 
     @Option(
@@ -103,6 +106,10 @@ final class WalkthroughCommand implements Callable<Integer> {
     }
 
     private void prepareOnly(Wish wish) throws Refused, InterruptedException {
+        Optional<TrackTarget> target = output.map(file -> new TrackTarget(surroundings, file, stems));
+        if (target.isPresent()) {
+            target.get().check(wish, lessonFile.stream().toArray(Path[]::new));
+        }
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (Practice practice = start.prepare()) {
             Walkthrough walkthrough = practice.walkthrough(lesson(practice));
@@ -112,8 +119,8 @@ final class WalkthroughCommand implements Callable<Integer> {
             if (saved.isPresent()) {
                 save(practice.dance(), walkthrough.lesson());
             }
-            if (output.isPresent()) {
-                write(practice, walkthrough);
+            if (target.isPresent()) {
+                write(practice, walkthrough, target.get());
             }
             start.remindOfErrors(practice);
         }
@@ -171,18 +178,25 @@ final class WalkthroughCommand implements Callable<Integer> {
                         + saved.get() + ".");
     }
 
-    private void write(Practice practice, Walkthrough walkthrough) throws Refused, InterruptedException {
+    private void write(Practice practice, Walkthrough walkthrough, TrackTarget target)
+            throws Refused, InterruptedException {
+        target.check(practice);
         practice.await(practice.toFrame());
         Track track = walkthrough.track();
-        try (ProgressLine progress = new ProgressLine(surroundings)) {
-            long frames = track.toFrame() - track.fromFrame();
-            CountedSound mix = new CountedSound(track.mix(), frames, "Writing", progress);
-            new WavFile().write(mix, track.rate(), WavFormat.PCM_16, output.get());
-            if (stems.isPresent()) {
-                new Stems(track, progress).write(stems.get());
-            }
-        }
+        target.write(track, tags(practice.dance(), walkthrough));
         double seconds = track.rate().secondsAt(track.toFrame());
-        surroundings.err().println("Wrote " + output.get() + " (" + Told.minutes(seconds) + ").");
+        surroundings.err().println("Wrote " + target.file() + " (" + Told.minutes(seconds) + ").");
+        target.remindOfLicence(track);
+    }
+
+    /** A single pass is named, with its own tempo; a lesson has many, and is told by full speed. */
+    private TrackTags tags(Dance dance, Walkthrough walkthrough) {
+        String title = dance.header().title();
+        if (onlyPass.isEmpty()) {
+            return new TrackTags(title, walkthrough.full());
+        }
+        PassLength pass = walkthrough.lengths().get(0);
+        return new TrackTags(
+                title + ", " + new PieceWords(dance).written(pass.pass().piece()), pass.tempo());
     }
 }

@@ -4,6 +4,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
+import cuelead.time.Speed;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -27,6 +28,7 @@ final class Wishes {
                 Optional.empty(),
                 0,
                 OptionalDouble.empty(),
-                CallsGo.WITH_THE_MUSIC);
+                CallsGo.WITH_THE_MUSIC,
+                Speed.ORIGINAL);
     }
 }

@@ -193,8 +193,9 @@ final class FacingCheck {
 
     private void wall(WallClaim claim) {
         if (claim.moment() == WallClaim.Moment.BEGINNING && walls.isKnown(claim.wall(), 0)) {
+            boolean restarted = dance.restarts().stream().anyMatch(restart -> restart.line() == claim.line());
             facing(
-                    "restart_facing",
+                    restarted ? "restart_facing" : "wrong_clock",
                     claim.line(),
                     Optional.of(claim.stated()),
                     walls.startOf(claim.wall()),

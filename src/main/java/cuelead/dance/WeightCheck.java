@@ -4,6 +4,8 @@ import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Whether every foot that acts is free, through the dance, its tags and its restarts, and round to count 1 again. */
 final class WeightCheck {
@@ -23,6 +25,8 @@ final class WeightCheck {
             check.loop();
             dance.restarts().forEach(check::restart);
             dance.tags().forEach(check::tag);
+        } else {
+            dance.tags().forEach(check::tagInSequence);
         }
         return check.problems;
     }
@@ -34,8 +38,52 @@ final class WeightCheck {
             weight = feet(part, dance.parts().indexOf(part) == 0 ? weight : entry(part, weight));
         }
         for (Tag tag : dance.tags()) {
-            feet(tag.part(), endOfWall());
+            feet(tag.part(), dance.isPhrased() ? entry(tag.part(), Weight.UNKNOWN) : weightBefore(tag));
         }
+    }
+
+    /** A dance that ends on the wrong foot is told as such, and its tags begin as it should end. */
+    private Weight weightBefore(Tag tag) {
+        if (tag.afterCount().isPresent()) {
+            return WallWalk.weightAfter(
+                    dance.parts().get(0),
+                    tag.afterCount().getAsInt(),
+                    dance.header().startWeight());
+        }
+        Weight start = dance.header().startWeight();
+        return clash(start, endOfWall()) ? Weight.UNKNOWN : endOfWall();
+    }
+
+    /** In a phrased dance: a tag that leaves the weight on the foot that the part behind it begins with. */
+    private void tagInSequence(Tag tag) {
+        List<String> names = dance.sequence();
+        for (int i = 0; i + 1 < names.size(); i++) {
+            int next = i + 1;
+            Optional<Foot> first = dance.parts().stream()
+                    .filter(part -> names.get(next).equals(part.name()))
+                    .findFirst()
+                    .flatMap(WeightCheck::firstFoot);
+            Weight end = endWeight(tag.part(), Weight.UNKNOWN);
+            if (names.get(i).equals(tag.part().name()) && first.isPresent() && end.isOn(first.get())) {
+                List<Step> steps = WallWalk.steps(tag.part());
+                error(
+                        "tag_weight",
+                        steps.get(steps.size() - 1).line(),
+                        0,
+                        "The tag ends with the weight on " + word(end) + ", but " + names.get(next)
+                                + " begins with the " + first.get().word() + " foot.",
+                        "Let its last action touch instead of step, or step instead of touch.");
+                return;
+            }
+        }
+    }
+
+    private static Optional<Foot> firstFoot(Part part) {
+        return WallWalk.steps(part).stream()
+                .filter(step -> step.foot().isPresent())
+                .findFirst()
+                .filter(step -> step.action().needsFreeFoot())
+                .flatMap(Step::foot);
     }
 
     /** A later part of a phrased dance begins as the part before it in the sequence ends. */
@@ -45,7 +93,7 @@ final class WeightCheck {
             return fallback;
         }
         String before = dance.sequence().get(at - 1);
-        return dance.parts().stream()
+        return Stream.concat(dance.parts().stream(), dance.tags().stream().map(Tag::part))
                 .filter(other -> other.name().equals(before))
                 .findFirst()
                 .map(other -> endWeight(other, fallback))

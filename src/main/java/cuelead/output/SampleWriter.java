@@ -6,31 +6,39 @@ import java.nio.ByteOrder;
 import java.nio.channels.SeekableByteChannel;
 
 /** Writes one WAV file to a channel as its samples come; the lengths in its header follow at the end. */
-final class SampleWriter {
+final class SampleWriter implements TrackWriter {
     private static final int BUFFER_BYTES = 1 << 16;
 
     private final SeekableByteChannel channel;
     private final WavHeader header;
+    private final ByteBuffer following;
     private final TpdfDither dither = new TpdfDither();
     private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES).order(ByteOrder.LITTLE_ENDIAN);
     private long dataBytes;
 
     SampleWriter(SeekableByteChannel channel, WavHeader header) {
+        this(channel, header, ByteBuffer.allocate(0));
+    }
+
+    /** @param following chunks behind the samples, which are an even number of bytes then */
+    SampleWriter(SeekableByteChannel channel, WavHeader header, ByteBuffer following) {
         this.channel = channel;
         this.header = header;
+        this.following = following;
     }
 
-    void begin() throws IOException {
-        drain(header.bytes(0));
+    @Override
+    public void begin() throws IOException {
+        drain(header.bytes(0, 0));
     }
 
-    /** Writes the next samples. */
-    void write(float[] samples, int from, int count) throws IOException, InterruptedException {
+    @Override
+    public void write(float[] samples, int from, int count) throws IOException, InterruptedException {
         if (Thread.interrupted()) {
             throw new InterruptedException("interrupted while writing");
         }
         dataBytes += (long) count * header.format().sampleBytes();
-        if (dataBytes > Integer.MAX_VALUE - WavHeader.BYTES) {
+        if (dataBytes > Integer.MAX_VALUE - WavHeader.BYTES - following.remaining()) {
             throw new TooLongForWav();
         }
         for (int i = from; i < from + count; i++) {
@@ -41,10 +49,13 @@ final class SampleWriter {
         }
     }
 
-    void end() throws IOException {
+    @Override
+    public void end() throws IOException {
         flush();
+        int followingBytes = following.remaining();
+        drain(following);
         channel.position(0);
-        drain(header.bytes((int) dataBytes));
+        drain(header.bytes((int) dataBytes, followingBytes));
     }
 
     private void flush() throws IOException {

@@ -17,7 +17,12 @@ final class TpdfDither {
     short quantize(float sample) {
         double up = random.nextDouble();
         double down = random.nextDouble();
-        long rounded = Math.round(sample * STEPS + up - down);
+        return round(sample, up - down);
+    }
+
+    /** A sample as the nearest 16-bit number, held at full scale. */
+    static short round(float sample, double dither) {
+        long rounded = Math.round(sample * STEPS + dither);
         return (short) Math.max(Short.MIN_VALUE, Math.min(Short.MAX_VALUE, rounded));
     }
 }

@@ -15,7 +15,7 @@ import java.nio.file.Path;
 public final class WavFile {
     private static final int BLOCK_FRAMES = 8192;
 
-    private final OpensChannel opens;
+    private final WholeWriting writing;
 
     public WavFile() {
         this(OpensChannel.ON_DISK);
@@ -23,7 +23,7 @@ public final class WavFile {
 
     /** @param opens how a new file is opened */
     WavFile(OpensChannel opens) {
-        this.opens = opens;
+        writing = new WholeWriting(opens);
     }
 
     /**
@@ -58,23 +58,11 @@ public final class WavFile {
     }
 
     private void writeWhole(Path target, WavHeader header, Content content) throws Refused, InterruptedException {
-        try (Unfinished unfinished = Unfinished.beside(target, opens)) {
-            SampleWriter samples = new SampleWriter(unfinished.channel(), header);
+        writing.write(target, channel -> {
+            SampleWriter samples = new SampleWriter(channel, header);
             samples.begin();
             content.into(samples);
             samples.end();
-            unfinished.putInPlace();
-        } catch (IOException failure) {
-            if (Thread.interrupted()) {
-                throw asInterruption(failure);
-            }
-            throw WriteFailure.refusal(target, failure);
-        }
-    }
-
-    private static InterruptedException asInterruption(IOException failure) {
-        InterruptedException interruption = new InterruptedException("interrupted while writing");
-        interruption.initCause(failure);
-        return interruption;
+        });
     }
 }

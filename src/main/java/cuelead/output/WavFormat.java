@@ -11,6 +11,13 @@ public enum WavFormat {
             into.putShort(dither.quantize(sample));
         }
     },
+    /** 16-bit whole numbers, rounded: for a copy of sound that is made of such numbers already. */
+    PCM_16_ROUNDED(1, 2) {
+        @Override
+        void put(float sample, TpdfDither dither, ByteBuffer into) {
+            into.putShort(TpdfDither.round(sample, 0));
+        }
+    },
     /** 32-bit floats, unchanged: for measuring and for further work. */
     FLOAT_32(3, 4) {
         @Override

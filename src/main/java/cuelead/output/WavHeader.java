@@ -17,10 +17,17 @@ record WavHeader(WavFormat format, int channels, SampleRate rate) {
         return channels * format.sampleBytes();
     }
 
-    /** The bytes for so many bytes of samples. */
-    ByteBuffer bytes(int dataBytes) {
+    /**
+     * The bytes of it.
+     *
+     * @param dataBytes      length of the samples
+     * @param followingBytes length of the chunks that follow them
+     */
+    ByteBuffer bytes(int dataBytes, int followingBytes) {
         ByteBuffer bytes = ByteBuffer.allocate(BYTES).order(ByteOrder.LITTLE_ENDIAN);
-        bytes.put(ascii("RIFF")).putInt(BYTES - CHUNK_HEAD_BYTES + dataBytes).put(ascii("WAVE"));
+        bytes.put(ascii("RIFF"))
+                .putInt(BYTES - CHUNK_HEAD_BYTES + dataBytes + followingBytes)
+                .put(ascii("WAVE"));
         bytes.put(ascii("fmt ")).putInt(FMT_BYTES);
         bytes.putShort((short) format.tag()).putShort((short) channels);
         bytes.putInt(rate.hz()).putInt(rate.hz() * frameBytes());

@@ -83,6 +83,7 @@ final class Cues {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
+        called.stream().filter(Cues::beginsBridge).forEach(this::announceBridge);
         if (level == CallLevel.CHANGES) {
             return;
         }
@@ -169,6 +170,19 @@ final class Cues {
         if (next.isTag() && !run.isTag()) {
             announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", wallLead(target));
         }
+    }
+
+    /** Whether a tag begins here that comes within its wall. */
+    private static boolean beginsBridge(DancedCount count) {
+        return !count.run().isTag()
+                && count.isFirstOfSection()
+                && count.section().name().startsWith("TAG");
+    }
+
+    private void announceBridge(DancedCount target) {
+        int after = target.countInRun() - 1;
+        List<String> early = List.of("tag after " + NumberWords.cardinal(after), "tag this wall", "tag");
+        announce(target, early, "tag", wallLead(target));
     }
 
     private void announce(DancedCount target, List<String> early, String again, Beats lead) {

@@ -74,7 +74,8 @@ final class Layer {
         for (int wall = 1; wall <= laying.mostWalls() && !musicEnded; wall++) {
             layRun(Run.Kind.WALL, wall, part, restartOn(wall));
             for (Tag tag : dance.tags()) {
-                if (tag.afterWalls().contains(wall) && !musicEnded) {
+                boolean atEnd = !WallPart.isWithin(tag, part.counts());
+                if (tag.afterWalls().contains(wall) && atEnd && !musicEnded) {
                     layRun(Run.Kind.TAG, wall, tag.part(), Optional.empty());
                 }
             }
@@ -108,9 +109,12 @@ final class Layer {
         return dance.restarts().stream().filter(r -> r.wall() == wall).findFirst();
     }
 
-    private void layRun(Run.Kind kind, int wall, Part part, Optional<Restart> restart) {
-        int danced = restart.map(Restart::afterCount).orElse(part.counts());
-        Run run = new Run(kind, wall, part, Math.min(danced, part.counts()), next, facing, restart);
+    private void layRun(Run.Kind kind, int wall, Part written, Optional<Restart> restart) {
+        WallPart danced = kind == Run.Kind.TAG
+                ? new WallPart(written, written.counts())
+                : WallPart.of(dance, written, wall, restart);
+        Part part = danced.part();
+        Run run = new Run(kind, wall, part, danced.counts(), next, facing, restart);
         if (grid.secondsAt(run.start()) > laying.endSeconds() && !runs.isEmpty()) {
             musicEnded = true;
             return;

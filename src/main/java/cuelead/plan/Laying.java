@@ -3,6 +3,7 @@ package cuelead.plan;
 import cuelead.dance.CountOne;
 import cuelead.dance.CountRate;
 import cuelead.time.Beats;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How a dance is laid over a grid.
@@ -39,6 +40,18 @@ public record Laying(CountOne countOne, CountRate countRate, double endSeconds, 
     /** The same with music that ends at another time. */
     public Laying until(double otherEndSeconds) {
         return new Laying(countOne, countRate, otherEndSeconds, mostWalls, moved);
+    }
+
+    /**
+     * The same over the same beats at other times.
+     *
+     * @param seconds where a time of these beats is in the other ones; rising
+     */
+    public Laying timed(DoubleUnaryOperator seconds) {
+        CountOne first = countOne instanceof CountOne.AtSeconds at
+                ? new CountOne.AtSeconds(seconds.applyAsDouble(at.songSeconds()))
+                : countOne;
+        return new Laying(first, countRate, seconds.applyAsDouble(endSeconds), mostWalls, moved);
     }
 
     /** The same, from another first count. */

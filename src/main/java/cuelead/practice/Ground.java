@@ -14,16 +14,22 @@ import cuelead.plan.Timeline;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
+import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
+import cuelead.time.TimeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 
 /**
  * A dance and the beats that it is danced over: those of a song, or even ones where there is no music.
  *
- * @param grid   the beats
+ * @param grid   the beats, seconds of what is heard
  * @param laying how the dance lies on them
+ * @param map    which frame of the song is heard when; without a song it means nothing
  */
-record Ground(Dance dance, BeatGrid grid, Laying laying) {
+record Ground(Dance dance, BeatGrid grid, Laying laying, TimeMap map) {
+    private static final TimeMap AS_IT_IS = TimeMap.even(Speed.ORIGINAL);
     /** Without music, silence before the first beat: room for a call that begins before it. */
     private static final double FIRST_BEAT_SECONDS = 0.5;
 
@@ -46,7 +52,8 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
         Header header = dance.header();
         double end = Math.min(songSeconds, halfAfterLast(grid));
         CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
-        return new Ground(dance, grid, new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS));
+        Laying laying = new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS);
+        return new Ground(dance, grid, laying, AS_IT_IS);
     }
 
     /** Enough walls, after a lead-in for the opening calls. */
@@ -64,11 +71,11 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
     static Ground overClicks(Dance dance, Tempo tempo, int leadInCounts, int walls) {
         Metre metre = dance.header().metre();
         Laying laying = new Laying(new CountOne.Intro(leadInCounts), CountRate.ONE, Double.MAX_VALUE, walls);
-        Timeline endless = new Ground(dance, beats(tempo, 2, metre), laying).timeline();
+        Timeline endless = new Ground(dance, beats(tempo, 2, metre), laying, AS_IT_IS).timeline();
         DancedCount last = endless.ending().last().orElseThrow();
         int beats = Math.toIntExact(last.at().beatIndex() + 1 + BEATS_AFTER);
         BeatGrid grid = beats(tempo, beats, metre);
-        return new Ground(dance, grid, laying.until(halfAfterLast(grid)));
+        return new Ground(dance, grid, laying.until(halfAfterLast(grid)), AS_IT_IS);
     }
 
     private static double halfAfterLast(BeatGrid grid) {
@@ -86,14 +93,28 @@ record Ground(Dance dance, BeatGrid grid, Laying laying) {
         return Timeline.lay(dance, grid, laying);
     }
 
+    /** The same song at one speed from its first frame on: its beats, the dance on them, and its {@link #map}. */
+    Ground at(Speed speed, SampleRate rate) {
+        return along(TimeMap.even(speed), rate);
+    }
+
+    /** The same song along another map. */
+    Ground along(TimeMap other, SampleRate rate) {
+        if (other.equals(map)) {
+            return this;
+        }
+        DoubleUnaryOperator seconds = heard -> other.outputAt(map.songAt(heard * rate.hz())) / rate.hz();
+        return new Ground(dance, grid.timed(seconds), laying.timed(seconds), other);
+    }
+
     /** The same dance, so much later against the music. */
     Ground movedBy(Beats more) {
-        return new Ground(dance, grid, laying.movedBy(more));
+        return new Ground(dance, grid, laying.movedBy(more), map);
     }
 
     /** The same dance, from another first count. */
     Ground from(CountOne countOne) {
-        return new Ground(dance, grid, laying.from(countOne));
+        return new Ground(dance, grid, laying.from(countOne), map);
     }
 
     private static BeatGrid beats(Tempo tempo, int beats, Metre metre) {

@@ -6,9 +6,12 @@ import cuelead.plan.Timeline;
 import cuelead.practice.Steering.Course;
 import cuelead.practice.Steering.Place;
 import cuelead.sound.Change;
+import cuelead.sound.SlowedMusic;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
+import cuelead.time.TimeMap;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -112,8 +115,38 @@ final class Helm {
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
     }
 
+    /** Goes over to another speed; what is heard goes on where it is in the song. */
+    void changeSpeed(Speed speed) {
+        Course now = coming();
+        TimeMap map = now.manner().ground().map();
+        double at = nextSeconds();
+        long turn = rate.frameAt(at) + SlowedMusic.aheadFrames(rate);
+        if (isStanding() || now.loop().isPresent() || !map.canTurnAt(turn)) {
+            Retiming anew = Retiming.of(takes, now, TimeMap.even(speed));
+            goOver(anew.of(now), new Landing(at, anew.seconds(at)));
+        } else {
+            double earliest = Math.max(at, steering.begunUntilSeconds(at));
+            goOver(Retiming.of(takes, now, map.then(turn, speed)).of(now, earliest), new Landing(at, at));
+        }
+    }
+
+    /** How fast the song is played when all that was ordered is done. */
+    Speed speed() {
+        return coming().manner().ground().map().lastSpeed();
+    }
+
+    /** What is heard when all that was ordered is done, as if it had always been as fast as it is then. */
+    private Course onEvenMap() {
+        Course now = coming();
+        TimeMap map = now.manner().ground().map();
+        return map.isEven()
+                ? now
+                : Retiming.of(takes, now, TimeMap.even(map.lastSpeed())).of(now);
+    }
+
     /** Moves the dance under the music. */
-    void layOn(Ground ground) {
+    void layOn(Ground laid) {
+        Ground ground = laid.along(coming().manner().ground().map(), rate);
         Timeline timeline = ground.timeline();
         // a section that was jumped to lies elsewhere now
         goOn(coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
@@ -131,49 +164,54 @@ final class Helm {
     }
 
     private void jumpTo(DancedCount start) {
-        Course now = coming();
+        Course now = onEvenMap();
         Timeline timeline = now.take().timeline();
-        BeatPosition runUp = new Sections(timeline).runUpOf(start);
-        Extent extent = new Extent(start.at(), Optional.empty(), grid().secondsAt(runUp));
-        Take take = takes.make(timeline, extent, now.manner());
-        goOver(new Course(take, now.manner(), Optional.of(start), Optional.empty()), landing(runUp));
+        Optional<DancedCount> aim = Retiming.same(start, timeline);
+        double runUp = timeline.grid().secondsAt(new Sections(timeline).runUpOf(aim.orElse(start)));
+        Take take = takes.make(timeline, new Extent(start.at(), Optional.empty(), runUp), now.manner());
+        goOver(new Course(take, now.manner(), aim, Optional.empty()), landing(runUp));
     }
 
     /** To the first beat of the song, so that beat follows beat here, too. */
     private void jumpToBeginning() {
-        Course now = coming();
+        Course now = onEvenMap();
         Extent whole = Extent.whole(now.take().timeline());
-        BeatPosition first = Landing.beatFrom(grid(), 0);
-        double earliest = Math.max(grid().secondsAt(first), whole.earliestSeconds());
+        BeatGrid there = now.take().timeline().grid();
+        double first = there.secondsAt(Landing.beatFrom(there, 0));
+        double earliest = Math.max(first, whole.earliestSeconds());
         Extent extent = new Extent(whole.from(), Optional.empty(), earliest);
         Take take = takes.make(now.take().timeline(), extent, now.manner());
         goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
     }
 
     void loopSection(Sections sections) {
-        Course now = coming();
+        Course now = onEvenMap();
+        BeatGrid there = now.take().timeline().grid();
         DancedCount start = meant(sections);
-        BeatPosition runUp = inTheSong(sections.runUpOf(start));
-        double from = grid().secondsAt(runUp);
-        double end = grid().secondsAt(sections.endOf(start));
+        BeatPosition runUp = inTheSong(there, sections.runUpOf(start));
+        double from = there.secondsAt(runUp);
+        double end = there.secondsAt(sections.endOf(start));
         if (end <= from) {
             return; // the section was over before the song began, so there is nothing to repeat
         }
         Extent extent = new Extent(start.at(), Optional.of(sections.endOf(start)), from);
         Take take = takes.make(now.take().timeline(), extent, now.manner());
         Change.Loop loop = new Change.Loop(rate.frameAt(from), rate.frameAt(end));
-        double quiet = steering.quietFromSeconds(nextSeconds(), take);
-        Landing landing = from <= quiet && quiet < end ? new Landing(quiet, quiet) : landing(runUp);
-        goOver(new Course(take, now.manner(), Optional.of(start), Optional.of(loop)), landing);
+        boolean isAsHeard = coming().manner().ground().map().isEven();
+        double left = isAsHeard ? steering.quietFromSeconds(nextSeconds(), take) : nextSeconds();
+        double quiet = Retiming.of(takes, coming(), now.manner().ground().map()).seconds(left);
+        Landing landing = from <= quiet && quiet < end ? new Landing(left, quiet) : landing(from);
+        Optional<DancedCount> aim = Retiming.same(start, now.take().timeline());
+        goOver(new Course(take, now.manner(), aim, Optional.of(loop)), landing);
     }
 
     /** A dance that was moved may begin before its song: then the song's first beat. */
-    private BeatPosition inTheSong(BeatPosition wanted) {
-        return grid().secondsAt(wanted) < 0 ? Landing.beatFrom(grid(), 0) : wanted;
+    private static BeatPosition inTheSong(BeatGrid grid, BeatPosition wanted) {
+        return grid.secondsAt(wanted) < 0 ? Landing.beatFrom(grid, 0) : wanted;
     }
 
-    private Landing landing(BeatPosition wanted) {
-        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wanted);
+    private Landing landing(double wantedSeconds) {
+        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wantedSeconds);
     }
 
     private void goOver(Course course, Landing landing) {

@@ -5,6 +5,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Queue;
@@ -158,6 +159,16 @@ public final class LivePractice {
     /** Changes that: what is shown follows, and so do calls on a device of their own. */
     public void delays(Delays other) {
         outputs.delays(other);
+    }
+
+    /** Plays the song slower or faster from some tenths of a second on, at its own pitch. */
+    public void speed(Speed speed) {
+        command(() -> helm.changeSpeed(speed));
+    }
+
+    /** How fast the song is played when all that was ordered is done. */
+    public Speed speed() {
+        return helm.speed();
     }
 
     private void manner(UnaryOperator<Manner> change) {

@@ -3,8 +3,8 @@ package cuelead.practice;
 import cuelead.song.Song;
 import cuelead.sound.ClickAt;
 import cuelead.sound.ClickSound;
-import cuelead.sound.Levels;
 import cuelead.sound.MixPlan;
+import cuelead.sound.Music;
 import cuelead.sound.PlacedClip;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
@@ -31,14 +31,20 @@ final class MixMaker {
         return song.isPresent();
     }
 
+    /** Waits until all that is struck in the music is found, which a mix at another speed needs. */
+    void awaitStrokes() {
+        song.ifPresent(open -> open.onsets().all());
+    }
+
     /** The same where nothing but clicks is danced to. */
     MixMaker withoutMusic() {
         return new MixMaker(rate, Optional.empty());
     }
 
-    MixPlan make(List<SpokenCall> calls, BeatGrid grid, Wish.Click click, Levels levels) {
+    MixPlan make(List<SpokenCall> calls, BeatGrid grid, Manner manner) {
         List<PlacedClip> clips = calls.stream().map(this::placed).toList();
-        return MixPlan.whole(rate, song.map(Song::pcm), clips, clicks(grid, click), levels);
+        Optional<Music> music = song.map(open -> open.along(manner.ground().map()));
+        return MixPlan.whole(rate, music, clips, clicks(grid, manner.click()), manner.levels());
     }
 
     private PlacedClip placed(SpokenCall call) {

@@ -13,7 +13,7 @@ import java.util.Optional;
 
 /**
  * A dance made ready to be practised: sheet read, song open, beats laid, calls decided, words spoken, mix made. All
- * times are seconds of the song (without a song: of the practice track).
+ * times are seconds of what is heard: at its own speed, of the song.
  */
 public interface Practice extends Track, AutoCloseable {
     /** Makes a practice ready; the song goes on loading behind it. */
@@ -46,8 +46,8 @@ public interface Practice extends Track, AutoCloseable {
      */
     LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays);
 
-    /** Waits until the mix can be read up to a frame of the song; not on the audio thread. */
-    void await(long songFrame) throws InterruptedException, Refused;
+    /** Waits until the mix can be read up to a frame; not on the audio thread. */
+    void await(long frame) throws InterruptedException, Refused;
 
     /**
      * Makes a lesson of its dance ready.

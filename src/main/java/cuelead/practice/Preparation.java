@@ -15,6 +15,7 @@ import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
+import cuelead.time.TimeMap;
 import cuelead.voice.Voice;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,16 +55,20 @@ final class Preparation {
     }
 
     private Practice prepare(Dance dance, Optional<OpenSong> song) throws Refused {
+        if (song.isEmpty() && !wish.speed().isOriginal()) {
+            throw new Refused("A speed is for practice with a song; without music choose a tempo (--tempo 80).");
+        }
         Listening listening = Listening.to(song, places, progress);
         song.ifPresent(open -> problems.addAll(open.problems()));
-        Ground ground = song.map(open ->
-                        Ground.overSong(dance, open.grid(), open.song().pcm().lengthSeconds()))
-                .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
         if (song.isPresent() && dance.header().countOne().isEmpty()) {
             problems.add(noCountOne(dance));
         }
         SampleRate rate =
                 song.map(open -> open.song().pcm().rate()).orElse(wish.rate().orElse(RATE_WITHOUT_MUSIC));
+        Ground ground = song.map(open -> Ground.overSong(
+                                dance, open.grid(), open.song().pcm().lengthSeconds())
+                        .at(wish.speed(), rate))
+                .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
         VoiceTimes words = new VoiceTimes(voice(rate));
         Timeline timeline = ground.timeline();
         problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
@@ -80,11 +85,15 @@ final class Preparation {
     /** Only what lies between the wish's times. */
     private Take wished(Take take) {
         SampleRate rate = take.mix().rate();
-        long from = rate.frameAt(wish.fromSeconds());
+        long from = heardFrame(wish.fromSeconds(), rate);
         long to = wish.toSeconds().isPresent()
-                ? rate.frameAt(wish.toSeconds().getAsDouble())
+                ? heardFrame(wish.toSeconds().getAsDouble(), rate)
                 : take.mix().toFrame();
         return take.with(take.mix().between(from, to).withoutClipsBefore(from));
+    }
+
+    private long heardFrame(double songSeconds, SampleRate rate) {
+        return TimeMap.even(wish.speed()).outputFrameAt(rate.frameAt(songSeconds));
     }
 
     private Dance dance() throws Refused {

@@ -12,6 +12,7 @@ import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix;
 import cuelead.time.SampleRate;
+import cuelead.time.TimeMap;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -19,6 +20,9 @@ import java.util.Optional;
 
 /** A practice whose stages are all done. */
 final class ReadyPractice implements Practice {
+    /** Slowed music is made of what lies so far ahead. */
+    private static final double AHEAD_SECONDS = 1;
+
     private final List<Problem> problems;
     private final Optional<Song> song;
     private final TakeMaker takes;
@@ -113,11 +117,16 @@ final class ReadyPractice implements Practice {
     }
 
     @Override
-    public void await(long songFrame) throws InterruptedException, Refused {
+    public void await(long frame) throws InterruptedException, Refused {
         if (song.isEmpty()) {
             return;
         }
-        song.get().pcm().await(songFrame);
+        TimeMap map = manner.ground().map();
+        long wanted = map.songFrameAt(frame);
+        song.get().pcm().await(wanted);
+        if (!map.isOriginal()) {
+            song.get().onsets().await(wanted + rate().framesIn(AHEAD_SECONDS));
+        }
         LoadEnd.check(song.get());
     }
 

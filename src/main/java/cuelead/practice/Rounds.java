@@ -16,6 +16,7 @@ import cuelead.sound.Levels;
 import cuelead.sound.MixPlan;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.util.List;
 
@@ -108,7 +109,28 @@ final class Rounds {
                     "Pass " + number + " is danced to music, and there is none: name the song behind the sheet,"
                             + " or write \"clicks\" in the lesson.");
         }
-        return usual.ground();
+        double ratio = ratio(pass);
+        if (!Speed.isSpeed(ratio)) {
+            throw new Refused(
+                    "Pass " + number + " is danced to music at another tempo than it can be played at: choose 40"
+                            + " to 125 % of its own, or clicks.");
+        }
+        return usual.ground().at(Speed.of(ratio), rate());
+    }
+
+    /** Speed of the music of a pass, 1 = as it was recorded. */
+    private double ratio(Pass pass) {
+        double ofFull = pass.pace().at(full).beatsPerMinute() / full.beatsPerMinute();
+        return ofFull * usual.ground().map().lastSpeed().ratio();
+    }
+
+    /** Waits until music that is slowed or hurried can be read to its end. */
+    void awaitMusic() {
+        boolean isStretched = lesson.passes().stream()
+                .anyMatch(pass -> pass.over() == Over.MUSIC && Math.abs(ratio(pass) - 1) > 1e-9);
+        if (isStretched) {
+            overMusic.awaitStrokes();
+        }
     }
 
     private static int wallOf(Piece piece) {

@@ -30,6 +30,11 @@ final class TakeMaker {
         return new TakeMaker(words, mixes.withoutMusic());
     }
 
+    /** Waits until music at another speed can be read to its end. */
+    void awaitStrokes() {
+        mixes.awaitStrokes();
+    }
+
     /** Throws what kept the voice from speaking, if anything did. */
     void check() throws Refused {
         words.check();
@@ -41,6 +46,6 @@ final class TakeMaker {
         List<SpokenCall> calls = plan.calls().stream()
                 .map(call -> SpokenCall.of(call, words.clip(call.words())))
                 .toList();
-        return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner.click(), manner.levels()));
+        return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner));
     }
 }

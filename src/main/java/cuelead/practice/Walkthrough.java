@@ -59,6 +59,7 @@ public final class Walkthrough {
 
     /** The whole lesson as a track. */
     public Track track() throws Refused {
+        rounds.awaitMusic();
         List<Round> all = new ArrayList<>();
         for (int pass = 1; pass <= lesson().passes().size(); pass++) {
             all.addAll(roundsOf(pass));
@@ -72,6 +73,7 @@ public final class Walkthrough {
      * @param pass from 1
      */
     public Track track(int pass) throws Refused {
+        rounds.awaitMusic();
         return new LessonTrack(rounds.rate(), roundsOf(pass));
     }
 

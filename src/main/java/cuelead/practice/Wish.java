@@ -3,6 +3,7 @@ package cuelead.practice;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -21,9 +22,10 @@ import java.util.OptionalDouble;
  * @param ownWords    a folder of recorded call-words
  * @param ownFigures  a file of figures and local names of the user's own
  * @param rate        sample rate of the sound; empty = the song's own, 44,100 Hz without a song
- * @param fromSeconds where in the song sound begins
+ * @param fromSeconds where in the song sound begins, at its own speed
  * @param toSeconds   where it ends; empty = at the end
  * @param callsGo     where calls and clicks are heard
+ * @param speed       how fast the song is played
  */
 public record Wish(
         Path sheet,
@@ -38,7 +40,8 @@ public record Wish(
         Optional<SampleRate> rate,
         double fromSeconds,
         OptionalDouble toSeconds,
-        CallsGo callsGo) {
+        CallsGo callsGo,
+        Speed speed) {
     /** Whether a click is heard. */
     public enum Click {
         SILENT,

@@ -19,6 +19,7 @@ import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -34,6 +35,9 @@ final class BodyReader {
     private final TagReader tags;
     private final RestartReader restarts;
     private final List<ClockMark> marks = new ArrayList<>();
+    /** Told in lines of their own, such as "Wall 2 starts facing 9:00". */
+    private final List<WallClaim> wallStarts = new ArrayList<>();
+
     private final SequenceReader sequence;
     private Optional<String> ending = Optional.empty();
     private Optional<SheetLine> endingLine = Optional.empty();
@@ -77,7 +81,10 @@ final class BodyReader {
             case SEQUENCE -> sequence.line(line);
             case ENDING -> ending(line);
             case REPEAT -> repeat(line);
-            case NOTE -> sequence.note(line);
+            case NOTE -> {
+                wallStarts.addAll(WallStarts.in(line));
+                sequence.note(line);
+            }
             case SECTION -> section(line);
             case COUNTS -> counts(line);
             case OTHER -> other(line);
@@ -299,6 +306,10 @@ final class BodyReader {
     }
 
     private void restart(SheetLine line) {
+        if (RestartReader.saysNone(line)) {
+            closeSection();
+            return;
+        }
         int written = parts.counts() + section.map(SectionDraft::lastCount).orElse(0);
         List<Integer> starts = new ArrayList<>(starts());
         section.filter(draft -> !tags.isOpen() && !draft.isEmpty())
@@ -316,7 +327,8 @@ final class BodyReader {
     }
 
     List<WallClaim> wallClaims() {
-        return Stream.concat(tags.wallEnds().stream(), restarts.wallStarts().stream())
+        return Stream.of(tags.wallEnds(), restarts.wallStarts(), wallStarts)
+                .flatMap(List::stream)
                 .toList();
     }
 
@@ -334,6 +346,7 @@ final class BodyReader {
     }
 
     private void repeat(SheetLine line) {
+        wallStarts.addAll(WallStarts.in(line));
         facings(line);
         closeSection();
         tags.close();
@@ -347,7 +360,8 @@ final class BodyReader {
     private boolean facings(SheetLine line) {
         int written = before() + section.map(SectionDraft::lastCount).orElse(0);
         List<SaidFacing> said = SaidFacing.in(line.tokens());
-        boolean one = said.size() == 1 && written > 0 && place == Place.DANCE && !WallNote.namesWall(line.tokens());
+        boolean ofDance = !WallNote.namesWall(line.tokens()) && !namesPart(line);
+        boolean one = said.size() == 1 && written > 0 && place == Place.DANCE && ofDance;
         if (one) {
             marks.add(new ClockMark(
                     tags.name().orElse(parts.name()),
@@ -359,7 +373,21 @@ final class BodyReader {
         return one;
     }
 
+    /** "A- is A.1 and A.2 only, you face the back": told of a part wherever the sequence has it. */
+    private boolean namesPart(SheetLine line) {
+        Set<String> names = parts.names();
+        return names.size() > 1
+                && line.tokens().stream()
+                        .map(token -> token.text().toUpperCase(Locale.ROOT))
+                        .anyMatch(names::contains);
+    }
+
     private void other(SheetLine line) {
+        List<WallClaim> starts = WallStarts.in(line);
+        if (!starts.isEmpty()) {
+            wallStarts.addAll(starts);
+            return;
+        }
         boolean below = place == Place.AFTER && sequence.note(line);
         if (below || place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;

@@ -5,6 +5,7 @@ import cuelead.dance.Direction;
 import cuelead.dance.Figure;
 import cuelead.dance.Step;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What marks a figure in steps however they are worded: that feet cross, that one goes behind, back, or rocks. */
@@ -19,10 +20,46 @@ enum FigureTraits {
     /** Whether the steps lack what marks the figure, so that it cannot be among them. */
     static boolean isForeign(Figure figure, List<Step> steps) {
         return figure.pattern().size() >= SHORTEST
-                && Stream.of(values())
-                        .filter(trait -> trait.marks(figure))
-                        .anyMatch(
-                                trait -> steps.stream().noneMatch(step -> trait.isIn(step.action(), step.direction())));
+                && (lacksReturn(figure, steps)
+                        || Stream.of(values())
+                                .filter(trait -> trait.marks(figure))
+                                .anyMatch(trait ->
+                                        steps.stream().noneMatch(step -> trait.isIn(step.action(), step.direction()))));
+    }
+
+    /** A coaster goes out and home: a step, the other foot to it, and away the other way; whatever the last step is. */
+    private static boolean lacksReturn(Figure figure, List<Step> steps) {
+        if (!figure.id().startsWith("coaster")) {
+            return false;
+        }
+        Action first = figure.pattern().get(0).action();
+        boolean back = figure.pattern().get(0).direction() == Direction.BACK;
+        return IntStream.range(0, steps.size() - 1)
+                .noneMatch(i -> goesOut(steps.get(i), first, back)
+                        && comesToIt(steps.get(i + 1))
+                        && (i + 2 >= steps.size() || !goesOut(steps.get(i + 2), first, back)));
+    }
+
+    private static boolean goesOut(Step step, Action first, boolean back) {
+        boolean rocks = step.action() == Action.ROCK || step.action() == Action.RECOVER;
+        boolean home = step.direction() == Direction.PLACE;
+        boolean behind = goesBack(step.direction()) || step.action() == Action.BEHIND;
+        boolean out = back ? behind && !home : goesForward(step);
+        return !rocks && bears(step) && out && (first == Action.STEP || first == step.action());
+    }
+
+    private static boolean goesForward(Step step) {
+        return step.direction() == Direction.FWD || step.direction() == Direction.FWD_DIAG;
+    }
+
+    private static boolean comesToIt(Step step) {
+        boolean home = step.direction() == Direction.TOGETHER || step.direction() == Direction.PLACE;
+        boolean steps = step.action() != Action.RECOVER && step.action() != Action.PIVOT && bears(step);
+        return steps && (home || step.action() == Action.CLOSE || step.action() == Action.LOCK);
+    }
+
+    private static boolean bears(Step step) {
+        return step.foot().filter(step.weightAfter()::isOn).isPresent();
     }
 
     /** Told by its own word: a recover alone marks no rock, a step in place none that goes back. */

@@ -64,6 +64,8 @@ final class Fitting {
     }
 
     private static final int STRAINED = 10;
+    /** A line of so few is counted exactly; in a longer one a touch may well be told by its beginning only. */
+    private static final int FEW_COUNTS = 4;
 
     /** Less than a hold that is stretched and an unread action of one count. */
     private static final int ASIDE_COST = 5;
@@ -205,7 +207,12 @@ final class Fitting {
             options.add(new Option(0, 0, 3));
         }
         phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
-        phrase.action().ifPresent(call -> action(call, phrase, index, counts, options));
+        boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
+        phrase.action()
+                .filter(call -> !exact
+                        || !isDoneAtOnce(call.action())
+                        || phrase.figure().isPresent())
+                .ifPresent(call -> action(call, phrase, index, counts, options));
         return options;
     }
 
@@ -251,6 +258,14 @@ final class Fitting {
                 options.add(new Option(size, size, stretch(call.action()) + size));
             }
         }
+    }
+
+    /** What is over when it has begun: over more counts it would stand still, and sheets write that as a hold. */
+    private static boolean isDoneAtOnce(Action action) {
+        return switch (action) {
+            case TOUCH, TAP, POINT, HEEL, TOE, DIG, KICK, FLICK, HITCH, HOOK, BRUSH, SCUFF, CROSSTOUCH -> true;
+            default -> false;
+        };
     }
 
     private static int stretch(Action action) {

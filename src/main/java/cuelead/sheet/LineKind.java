@@ -59,8 +59,32 @@ enum LineKind {
         if (REPEATS.contains(word) && !opens && RepeatCall.read(line.text(), 0).isEmpty()) {
             return REPEAT;
         }
-        return NOTES.contains(word) || isBracketed(line) ? NOTE : OTHER;
+        return NOTES.contains(word) || isBracketed(line) || isOption(line) ? NOTE : OTHER;
     }
+
+    /** "Volta: easy option - walk R, L, R", "For the full turn an easier alternative is to walk": no step of the dance. */
+    private static boolean isOption(SheetLine line) {
+        List<Token> words = line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .limit(LONGEST_AGAIN)
+                .toList();
+        return words.stream().anyMatch(token -> isOneOf(token, EASY))
+                && words.stream().anyMatch(token -> isOneOf(token, OPTION));
+    }
+
+    private static final Set<String> EASY =
+            Set.of("easy", "easier", "simple", "simpler", "optional", "alternatively", "instead", "beginners");
+    private static final Set<String> OPTION = Set.of(
+            "option",
+            "options",
+            "alternative",
+            "version",
+            "variation",
+            "optional",
+            "alternatively",
+            "instead",
+            "may",
+            "can");
 
     /**
      * "Restart on wall 3 ...", "*** Restart", "On wall 3 dance up to count 16, then restart", "Wall 4: stop after section

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Collects the restarts of a sheet, which may be told in a line of their own, marked at their place, or both. */
 final class RestartReader {
@@ -31,6 +32,22 @@ final class RestartReader {
 
     /** A place in the dance, and the line that marks it. */
     private record Mark(int afterCount, SheetLine line) {}
+
+    /** "No tags, no restarts!", "without restarts", "there are no tags or restarts". */
+    static boolean saysNone(SheetLine line) {
+        List<String> words = line.tokens().stream().map(Token::text).toList();
+        for (int i = 1; i < words.size(); i++) {
+            boolean none =
+                    words.subList(Math.max(0, i - NEGATION_REACH), i).stream().anyMatch(NEGATIONS::contains);
+            if (words.get(i).startsWith("restart") && none) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static final int NEGATION_REACH = 3;
+    private static final Set<String> NEGATIONS = Set.of("no", "without", "neither", "nor", "zero");
 
     /**
      * Reads a line about a restart.

@@ -108,7 +108,12 @@ final class TagReader {
             boolean named = note.number().isEmpty()
                     || tag.part().name().equals("TAG" + note.number().getAsInt());
             if (named && tag.afterWalls().isEmpty()) {
-                tags.set(i, new Tag(tag.part(), walls, tag.statedFacing().or(note::facing), tag.line()));
+                tags.set(i, new Tag(tag.part(), walls, tag.statedFacing(), tag.line()));
+                boolean told = tag.statedFacing().isPresent();
+                note.facing()
+                        .filter(facing -> !told)
+                        .ifPresent(facing ->
+                                wallEnds.add(new WallClaim(walls.get(0), WallClaim.Moment.END, facing, line.number())));
             }
         }
     }

@@ -12,7 +12,14 @@ final class WallNoteReader {
     private static final List<String> ORDINALS =
             List.of("first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth");
     private static final Set<String> WALL =
-            Set.of("wall", "walls", "rotation", "rotations", "repetition", "repetitions", "w", "ws");
+            Set.of("wall", "walls", "rotation", "rotations", "repetition", "repetitions", "round", "rounds", "w", "ws");
+    /** "The fifth time through", "the third time around". */
+    private static final Set<String> TIME = Set.of("time", "pass");
+
+    private static final Set<String> AROUND = Set.of("through", "thru", "round", "around", "over", "you", "we");
+    /** "Begin from section 1": where the dance goes on, none of the places where it stops. */
+    private static final Set<String> FROM = Set.of("from", "with", "beginning", "start");
+
     private static final Set<String> COUNT = Set.of("count", "counts", "beat", "beats", "ct", "cts");
     private static final Set<String> SECTION = Set.of("section", "sections", "s", "sec", "set", "sets");
 
@@ -31,7 +38,7 @@ final class WallNoteReader {
         for (int i = 0; i < tokens.size(); i++) {
             boolean ordinal = number(i - 1).isPresent() && tokens.get(i - 1).is(Kind.WORD);
             boolean numbered = isWord(i, WALL) && (number(i + 1).isPresent() || ordinal);
-            if (numbered || shortWall(i).isPresent()) {
+            if (numbered || isTime(i) || shortWall(i).isPresent()) {
                 return true;
             }
         }
@@ -40,11 +47,11 @@ final class WallNoteReader {
 
     WallNote read() {
         for (int i = 0; i < tokens.size(); i++) {
-            if (isWord(i, WALL) || shortWall(i).isPresent()) {
+            if (isWord(i, WALL) || isTime(i) || shortWall(i).isPresent()) {
                 walls(i);
             } else if (isWord(i, COUNT)) {
                 beside(i).ifPresent(counts::add);
-            } else if (isWord(i, SECTION)) {
+            } else if (isWord(i, SECTION) && !goesOnThere(i)) {
                 last(i + 1).ifPresent(sections::add);
             } else if (isWord(i, Set.of("after")) && isPlainCount(i + 1)) {
                 number(i + 1).ifPresent(counts::add);
@@ -62,6 +69,14 @@ final class WallNoteReader {
                 facings(said, SaidFacing.When.HERE),
                 facings(said, SaidFacing.When.AT_WALL_START).stream().findFirst(),
                 own);
+    }
+
+    private boolean isTime(int at) {
+        return isWord(at, TIME) && isWord(at + 1, AROUND) && number(at - 1).isPresent();
+    }
+
+    private boolean goesOnThere(int at) {
+        return isWord(at - 1, FROM) && !walls.isEmpty() && last(at + 1).orElse(0) == 1;
     }
 
     private static List<Facing> facings(List<SaidFacing> said, SaidFacing.When when) {

@@ -1,9 +1,13 @@
 package cuelead.song;
 
 import cuelead.report.Problem;
+import cuelead.sound.Music;
 import cuelead.sound.Pcm;
+import cuelead.sound.SlowedMusic;
+import cuelead.time.TimeMap;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 
@@ -16,6 +20,7 @@ public final class Song implements AutoCloseable {
     private final Pcm pcm;
     private final Supplier<List<Problem>> problems;
     private final CompletableFuture<Void> loaded;
+    private Optional<SongOnsets> onsets = Optional.empty();
 
     Song(Path file, Pcm pcm, Supplier<List<Problem>> problems, CompletableFuture<Void> loaded) {
         this.file = file;
@@ -54,6 +59,25 @@ public final class Song implements AutoCloseable {
      */
     public CompletableFuture<Void> loaded() {
         return loaded.copy();
+    }
+
+    /** Where it is struck; the search begins when this is first asked for. */
+    public synchronized SongOnsets onsets() {
+        SongOnsets searching = onsets.orElseGet(() -> SongOnsets.searching(pcm));
+        onsets = Optional.of(searching);
+        return searching;
+    }
+
+    /**
+     * The same song slower or faster, at its own pitch. While it loads, it can be heard as far as its onsets are found.
+     */
+    public Music along(TimeMap map) {
+        return map.isOriginal() ? pcm : slowed(map);
+    }
+
+    /** The same, also where the speed is the original. */
+    public SlowedMusic slowed(TimeMap map) {
+        return new SlowedMusic(pcm, onsets().soFar(), map);
     }
 
     /** Stops loading, if it still goes on; does not wait. */

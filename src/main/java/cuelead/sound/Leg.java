@@ -34,6 +34,11 @@ final class Leg {
         return loopFromFrame;
     }
 
+    /** Goes on where another leg has been read up to a frame. */
+    void goOnFrom(Leg other, long frame) {
+        mix.goOnFrom(other.mix, frame);
+    }
+
     /** What sounds from a frame of the song on; otherwise as {@link Sound#read}. */
     int read(long frame, float[] interleaved, int frames) {
         mix.seek(frame);

@@ -34,8 +34,7 @@ public final class LoudnessForecast {
         this.plan = plan;
         SampleRate rate = plan.rate();
         stepFrames = BlockPowers.stepFrames(rate);
-        music = new MusicPower(
-                rate, musicPowers, plan.music().map(Pcm::lengthFrames).orElse(0L));
+        music = new MusicPower(plan.music().orElseGet(() -> new Pcm(rate, 0)), musicPowers);
         dip = plan.dip();
         int steps = (int) (plan.lengthFrames() / stepFrames);
         plainMusicSteps = new float[steps];

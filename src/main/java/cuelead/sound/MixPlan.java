@@ -11,7 +11,7 @@ import java.util.Optional;
  * song 0 is where the caller says. Equal plans give equal samples.
  *
  * @param rate      frames a second of everything in it
- * @param music     the song
+ * @param music     the song, or the same slower or faster, on this time line
  * @param clips     the calls, in order of their start
  * @param clicks    the clicks, in order
  * @param levels    how loud each part is
@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 public record MixPlan(
         SampleRate rate,
-        Optional<Pcm> music,
+        Optional<Music> music,
         List<PlacedClip> clips,
         List<ClickAt> clicks,
         Levels levels,
@@ -39,10 +39,10 @@ public record MixPlan(
 
     /** From the beginning of the song, or of what sounds before it, to the end of whatever ends last. */
     public static MixPlan whole(
-            SampleRate rate, Optional<Pcm> music, List<PlacedClip> clips, List<ClickAt> clicks, Levels levels) {
+            SampleRate rate, Optional<Music> music, List<PlacedClip> clips, List<ClickAt> clicks, Levels levels) {
         long clickFrames = ClickSound.PLAIN.samples(rate).length;
         long from = 0;
-        long to = music.map(Pcm::lengthFrames).orElse(0L);
+        long to = music.map(Music::lengthFrames).orElse(0L);
         for (PlacedClip clip : clips) {
             from = Math.min(from, clip.startFrame());
             to = Math.max(to, clip.endFrame());

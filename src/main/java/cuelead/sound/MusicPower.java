@@ -3,7 +3,6 @@ package cuelead.sound;
 import cuelead.dsp.BlockPowers;
 import cuelead.dsp.IntegratedLoudness;
 import cuelead.dsp.KWeighting;
-import cuelead.time.SampleRate;
 
 /**
  * The K-weighted power of a song at any span, from its 100 ms steps. What is not measured yet (a song that is
@@ -13,24 +12,29 @@ final class MusicPower {
     /** What released popular music measures, give or take 3 LU. */
     private static final double USUAL_LUFS = -12;
 
+    private final Music music;
     private final int stepFrames;
     private final float[] powers;
     private final long lengthFrames;
     private final double unmeasured;
 
     /**
-     * @param powers       as {@link BlockPowers} measures them, from the song's first frame on; may be incomplete
-     * @param lengthFrames length of the song; 0 for none
+     * @param powers as {@link BlockPowers} measures them, from the song's first frame on; may be incomplete
      */
-    MusicPower(SampleRate rate, float[] powers, long lengthFrames) {
-        stepFrames = BlockPowers.stepFrames(rate);
+    MusicPower(Music music, float[] powers) {
+        this.music = music;
+        stepFrames = BlockPowers.stepFrames(music.rate());
         this.powers = powers;
-        this.lengthFrames = lengthFrames;
+        lengthFrames = music.songFrameAt(music.lengthFrames());
         unmeasured = KWeighting.powerOfLufs(IntegratedLoudness.lufs(powers).orElse(USUAL_LUFS));
     }
 
-    /** Mean power over a span of frames, full scale = 1; outside the song there is none. */
+    /** Mean power over a span of frames of the music, full scale = 1; outside the song there is none. */
     double mean(long fromFrame, long toFrame) {
+        return meanOfSong(music.songFrameAt(fromFrame), music.songFrameAt(toFrame));
+    }
+
+    private double meanOfSong(long fromFrame, long toFrame) {
         double sum = 0;
         long end = Math.min(toFrame, lengthFrames);
         for (long at = Math.max(0, fromFrame); at < end; ) {

@@ -13,7 +13,7 @@ import java.util.concurrent.locks.ReentrantLock;
  * <p>{@link #copy} is realtime-safe. {@link #append}, {@link #finish} and {@link #fail} belong to the loading
  * thread; {@link #await} is for a thread that may wait.
  */
-public final class Pcm {
+public final class Pcm implements Music {
     private static final int CHUNK_FRAMES = 1 << 15;
 
     private final SampleRate rate;
@@ -36,13 +36,25 @@ public final class Pcm {
         this.chunks = new float[Math.toIntExact((lengthFrames + CHUNK_FRAMES - 1) / CHUNK_FRAMES)][];
     }
 
+    @Override
     public SampleRate rate() {
         return rate;
     }
 
     /** Length of the whole song, also while it is still being filled. */
+    @Override
     public long lengthFrames() {
         return lengthFrames;
+    }
+
+    @Override
+    public long songFrameAt(long frame) {
+        return frame;
+    }
+
+    @Override
+    public MusicReader reader() {
+        return this::copy;
     }
 
     public double lengthSeconds() {

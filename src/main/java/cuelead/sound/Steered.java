@@ -97,6 +97,9 @@ final class Steered implements Sound {
     }
 
     private void goOver(Leg next, long frame) {
+        if (frame == nextFrame) {
+            next.goOnFrom(leg, frame);
+        }
         goingLeg = leg;
         goingFrame = nextFrame;
         fadedFrames = 0;

@@ -22,7 +22,7 @@ public final class StemMix implements Sound {
 
     private final MixPlan plan;
     private final Set<Stem> stems;
-    private final Pcm music;
+    private final MusicReader music;
     private final Dip dip;
     private final double musicGain;
     private final MonoLane voice;
@@ -38,7 +38,8 @@ public final class StemMix implements Sound {
     StemMix(MixPlan plan, Set<Stem> stems, long startFrame) {
         this.plan = plan;
         this.stems = Set.copyOf(stems);
-        music = plan.music().orElseGet(() -> new Pcm(plan.rate(), 0));
+        Music heard = plan.music().filter(any -> stems.contains(Stem.MUSIC)).orElseGet(() -> new Pcm(plan.rate(), 0));
+        music = heard.reader();
         dip = plan.dip();
         musicGain = plan.levels().musicGain();
         voice = new MonoLane(
@@ -61,6 +62,11 @@ public final class StemMix implements Sound {
     /** Reads from another frame of the song next. Realtime-safe. */
     void seek(long frame) {
         nextFrame = frame;
+    }
+
+    /** Goes on where another mix is, which has been read up to a frame. Realtime-safe. */
+    void goOnFrom(StemMix other, long frame) {
+        music.goOnFrom(other.music, frame);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package cuelead.time;
 
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The beats of a song: strictly rising times in seconds, never one tempo, since live bands drift. Each beat
@@ -54,6 +55,15 @@ public final class BeatGrid {
             inBar[i] = 1 + i % beatsPerBar;
         }
         return new BeatGrid(seconds, inBar, new int[beats]);
+    }
+
+    /**
+     * The same beats at other times.
+     *
+     * @param seconds where a time of these beats is in the other ones; rising
+     */
+    public BeatGrid timed(DoubleUnaryOperator seconds) {
+        return new BeatGrid(Arrays.stream(beatSeconds).map(seconds).toArray(), beatInBar, countInPhrase);
     }
 
     public int size() {

@@ -9,6 +9,7 @@ import cuelead.cli.Bench.Outcome;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -183,6 +184,45 @@ class CommandsTest {
         outcome = bench.run("render", sheet.toString(), "-o", "-");
         assertEquals(1, outcome.exitCode());
         assertTrue(outcome.err().contains("standard output"), outcome.err());
+    }
+
+    @Test
+    void aTrackWithMusicIsAnMp3WithTitleAndTempoAndAReminder() throws Exception {
+        Path track = temp.resolve("home.mp3");
+        Outcome outcome = bench.run("render", Bench.DEMO_SHEET, "-o", track.toString(), "--from", "10", "--to", "13");
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        assertEquals(1, outcome.err().split(TrackTarget.LICENCE, -1).length - 1, outcome.err());
+        WholeSound sound = SongFile.readAll(track);
+        assertEquals(3 * sound.rate().hz(), sound.monoSamples().length);
+        String head = new String(Files.readAllBytes(track), 0, 100, StandardCharsets.ISO_8859_1);
+        assertTrue(head.startsWith("ID3") && head.contains("LAMP ON THE QUAY") && head.contains("TBPM"), head);
+    }
+
+    @Test
+    void aPassOfTheWalkthroughIsNamedAndWithoutMusicNobodyIsReminded() throws Exception {
+        Path track = temp.resolve("pass.flac");
+        Outcome outcome = bench.run("walkthrough", Bench.DEMO_SHEET, "--pass", "1", "-o", track.toString());
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        String head = new String(Files.readAllBytes(track), 0, 200, StandardCharsets.ISO_8859_1);
+        assertTrue(head.startsWith("fLaC") && head.contains("TITLE=LAMP ON THE QUAY, section 1"), head);
+        assertTrue(head.contains("BPM="), head);
+        boolean isReminded = outcome.err().contains(TrackTarget.LICENCE);
+        assertFalse(isReminded, outcome.err());
+    }
+
+    @Test
+    void tracksOfOtherEndingsAreRefusedAndTheSongIsNotWrittenOver() throws Exception {
+        for (String command : List.of("render", "walkthrough")) {
+            Path ogg = temp.resolve("home.ogg");
+            Outcome outcome = bench.run(command, Bench.DEMO_SHEET, "-o", ogg.toString());
+            assertEquals(1, outcome.exitCode());
+            assertTrue(outcome.err().contains(".wav, .flac or .mp3"), outcome.err());
+            Path song = Files.writeString(temp.resolve("song.mp3"), "a song");
+            outcome = bench.run(command, Bench.DEMO_SHEET, song.toString(), "-o", song.toString());
+            assertEquals(1, outcome.exitCode());
+            assertTrue(outcome.err().contains("is read for this"), outcome.err());
+            assertEquals("a song", Files.readString(song));
+        }
     }
 
     @Test

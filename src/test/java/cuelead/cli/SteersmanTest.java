@@ -14,6 +14,7 @@ import cuelead.practice.Places;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,7 +52,8 @@ class SteersmanTest {
                 Optional.empty(),
                 0,
                 OptionalDouble.empty(),
-                CallsGo.WITH_THE_MUSIC);
+                CallsGo.WITH_THE_MUSIC,
+                Speed.ORIGINAL);
         practice = Practice.prepare(wish, new Places(temp, Bench.PROJECT), (work, done) -> {});
         speakers = new FakeSpeakers(practice.rate());
         live = practice.live(speakers);
@@ -274,7 +276,8 @@ class SteersmanTest {
                 wish.rate(),
                 wish.fromSeconds(),
                 wish.toSeconds(),
-                CallsGo.APART);
+                CallsGo.APART,
+                Speed.ORIGINAL);
     }
 
     @Test

@@ -27,6 +27,8 @@ class AudioPathTest {
             "java.lang.Math.max",
             "java.lang.Math.min",
             "java.lang.Math.pow",
+            "java.lang.Float.floatToRawIntBits",
+            "java.lang.Long.numberOfTrailingZeros",
             "java.lang.Math.rint",
             "java.lang.Math.round",
             "java.lang.Math.sin",

@@ -34,6 +34,19 @@ final class PlanFixtures {
 
     private PlanFixtures() {}
 
+    /** The dance with its one tag behind another count of its walls. */
+    static Dance withBridgeAt(Dance dance, int count) {
+        Tag tag = dance.tags().get(0);
+        return new Dance(
+                dance.header(),
+                dance.parts(),
+                dance.sequence(),
+                List.of(new Tag(tag.part(), tag.afterWalls(), OptionalInt.of(count), tag.statedFacing(), tag.line())),
+                dance.restarts(),
+                dance.ending(),
+                dance.claims());
+    }
+
     /** So many counts of steps in place, right foot first; the last one turns so many degrees. */
     static Section section(String name, int counts, int turnDegrees) {
         return section(name, counts, turnDegrees, List.of());

@@ -8,6 +8,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -130,7 +131,8 @@ class LivePracticeLawTest {
                 usual.rate(),
                 usual.fromSeconds(),
                 usual.toSeconds(),
-                usual.callsGo());
+                usual.callsGo(),
+                Speed.ORIGINAL);
         Practice practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         practice.await(practice.toFrame());
         return practice;

@@ -12,6 +12,7 @@ import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -379,7 +380,8 @@ class LivePracticeTest {
                 wish.rate(),
                 wish.fromSeconds(),
                 wish.toSeconds(),
-                wish.callsGo());
+                wish.callsGo(),
+                Speed.ORIGINAL);
         try (Practice other =
                 Practice.prepare(asked, new Places(folder.resolve("cache"), folder), (work, done) -> {})) {
             assertEquals(after(other.spokenCalls(), 16), after(live.heard().calls(), 16));

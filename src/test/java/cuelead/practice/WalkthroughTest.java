@@ -175,6 +175,31 @@ class WalkthroughTest {
         }
     }
 
+    /** Slowed music takes as much longer, and calls stay before its beats. */
+    @Test
+    void musicGoesAtThePaceOfItsPass() throws Exception {
+        try (Practice practice = hum()) {
+            Track slow = track(practice, new Pass(new Piece.OneSection(2), Pace.STEADY, 1, Pass.Over.MUSIC));
+            double eight = 8 * HumSong.BEAT_SECONDS / Pace.STEADY.ofFull();
+            assertEquals(0, secondsOf(slow) % eight, 0.1);
+            slow.spokenCalls()
+                    .forEach(call -> assertTrue(call.call().roomSeconds().orElse(1) > 0));
+            assertEquals(HumSong.BEAT_SECONDS / Pace.STEADY.ofFull(), beatsApart(slow), 1e-3);
+        }
+    }
+
+    /** Between the beats that the last two words are for. */
+    private static double beatsApart(Track track) {
+        double[] beats = track.spokenCalls().stream()
+                .map(SpokenCall::call)
+                .filter(call -> call.kind() == Call.Kind.WORD)
+                .mapToDouble(call -> call.beatSeconds().orElseThrow())
+                .toArray();
+        double between = beats[beats.length - 1] - beats[0];
+        double beat = HumSong.BEAT_SECONDS / Pace.STEADY.ofFull();
+        return between / Math.rint(between / beat);
+    }
+
     @Test
     void whatCannotBeDancedIsRefusedWithItsPass() throws Exception {
         try (Practice practice = practice(Wishes.atTempo(folder.resolve("dance.txt"), 120))) {

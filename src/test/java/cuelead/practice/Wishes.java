@@ -3,6 +3,7 @@ package cuelead.practice;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.time.SampleRate;
+import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -49,6 +50,7 @@ final class Wishes {
                 Optional.<SampleRate>empty(),
                 fromSeconds,
                 toSeconds,
-                CallsGo.WITH_THE_MUSIC);
+                CallsGo.WITH_THE_MUSIC,
+                Speed.ORIGINAL);
     }
 }

@@ -1,6 +1,7 @@
 package cuelead.sound;
 
 import cuelead.dsp.BlockPowers;
+import cuelead.dsp.stretch.SongSamples;
 import cuelead.time.SampleRate;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -45,12 +46,13 @@ public final class Band {
     }
 
     /** A song's power in steps of 100 ms. */
-    public static float[] powers(Pcm pcm) {
-        BlockPowers powers = new BlockPowers(pcm.rate(), Sound.CHANNELS);
+    public static float[] powers(Music music) {
+        BlockPowers powers = new BlockPowers(music.rate(), Sound.CHANNELS);
+        SongSamples reader = music.reader();
         float[] block = new float[BLOCK_FRAMES * Sound.CHANNELS];
-        for (long at = 0; at < pcm.lengthFrames(); at += BLOCK_FRAMES) {
-            int frames = (int) Math.min(BLOCK_FRAMES, pcm.lengthFrames() - at);
-            pcm.copy(at, block, frames);
+        for (long at = 0; at < music.lengthFrames(); at += BLOCK_FRAMES) {
+            int frames = (int) Math.min(BLOCK_FRAMES, music.lengthFrames() - at);
+            reader.copy(at, block, frames);
             powers.add(block, frames);
         }
         return powers.powers();

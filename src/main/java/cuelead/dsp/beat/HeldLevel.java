@@ -28,6 +28,14 @@ final class HeldLevel {
     /** So much of a jumping path must be at related tempi. */
     private static final double MOSTLY = 0.7;
 
+    /** From this tempo on, beats a minute, twice as many may be the beat: two-step, fast rock, fast waltz. */
+    private static final double DOUBTED_FROM = 72;
+    /**
+     * Twice as many beats are taken where they fit so nearly as well. Between the beats of a truly slow song the network
+     * hears hardly any, so that twice as many fit far worse; on made songs below 0.5, where they are right above 0.95.
+     */
+    private static final double NEARLY_AS_WELL = 0.94;
+
     private final double middleSeconds;
 
     private HeldLevel(double middleSeconds) {
@@ -42,8 +50,16 @@ final class HeldLevel {
         return new HeldLevel(lengths.length == 0 ? 0 : lengths[lengths.length / 2]);
     }
 
-    /** Whether the path jumps to related tempi, and hardly to others. */
-    boolean isLeftBy(BarPath path) {
+    /** How a path keeps to its middle tempo. */
+    enum Keeping {
+        KEPT,
+        /** It jumps to related tempi, and hardly to others. */
+        JUMPS,
+        /** It has other tempi: several songs, or one that is heard badly in places. */
+        WANDERS
+    }
+
+    Keeping keepingOf(BarPath path) {
         int outside = 0;
         int related = 0;
         for (PathBeat beat : path.beats()) {
@@ -53,7 +69,10 @@ final class HeldLevel {
                 related += isRelated(ratio) ? 1 : 0;
             }
         }
-        return outside > 0 && related >= MOSTLY * outside;
+        if (outside == 0) {
+            return Keeping.KEPT;
+        }
+        return related >= MOSTLY * outside ? Keeping.JUMPS : Keeping.WANDERS;
     }
 
     private static boolean isRelated(double ratio) {
@@ -78,6 +97,22 @@ final class HeldLevel {
             }
         }
         return best;
+    }
+
+    /** Whether a path is so slow, and yet not truly slow, that twice as many beats may be the beat. */
+    static boolean isDoubted(BarPath path) {
+        double seconds = of(path).middleSeconds;
+        return seconds > 2 * SHORTEST_SECONDS && seconds * DOUBTED_FROM <= 60;
+    }
+
+    /** Twice as many beats as the path has. */
+    static BarPath twiceAsMany(BarPath path, Activations heard, int beatsPerBar) {
+        return at(of(path).middleSeconds / 2, heard, beatsPerBar);
+    }
+
+    /** Whether one path fits nearly as well as another that it would be liked better than. */
+    static boolean isNearlyAsGood(BarPath path, BarPath other) {
+        return path.logScore() >= NEARLY_AS_WELL * other.logScore();
     }
 
     /** A soft preference for tempi that most dances have; only where two levels fit about equally does it decide. */

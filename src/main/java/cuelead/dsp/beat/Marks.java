@@ -5,7 +5,7 @@ import java.util.Map;
 
 /**
  * What speaks at each beat for a bar or a phrase to begin there, each mark as its distance from the song's mean in standard
- * deviations: the network's ear for the first of a bar and of a phrase; a change of chord (Goto 2001, "An audio-based real-time beat
+ * deviations, but for the odds of the network as they are, which know bars of two from bars of four: the network's ear for the first of a bar and of a phrase; a change of chord (Goto 2001, "An audio-based real-time beat
  * tracking system for music with or without drum-sounds", section 3.3); a change of sound between the bars before and
  * after (Foote 2000); a crash; a fill before; a bass note.
  */
@@ -22,7 +22,8 @@ final class Marks {
     /** The marks, in the order of the rows. */
     enum Mark {
         DOWNBEAT,
-        PHRASE,
+        DOWNBEAT_ODDS,
+        PHRASE_ODDS,
         CHORD,
         CHORD_OF_TWO,
         CHANGE_4,
@@ -44,8 +45,10 @@ final class Marks {
             rows.put(mark, new double[seconds.length]);
         }
         for (int i = 0; i < seconds.length; i++) {
-            set(Mark.DOWNBEAT, i, downbeat(heard, seconds[i]));
-            set(Mark.PHRASE, i, phrase(heard, seconds[i]));
+            double downbeat = downbeat(heard, seconds[i]);
+            set(Mark.DOWNBEAT, i, downbeat);
+            set(Mark.DOWNBEAT_ODDS, i, downbeat);
+            set(Mark.PHRASE_ODDS, i, phrase(heard, seconds[i]));
             set(Mark.CHORD, i, sound.chordChange(i, 1));
             set(Mark.CHORD_OF_TWO, i, sound.chordChange(i, 2));
             set(Mark.CHANGE_4, i, sound.change(i, 4));
@@ -56,7 +59,11 @@ final class Marks {
             set(Mark.FILL, i, fill(skins, seconds, i));
             set(Mark.BASS, i, bass.near(seconds[i], REACH_SECONDS));
         }
-        rows.values().forEach(Marks::standardize);
+        rows.forEach((mark, row) -> {
+            if (mark != Mark.DOWNBEAT_ODDS && mark != Mark.PHRASE_ODDS) {
+                standardize(row);
+            }
+        });
     }
 
     private void set(Mark mark, int beat, double value) {

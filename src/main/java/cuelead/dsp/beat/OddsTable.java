@@ -20,18 +20,21 @@ import java.util.NoSuchElementException;
  * bar    MARK VIEW WEIGHT     bar    CONSTANT - WEIGHT
  * phrase MARK VIEW WEIGHT     phrase CONSTANT - WEIGHT
  * cost   BREAK - COST
+ * metre  FOUR_OVER_TWO - GAIN
  * </pre>
  *
  * Lines that begin with {@code #} are comments.
  *
- * @param costs logarithms
+ * @param costs       logarithms
+ * @param fourOverTwo bars of four are believed only when they explain each beat so much better than bars of two
  */
 record OddsTable(
         double barConstant,
         List<OddsTerm> bar,
         double phraseConstant,
         List<OddsTerm> phrase,
-        Map<Break, Double> costs) {
+        Map<Break, Double> costs,
+        double fourOverTwo) {
     /** Where a phrase may end early. */
     enum Break {
         AFTER_A_BAR,
@@ -64,7 +67,9 @@ record OddsTable(
         for (String line : text.lines().filter(l -> !l.startsWith("#")).toList()) {
             String[] words = line.split(" +");
             double number = Double.parseDouble(words[3]);
-            if (words[0].equals("cost")) {
+            if (words[0].equals("metre")) {
+                constants.put(words[0], number);
+            } else if (words[0].equals("cost")) {
                 costs.put(Break.valueOf(words[1]), number);
             } else if (words[1].equals("CONSTANT")) {
                 constants.put(words[0], number);
@@ -72,10 +77,15 @@ record OddsTable(
                 terms.get(words[0]).add(new OddsTerm(Mark.valueOf(words[1]), View.valueOf(words[2]), number));
             }
         }
-        if (costs.size() < Break.values().length || constants.size() < 2) {
-            throw new NoSuchElementException("odds.txt lacks a cost or a constant");
+        if (costs.size() < Break.values().length || constants.size() < 3) {
+            throw new NoSuchElementException("odds.txt lacks a cost, a constant or a metre");
         }
         return new OddsTable(
-                constants.get("bar"), terms.get("bar"), constants.get("phrase"), terms.get("phrase"), costs);
+                constants.get("bar"),
+                terms.get("bar"),
+                constants.get("phrase"),
+                terms.get("phrase"),
+                costs,
+                constants.get("metre"));
     }
 }

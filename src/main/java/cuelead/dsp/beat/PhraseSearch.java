@@ -10,9 +10,6 @@ import java.util.List;
  * "Joint estimation of chords and downbeats from an audio signal", section IV), one level higher.
  */
 final class PhraseSearch {
-    /** Bars of four are believed only when they explain each beat so much better than bars of two. */
-    private static final double FOUR_OVER_TWO = 0.05;
-
     private final OddsTable table;
     private final BarOdds odds;
     private final int beatsPerBar;
@@ -42,7 +39,7 @@ final class PhraseSearch {
         Counts two = new PhraseSearch(table, marks, 2).run();
         Counts three = new PhraseSearch(table, marks, 3).run();
         Counts four = new PhraseSearch(table, marks, 4).run();
-        boolean isFour = four.logLikelihood() - two.logLikelihood() > FOUR_OVER_TWO * marks.beats();
+        boolean isFour = four.logLikelihood() - two.logLikelihood() > table.fourOverTwo() * marks.beats();
         Counts even = isFour ? four : two;
         return three.logLikelihood() > Math.max(two.logLikelihood(), four.logLikelihood()) ? three : even;
     }

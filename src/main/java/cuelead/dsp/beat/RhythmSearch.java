@@ -1,6 +1,7 @@
 package cuelead.dsp.beat;
 
 import cuelead.dsp.beat.BarPath.PathBeat;
+import cuelead.dsp.beat.HeldLevel.Keeping;
 import cuelead.dsp.beat.Rhythm.HeardBeat;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,6 +15,8 @@ public final class RhythmSearch {
     private static final List<Integer> METRES = List.of(2, 3, 4);
     /** Share of the work: the network, then one part for each metre. */
     private static final double NETWORK_SHARE = 0.4;
+    /** Mean support of a beat beyond the taps; in noise and in even tones it stays below (see {@link SteadyPart}). */
+    private static final double LEAST_BEYOND_TAPS = 5;
 
     private final BeatNetwork network;
     private final OddsTable odds = OddsTable.load();
@@ -39,14 +42,25 @@ public final class RhythmSearch {
     /**
      * Finds the beats of the whole song at the tempo of the taps and through them.
      *
-     * @return empty where the song is shorter than the taps
+     * @return empty where the song is shorter than the taps, or where hardly a beat is heard but at the taps
      */
     public Optional<Rhythm> follow(BandSpectrum song, Taps taps) {
         Activations heard = network.hear(song, done -> {});
         Activations tapped = taps.over(heard);
         BarPath path = best(metre -> BarPointer.search(tapped, metre, taps.slowest(), taps.fastest()), done -> {});
         List<PathBeat> sounding = Sounding.only(path.beats(), song);
-        return sounding.size() < taps.count() ? Optional.empty() : Optional.of(counted(sounding, song, heard));
+        return sounding.size() < taps.count() || !isHeardBeyond(taps, sounding)
+                ? Optional.empty()
+                : Optional.of(counted(sounding, song, heard));
+    }
+
+    private static boolean isHeardBeyond(Taps taps, List<PathBeat> beats) {
+        double support = beats.stream()
+                .filter(beat -> beat.seconds() < taps.seconds(0) || beat.seconds() > taps.lastSeconds())
+                .mapToDouble(PathBeat::support)
+                .average()
+                .orElse(LEAST_BEYOND_TAPS);
+        return support >= LEAST_BEYOND_TAPS;
     }
 
     /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
@@ -54,7 +68,7 @@ public final class RhythmSearch {
         Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        return new Beats(heard, HalfBeatHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
+        return new Beats(heard, PhaseHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
     }
 
     private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
@@ -67,13 +81,31 @@ public final class RhythmSearch {
             int inBar = (count - 1) % found.beatsPerBar() + 1;
             counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
         }
-        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(marks, found));
+        return new Rhythm(
+                counted,
+                found.beatsPerBar(),
+                found.phraseBeats(),
+                Entry.find(new BarOdds(odds, marks, found.beatsPerBar()), found));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
+        BarPath held = atOneLevel(free, heard);
+        if (!HeldLevel.isDoubted(held)) {
+            return held;
+        }
+        BarPath faster = best(metre -> HeldLevel.twiceAsMany(held, heard, metre), done -> {});
+        return HeldLevel.isNearlyAsGood(faster, held) ? faster : held;
+    }
+
+    private static BarPath atOneLevel(BarPath free, Activations heard) {
         HeldLevel level = HeldLevel.of(free);
-        return level.isLeftBy(free) ? best(metre -> level.search(heard, metre), done -> {}) : free;
+        Keeping keeping = level.keepingOf(free);
+        if (keeping == Keeping.KEPT) {
+            return free;
+        }
+        BarPath held = best(metre -> level.search(heard, metre), done -> {});
+        return keeping == Keeping.JUMPS || HeldLevel.isNearlyAsGood(held, free) ? held : free;
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {

@@ -13,6 +13,10 @@ final class SteadyPart {
     private static final int WINDOW_BEATS = 24;
     /** Means in noise and speech stay below 6, in music above 8 (measured on made songs under hall noise). */
     private static final double LEAST_SUPPORT = 6.8;
+    /** Shorter beats have less room to be supported in: below this length as much less is asked ... */
+    private static final double FULL_SECONDS = 0.4;
+    /** ... but no less than this part. */
+    private static final double LEAST_PART = 0.8;
     /** The part begins and ends with a beat that is heard. */
     private static final double LEAST_AT_ENDS = 3;
     /** Outside of what is well supported, beats go on while most are within this part of the usual length ... */
@@ -34,6 +38,10 @@ final class SteadyPart {
     private static final double LEAST_COUNTED = -8;
     /** A break or a bridge without support is bridged up to this length. */
     private static final double LONGEST_GAP_SECONDS = 35;
+    /** A gap with the same tempo before and after it, as within one song, up to this length. */
+    private static final double LONGEST_GAP_AT_ONE_TEMPO = 60;
+
+    private static final double ONE_TEMPO = 0.04;
     /** A beat is no more than a few seconds' worth of music when there are fewer. */
     private static final int LEAST_BEATS = 8;
 
@@ -59,14 +67,13 @@ final class SteadyPart {
         double sum = 0;
         for (int i = 0; i < beats.size(); i++) {
             sum += beats.get(i).support() - (i >= window ? beats.get(i - window).support() : 0);
-            if (i < window - 1 || sum < LEAST_SUPPORT * window) {
+            int from = i - window + 1;
+            if (from < 0 || sum < leastSupport(beats, from, i) * window) {
                 continue;
             }
-            int from = i - window + 1;
             if (first < 0) {
                 first = from;
-            } else if (from > end
-                    && beats.get(from).seconds() - beats.get(end - 1).seconds() > LONGEST_GAP_SECONDS) {
+            } else if (from > end && !isBridged(beats, end - 1, from)) {
                 add(parts, beats, first, end);
                 first = from;
             }
@@ -76,6 +83,18 @@ final class SteadyPart {
             add(parts, beats, first, end);
         }
         return parts;
+    }
+
+    private static boolean isBridged(List<PathBeat> beats, int last, int next) {
+        double gap = beats.get(next).seconds() - beats.get(last).seconds();
+        double change = usualLength(beats, next, 1) / usualLength(beats, last, -1) - 1;
+        return gap <= LONGEST_GAP_SECONDS || (gap <= LONGEST_GAP_AT_ONE_TEMPO && Math.abs(change) < ONE_TEMPO);
+    }
+
+    private static double leastSupport(List<PathBeat> beats, int from, int last) {
+        double seconds = beats.get(last).seconds() - beats.get(from).seconds();
+        double part = seconds / Math.max(1, last - from) / FULL_SECONDS;
+        return LEAST_SUPPORT * Math.max(LEAST_PART, Math.min(1, part));
     }
 
     /** Adds a part with all that goes on at its tempo before and after it, such as a soft intro. */

@@ -1,0 +1,13 @@
+package cuelead.sound;
+
+import cuelead.dsp.stretch.SongSamples;
+
+/** Frames of music at any place; for one thread, and made before it reads. Realtime-safe. */
+@FunctionalInterface
+public interface MusicReader extends SongSamples {
+    /**
+     * Goes on without a seam from another reader that has been read up to a frame, where both give the same music around
+     * it; elsewhere it begins by itself.
+     */
+    default void goOnFrom(MusicReader other, long frame) {}
+}
