@@ -34,14 +34,8 @@ class StyleSheetsTest {
             entry("34_kingfisher_square", "a turn in two quarters read as one half"),
             entry("44_paper_lantern_sway", "a sweep on the step's own count"));
     /** Right sheets that are blamed, and for what. */
-    private static final Map<String, String> BLAMED = Map.of(
-            "22_biscuit_tin_boogie", "\"No restarts\" told as a restart",
-            "33_glass_harbour", "restarts and tags behind a restart",
-            "46_sunday_shoes", "a restart without its wall",
-            "51_the_last_tram_home", "a restart \"on the fifth time through\"");
-    /** Sheets whose planted mistakes are told at another place too, and which. */
-    private static final Map<String, String> ELSEWHERE =
-            Map.of("41_market_square_cha", "a wrong facing of the tag is told at the dance's own last line");
+    private static final Map<String, String> BLAMED =
+            Map.of("27_depot_platform_stomp", "a slide that ends with the weight is told one line later");
     /** Sheets with the action's near relation here and there: "tap" for "touch", "step" for "in place". */
     private static final Set<String> NEARLY = Set.of(
             "17_gravel_lane",
@@ -78,7 +72,7 @@ class StyleSheetsTest {
     }
 
     static Stream<String> unblamed() {
-        return read().filter(name -> !BLAMED.containsKey(name));
+        return names().filter(name -> !BLAMED.containsKey(name));
     }
 
     static Stream<String> broken() {
@@ -142,14 +136,14 @@ class StyleSheetsTest {
                 }
             }
         }
-        assertTrue(missed.size() * 14 < planted, planted + " planted, missed " + missed);
+        assertTrue(missed.size() * 20 < planted, planted + " planted, missed " + missed);
     }
 
     /** Findings where neither a planted mistake stands nor what follows from one. */
     @Test
     void brokenSheetsAreNotBlamedElsewhere() {
         List<String> blamed = new ArrayList<>();
-        for (String name : broken().filter(each -> !ELSEWHERE.containsKey(each)).toList()) {
+        for (String name : broken().toList()) {
             List<String[]> rows = errors(name);
             blamed(name + ".errors.txt").stream()
                     .filter(problem -> rows.stream().noneMatch(row -> isAt(problem, row)))
