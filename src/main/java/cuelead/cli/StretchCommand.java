@@ -12,8 +12,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CancellationException;
-import java.util.concurrent.CompletionException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -58,7 +56,7 @@ final class StretchCommand implements Callable<Integer> {
         Targets.checkNotRead(List.of(output), List.of(input));
         try (Song song = SongFile.open(input, Optional.empty())) {
             try (ProgressLine progress = new ProgressLine(surroundings)) {
-                awaitLoaded(song);
+                song.awaitLoaded();
                 write(song, progress);
             }
             new ProblemPrinter(surroundings.err()).tellInShort(song.problems());
@@ -77,18 +75,5 @@ final class StretchCommand implements Callable<Integer> {
         CountedSound copy = new CountedSound(slowed.whole(), slowed.lengthFrames(), "Writing", progress);
         WavFormat format = speed.isOriginal() ? WavFormat.PCM_16_ROUNDED : WavFormat.PCM_16;
         new WavFile().write(copy, slowed.rate(), format, output);
-    }
-
-    private static void awaitLoaded(Song song) throws Refused {
-        try {
-            song.loaded().join();
-        } catch (CompletionException e) {
-            if (e.getCause() instanceof Refused refused) {
-                throw refused;
-            }
-            throw e;
-        } catch (CancellationException e) {
-            throw new Refused("Loading " + song.file() + " was broken off.", e);
-        }
     }
 }

@@ -127,7 +127,7 @@ final class ReadyPractice implements Practice {
         if (!map.isOriginal()) {
             song.get().onsets().await(wanted + rate().framesIn(AHEAD_SECONDS));
         }
-        LoadEnd.check(song.get());
+        song.get().checkLoading();
     }
 
     @Override

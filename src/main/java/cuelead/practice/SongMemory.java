@@ -70,7 +70,7 @@ final class SongMemory {
     private SongLoudness measure(Song song) throws Refused {
         try {
             Optional<SongLoudness> measured = SongLoudness.measure(song.pcm(), done -> progress.at(LOUDNESS, done));
-            LoadEnd.check(song);
+            song.checkLoading();
             return measured.orElseThrow(() -> new Refused(
                     "The song " + song.file() + " is silent from beginning to end; try another copy of it."));
         } catch (InterruptedException e) {

@@ -1,6 +1,7 @@
 package cuelead.song;
 
 import cuelead.report.Problem;
+import cuelead.report.Refused;
 import cuelead.sound.Music;
 import cuelead.sound.Pcm;
 import cuelead.sound.SlowedMusic;
@@ -8,7 +9,9 @@ import cuelead.time.TimeMap;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.function.Supplier;
 
 /**
@@ -53,8 +56,8 @@ public final class Song implements AutoCloseable {
     }
 
     /**
-     * Completes when all samples are there; exceptionally with {@link cuelead.report.Refused} when the file could
-     * not be read to its end, with a {@link java.util.concurrent.CancellationException} when the song was closed
+     * Completes when all samples are there; exceptionally with {@link Refused} when the file could
+     * not be read to its end, with a {@link CancellationException} when the song was closed
      * before, and with anything else for a mistake of the program. Changing the future changes nothing here.
      */
     public CompletableFuture<Void> loaded() {
@@ -78,6 +81,31 @@ public final class Song implements AutoCloseable {
     /** The same, also where the speed is the original. */
     public SlowedMusic slowed(TimeMap map) {
         return new SlowedMusic(pcm, onsets().soFar(), map);
+    }
+
+    /**
+     * Waits until all samples are there.
+     *
+     * @throws Refused what kept the file from being read to its end
+     */
+    public void awaitLoaded() throws Refused {
+        try {
+            loaded.join();
+        } catch (CompletionException e) {
+            if (e.getCause() instanceof Refused refused) {
+                throw refused;
+            }
+            throw e;
+        } catch (CancellationException e) {
+            throw new Refused("Loading " + file + " was broken off.", e);
+        }
+    }
+
+    /** Throws what kept the song from being loaded to its end; returns at once while it still loads. */
+    public void checkLoading() throws Refused {
+        if (loaded.isCompletedExceptionally()) {
+            awaitLoaded();
+        }
     }
 
     /** Stops loading, if it still goes on; does not wait. */
