@@ -5,7 +5,6 @@ import cuelead.practice.Delays;
 import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -35,11 +34,14 @@ import picocli.CommandLine.Spec;
         })
 final class AlignCommand implements Callable<Integer> {
     private static final SampleRate RATE = new SampleRate(44_100);
-    private static final long POLL_MILLIS = 16;
     private static final List<String> WHAT_TO_DO = List.of(
             "Turn both devices down before you put the earphone in: clicks can be loud.",
             "right, left: the click in your ear 5 ms later, earlier (up, down: 50 ms;",
             "point, comma: 1 ms) until both are heard as one. Enter ends.");
+
+    private static final String WITHOUT_KEYS =
+            "Aligning needs a terminal whose keys can be read; there, start it again, or try --ear-delay"
+                    + " with play.";
 
     private final Surroundings surroundings;
 
@@ -61,50 +63,55 @@ final class AlignCommand implements Callable<Integer> {
         }
         Delays delays = sound.delays();
         DeviceChoice choice = sound.choose(surroundings.devices());
-        checkTerminal();
+        KeyedLine screen = new KeyedLine(surroundings, WITHOUT_KEYS);
         Delays found;
         try (SpeakerPair speakers = choice.open(surroundings.devices(), RATE)) {
             WHAT_TO_DO.forEach(surroundings.err()::println);
-            found = align(speakers, delays);
+            found = align(screen, speakers, delays);
         }
         surroundings.out().println("Both were heard together with " + SoundOptions.asking(found));
         return Failures.DONE;
     }
 
-    private void checkTerminal() throws Refused {
-        Terminal terminal = surroundings.terminal();
-        if (terminal.input() != Terminal.End.TERMINAL || terminal.output() != Terminal.End.TERMINAL) {
-            throw noKeys();
-        }
-    }
-
-    private static Refused noKeys() {
-        return new Refused("Aligning needs a terminal whose keys can be read; there, start it again, or try --ear-delay"
-                + " with play.");
-    }
-
-    private Delays align(SpeakerPair speakers, Delays delays) throws Refused, InterruptedException {
-        int columns = TerminalWidth.ofOutput(surroundings.environment()) - 1;
-        Screen screen = new Screen(surroundings.out(), columns);
-        Alignment alignment = new Alignment(speakers.main(), speakers.ear().orElseThrow(), delays, RATE);
-        LostDevices lost = new LostDevices(speakers);
-        try (RawKeys keys = RawKeys.open().orElseThrow(AlignCommand::noKeys)) {
-            Optional<String> stroke = Optional.empty();
-            while (!stroke.map(AlignKeys::ends).orElse(false)
-                    && !speakers.main().hasEnded()) {
-                alignment.tick();
-                screen.show(SoundOptions.asking(alignment.delays()));
-                for (String news : lost.news()) {
-                    screen.clear();
-                    surroundings.err().print(news + "\r\n"); // a raw terminal does not go back by itself
-                }
-                stroke = keys.next(POLL_MILLIS);
-                stroke.map(key -> AlignKeys.after(key, alignment.delays(), delays))
-                        .ifPresent(alignment::delays);
-            }
-        } finally {
-            screen.clear();
-        }
+    private static Delays align(KeyedLine screen, SpeakerPair speakers, Delays atFirst)
+            throws Refused, InterruptedException {
+        Alignment alignment = new Alignment(speakers.main(), speakers.ear().orElseThrow(), atFirst, RATE);
+        screen.show(new Aligning(speakers, alignment, atFirst), new LostDevices(speakers));
         return alignment.delays();
+    }
+
+    /** Delays that are tried one after the other. */
+    private static final class Aligning implements KeyedLine.Shown {
+        private final SpeakerPair speakers;
+        private final Alignment alignment;
+        private final Delays atFirst;
+        private boolean isDone;
+
+        Aligning(SpeakerPair speakers, Alignment alignment, Delays atFirst) {
+            this.speakers = speakers;
+            this.alignment = alignment;
+            this.atFirst = atFirst;
+        }
+
+        @Override
+        public boolean isOver() {
+            return isDone || speakers.main().hasEnded();
+        }
+
+        @Override
+        public void obey(String stroke) {
+            isDone = AlignKeys.ends(stroke);
+            alignment.delays(AlignKeys.after(stroke, alignment.delays(), atFirst));
+        }
+
+        @Override
+        public void tick() {
+            alignment.tick();
+        }
+
+        @Override
+        public String line() {
+            return SoundOptions.asking(alignment.delays());
+        }
     }
 }

@@ -18,7 +18,7 @@ import java.util.concurrent.Executor;
  * Plays a song while its user taps and corrects; says in one line where it is and what was done. Used on one thread, but
  * that taps are carried through the song on another.
  */
-final class TapDesk {
+final class TapDesk implements KeyedLine.Shown {
     private static final double STEP_SECONDS = 5;
 
     private final Path song;
@@ -42,7 +42,8 @@ final class TapDesk {
     }
 
     /** Whether the user is done, or the song is over. */
-    boolean isEnded() {
+    @Override
+    public boolean isOver() {
         return isEnded || live.hasEnded();
     }
 
@@ -52,7 +53,8 @@ final class TapDesk {
     }
 
     /** Obeys a key stroke. */
-    void obey(String stroke) {
+    @Override
+    public void obey(String stroke) {
         Optional<TapKeys> key = TapKeys.of(stroke);
         if (key.isEmpty()) {
             return;
@@ -131,7 +133,8 @@ final class TapDesk {
     }
 
     /** To be called some times a second. */
-    void tick() throws Refused {
+    @Override
+    public void tick() throws Refused {
         live.tick();
         if (carrying.isEmpty()) {
             hand.ended(live.heardSeconds()).ifPresent(this::carry);
@@ -177,7 +180,8 @@ final class TapDesk {
     }
 
     /** {@code 1:02  count 5  104 a minute  3 taps  Your beat was found ...}. */
-    String line() {
+    @Override
+    public String line() {
         double now = live.heardSeconds();
         BeatGrid beats = hand.beats();
         String taps = hand.taps() == 0 ? "" : "   " + Told.number(hand.taps(), "tap");

@@ -69,7 +69,7 @@ class TapDeskTest {
         assertEquals(1, beats.countInPhrase(beats.nearestBeat(exact.beatSeconds(16))));
         assertTrue(desk.line().contains("found everywhere"), desk.line());
         desk.obey("enter");
-        assertTrue(desk.isEnded() && desk.isKept());
+        assertTrue(desk.isOver() && desk.isKept());
     }
 
     @Test
@@ -82,7 +82,7 @@ class TapDeskTest {
         desk.obey("u");
         assertEquals(once, desk.hand().beats());
         desk.obey("q");
-        assertTrue(desk.isEnded());
+        assertTrue(desk.isOver());
         assertFalse(desk.isKept());
     }
 
