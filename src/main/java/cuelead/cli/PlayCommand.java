@@ -1,15 +1,12 @@
 package cuelead.cli;
 
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import java.util.List;
 import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Spec;
 
 /** Plays live. */
 @Command(
@@ -42,9 +39,6 @@ final class PlayCommand implements Callable<Integer> {
 
     private final Surroundings surroundings;
 
-    @Spec
-    private CommandLine.Model.CommandSpec command;
-
     @Mixin
     private PracticeOptions options;
 
@@ -57,7 +51,7 @@ final class PlayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Wish wish = wish();
+        Wish wish = options.wish(sound);
         Delays delays = sound.delays();
         DeviceChoice choice = sound.choose(surroundings.devices());
         PracticeStart start = new PracticeStart(surroundings, wish);
@@ -72,16 +66,5 @@ final class PlayCommand implements Callable<Integer> {
             start.remindOfErrors(practice);
         }
         return Failures.DONE;
-    }
-
-    private Wish wish() {
-        if (!sound.hasEar()) {
-            return options.wish();
-        }
-        if (options.callsGo() != CallsGo.WITH_THE_MUSIC) {
-            throw new CommandLine.ParameterException(
-                    command.commandLine(), "--side and --ear cannot go together: choose one of them.");
-        }
-        return options.wish(CallsGo.APART);
     }
 }

@@ -55,7 +55,7 @@ final class Tapping {
             try (SpeakerPair speakers =
                     choice.open(surroundings.devices(), song.pcm().rate())) {
                 WHAT_TO_DO.forEach(surroundings.err()::println);
-                LiveBeats live = new LiveBeats(song, speakers.main(), sound.delays());
+                LiveBeats live = new LiveBeats(song, speakers.main(), speakers.ear(), sound.delays());
                 TapDesk desk = new TapDesk(file, live, new BeatsInHand(beats, within), new Ear(), background);
                 screen.show(desk, new LostDevices(speakers));
                 speakers.stop();

@@ -10,7 +10,6 @@ import cuelead.lesson.PieceWords;
 import cuelead.lesson.UsualLesson;
 import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Track;
@@ -53,7 +52,7 @@ final class WalkthroughCommand implements Callable<Integer> {
     private final Surroundings surroundings;
 
     @Mixin
-    private PracticeOptions options;
+    private DanceOptions options;
 
     @Option(
             names = "--lesson",
@@ -96,7 +95,7 @@ final class WalkthroughCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Wish wish = sound.hasEar() ? options.wish(CallsGo.APART) : options.wish();
+        Wish wish = options.wish(options.callsGo(sound));
         if (isPrinted || saved.isPresent() || output.isPresent()) {
             prepareOnly(wish);
         } else {

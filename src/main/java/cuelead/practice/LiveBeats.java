@@ -23,11 +23,15 @@ public final class LiveBeats {
     private Optional<MixPlan> wanted = Optional.empty();
     private boolean isPaused;
 
-    /** Begins to play the song alone; the speakers play nothing else meanwhile. */
-    public LiveBeats(Song song, Speakers speakers, Delays delays) {
+    /**
+     * Begins to play the song alone; the speakers play nothing else meanwhile.
+     *
+     * @param clicks a device for the clicks alone; empty = they go with the music
+     */
+    public LiveBeats(Song song, Speakers speakers, Optional<Speakers> clicks, Delays delays) {
         this.song = song;
         rate = song.pcm().rate();
-        outputs = Outputs.ofPractice(speakers, Optional.empty(), delays, rate);
+        outputs = Outputs.ofPractice(speakers, clicks, delays, rate);
         outputs.begin(version, ClickedSong.planWithoutClicks(song), 0, Optional.empty());
     }
 

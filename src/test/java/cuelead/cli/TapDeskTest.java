@@ -36,7 +36,7 @@ class TapDeskTest {
         song.pcm().await(song.pcm().lengthFrames());
         exact = BeatFile.read(BeatFile.beside(FILE)).beats().orElseThrow();
         speakers = new FakeSpeakers(song.pcm().rate());
-        live = new LiveBeats(song, speakers, Delays.NONE);
+        live = new LiveBeats(song, speakers, Optional.empty(), Delays.NONE);
         BeatGrid wrong = Correction.HALF_BEAT.apply(exact, Optional.empty());
         desk = new TapDesk(FILE, live, new BeatsInHand(wrong, Optional.empty()), new Ear(), Runnable::run);
     }
