@@ -45,6 +45,11 @@ public record Figure(
                 callWords.stream().map(Figure::mirrored).toList());
     }
 
+    /** The same figure danced otherwise; as many actions. */
+    public Figure withPattern(List<Beat> other) {
+        return new Figure(id, name, synonyms, lead, other, callHead, callWords);
+    }
+
     private static String mirrored(String words) {
         StringBuilder swapped = new StringBuilder();
         for (String word : words.split(" ", -1)) {

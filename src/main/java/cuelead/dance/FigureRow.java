@@ -31,6 +31,11 @@ public record FigureRow(
         ALIAS
     }
 
+    /** The same row with its figure danced otherwise. */
+    public FigureRow with(Figure other) {
+        return new FigureRow(other, kind, travel, netTurn, freeEnding, freeTurn, sources, status);
+    }
+
     /** Whether it is looked for in steps: patterns of two actions or more that are no alias. */
     boolean isRecognised() {
         return kind != Kind.ALIAS && figure.pattern().size() > 1;

@@ -10,9 +10,4 @@ public record Lesson(List<Pass> passes) {
             throw new IllegalArgumentException("a lesson without a pass");
         }
     }
-
-    /** Whether it needs a song. */
-    public boolean needsMusic() {
-        return passes.stream().anyMatch(pass -> pass.over() == Pass.Over.MUSIC);
-    }
 }

@@ -42,7 +42,7 @@ record FigureTurns(Problems problems, int line) {
         if (pattern.stream().filter(beat -> !beat.turn().isNone()).count() > 1) {
             placed(figure, turn, "the difference is read on its last turn");
         }
-        return withPattern(figure, pattern);
+        return figure.withPattern(pattern);
     }
 
     /** A figure that is called with a turn which its row lacks: its turning sister in the table, if there is one. */
@@ -80,31 +80,18 @@ record FigureTurns(Problems problems, int line) {
     }
 
     private static Figure withTurns(Figure figure, int sign) {
-        return withPattern(
-                figure,
-                figure.pattern().stream()
-                        .map(beat -> turned(beat, new Turn(beat.turn().degrees() * sign)))
-                        .toList());
+        return figure.withPattern(figure.pattern().stream()
+                .map(beat -> turned(beat, new Turn(beat.turn().degrees() * sign)))
+                .toList());
     }
 
     private static Figure firstTurned(Figure figure, Turn turn) {
         List<Figure.Beat> pattern = new ArrayList<>(figure.pattern());
         pattern.set(0, turned(pattern.get(0), turn));
-        return withPattern(figure, pattern);
+        return figure.withPattern(pattern);
     }
 
     private static Figure.Beat turned(Figure.Beat beat, Turn turn) {
         return new Figure.Beat(beat.offset(), beat.foot(), beat.action(), beat.direction(), turn, beat.transfer());
-    }
-
-    private static Figure withPattern(Figure figure, List<Figure.Beat> pattern) {
-        return new Figure(
-                figure.id(),
-                figure.name(),
-                figure.synonyms(),
-                figure.lead(),
-                pattern,
-                figure.callHead(),
-                figure.callWords());
     }
 }

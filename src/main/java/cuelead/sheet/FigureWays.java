@@ -18,26 +18,9 @@ final class FigureWays {
         if (!forward || places.isEmpty()) {
             return row;
         }
-        Figure figure = row.figure();
         List<Figure.Beat> pattern =
-                figure.pattern().stream().map(beat -> beat(beat, places)).toList();
-        Figure other = new Figure(
-                figure.id(),
-                figure.name(),
-                figure.synonyms(),
-                figure.lead(),
-                pattern,
-                figure.callHead(),
-                figure.callWords());
-        return new FigureRow(
-                other,
-                row.kind(),
-                row.travel(),
-                row.netTurn(),
-                row.freeEnding(),
-                row.freeTurn(),
-                row.sources(),
-                row.status());
+                row.figure().pattern().stream().map(beat -> beat(beat, places)).toList();
+        return row.with(row.figure().withPattern(pattern));
     }
 
     private static Figure.Beat beat(Figure.Beat beat, Set<String> places) {

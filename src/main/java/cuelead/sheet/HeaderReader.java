@@ -192,10 +192,6 @@ final class HeaderReader {
         problems.error("bad_header", line.number(), column, sentence, tryThis);
     }
 
-    boolean hasTitle() {
-        return !title.isEmpty();
-    }
-
     Optional<Foot> startWeight() {
         return startWeight;
     }
