@@ -35,7 +35,7 @@ final class LessonSteersman implements Steered {
 
     @Override
     public Heard heard() {
-        return lesson.now().heard();
+        return lesson.heard();
     }
 
     @Override
@@ -79,10 +79,9 @@ final class LessonSteersman implements Steered {
 
     @Override
     public PlayState state() {
-        Now now = lesson.now();
         return new PlayState(
                 lesson.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING,
-                now.heard().settings(),
+                lesson.heard().settings(),
                 Heard.Repeating.NOTHING,
                 callsGo.usualDipDb(),
                 0,

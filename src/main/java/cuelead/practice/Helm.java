@@ -39,17 +39,7 @@ final class Helm {
 
     /** What leaves the speakers now. */
     Heard heard() {
-        Place place = steering.heard();
-        Course course = place.course();
-        double seconds = rate.secondsAt(place.songFrame());
-        return new Heard(
-                place.version(),
-                seconds,
-                course.take().timeline(),
-                course.take().heardCalls(),
-                course.manner().calls(),
-                course.loop().isPresent() ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
-                course.aim().filter(aim -> course.loop().isPresent() || seconds < aim.songSeconds()));
+        return steering.told();
     }
 
     boolean isPaused() {

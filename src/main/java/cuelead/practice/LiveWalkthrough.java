@@ -5,7 +5,6 @@ import cuelead.lesson.Pace;
 import cuelead.lesson.Pass;
 import cuelead.plan.Timeline;
 import cuelead.practice.Steering.Course;
-import cuelead.practice.Steering.Place;
 import cuelead.report.Refused;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
@@ -55,26 +54,22 @@ public final class LiveWalkthrough {
      * @param passes  how many there are
      * @param wanted  it
      * @param repeat  which time, from 1
-     * @param heard   what leaves the speakers now
      */
-    public record Now(int pass, int passes, Pass wanted, int repeat, Heard heard) {}
+    public record Now(int pass, int passes, Pass wanted, int repeat) {}
 
     /** What leaves the speakers now. */
+    public Heard heard() {
+        return steering.told();
+    }
+
+    /** The pass that leaves the speakers now. */
     public Now now() {
-        Place place = steering.heard();
-        Round round = ordered.get(place.version() - 1);
-        Take take = round.take();
-        Heard heard = new Heard(
-                place.version(),
-                rate.secondsAt(place.songFrame()),
-                take.timeline(),
-                take.heardCalls(),
-                round.manner().calls(),
-                Heard.Repeating.NOTHING,
-                take.extent()
-                        .first(take.timeline())
-                        .filter(first -> rate.secondsAt(place.songFrame()) < first.songSeconds()));
-        return new Now(round.pass(), passes.size(), round.wanted(), round.repeat(), heard);
+        Round round = heardRound();
+        return new Now(round.pass(), passes.size(), round.wanted(), round.repeat());
+    }
+
+    private Round heardRound() {
+        return ordered.get(steering.heard().version() - 1);
     }
 
     /** The lesson with every change of pace that was made. */
@@ -148,8 +143,7 @@ public final class LiveWalkthrough {
     }
 
     private void beginAgain() {
-        Round round =
-                steering.isUnderWay() ? last() : ordered.get(steering.heard().version() - 1);
+        Round round = steering.isUnderWay() ? last() : heardRound();
         begin(round);
         if (!isPaused) {
             outputs.resume();
@@ -249,6 +243,7 @@ public final class LiveWalkthrough {
     }
 
     private static Course course(Round round) {
-        return new Course(round.take(), round.manner(), Optional.empty(), Optional.empty());
+        Take take = round.take();
+        return new Course(take, round.manner(), take.extent().first(take.timeline()), Optional.empty());
     }
 }

@@ -67,6 +67,22 @@ final class Steering {
         return place(outputs.route().pieceAt(output), output);
     }
 
+    /** The same as it is told. */
+    Heard told() {
+        Place place = heard();
+        Course course = place.course();
+        double seconds = rate.secondsAt(place.songFrame());
+        boolean isRepeated = course.loop().isPresent();
+        return new Heard(
+                place.version(),
+                seconds,
+                course.take().timeline(),
+                course.take().heardCalls(),
+                course.manner().calls(),
+                isRepeated ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
+                course.aim().filter(aim -> isRepeated || seconds < aim.songSeconds()));
+    }
+
     /** What can be changed first, if nothing that was ordered comes before. */
     Place next() {
         Route.Piece last = outputs.route().last();

@@ -103,8 +103,8 @@ class LiveWalkthroughTest {
 
     /** When the beat that comes next, or has just been heard, leaves the speakers, seconds of theirs. */
     private double heardBeat() {
-        double song = live.now().heard().songSeconds();
-        BeatGrid grid = live.now().heard().timeline().grid();
+        double song = live.heard().songSeconds();
+        BeatGrid grid = live.heard().timeline().grid();
         double beat = grid.secondsAt(Landing.beatFrom(grid, song - 0.03));
         return speakers.heardSeconds() + beat - song;
     }
@@ -129,7 +129,7 @@ class LiveWalkthroughTest {
         hear(1);
         assertEquals(new Pace.Share(0.4), live.lesson().passes().get(0).pace());
         assertEquals(SECOND, live.lesson().passes().get(1));
-        assertEquals(48, live.now().heard().timeline().grid().medianTempo().beatsPerMinute(), 1e-6);
+        assertEquals(48, live.heard().timeline().grid().medianTempo().beatsPerMinute(), 1e-6);
         assertEquals(new Tempo(120), walkthrough.full());
     }
 
@@ -154,8 +154,8 @@ class LiveWalkthroughTest {
         live.resume();
         hear(0.5);
         assertFalse(live.isPaused());
-        double first = live.now().heard().timeline().counts().get(0).songSeconds();
-        assertTrue(live.now().heard().songSeconds() < first - 2);
+        double first = live.heard().timeline().counts().get(0).songSeconds();
+        assertTrue(live.heard().songSeconds() < first - 2);
     }
 
     @Test
