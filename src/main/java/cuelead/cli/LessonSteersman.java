@@ -86,7 +86,8 @@ final class LessonSteersman implements Steered {
                 callsGo.usualDipDb(),
                 0,
                 Wish.Click.SILENT,
-                callsGo);
+                callsGo,
+                Optional.empty());
     }
 
     @Override

@@ -4,6 +4,7 @@ import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.Wish;
+import java.util.Optional;
 
 /**
  * How a practice plays, as it was ordered: what is heard follows within a beat or so.
@@ -15,6 +16,7 @@ import cuelead.practice.Wish;
  * @param voiceDb how much louder the calls are than balanced
  * @param click   whether a click is heard over music
  * @param callsGo where calls and clicks are heard
+ * @param pace    how fast the song is played; empty where a pass tells it
  */
 record PlayState(
         Motion motion,
@@ -23,7 +25,8 @@ record PlayState(
         double dipDb,
         double voiceDb,
         Wish.Click click,
-        CallsGo callsGo) {
+        CallsGo callsGo,
+        Optional<SongPace> pace) {
     /** Whether it goes on. */
     enum Motion {
         PLAYING,
@@ -38,6 +41,6 @@ record PlayState(
 
     /** The same where it goes on otherwise. */
     PlayState with(Motion other) {
-        return new PlayState(other, calls, repeating, dipDb, voiceDb, click, callsGo);
+        return new PlayState(other, calls, repeating, dipDb, voiceDb, click, callsGo, pace);
     }
 }

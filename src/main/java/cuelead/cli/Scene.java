@@ -79,6 +79,7 @@ record Scene(
         if (play.repeating() == Heard.Repeating.A_SECTION) {
             parts.add("repeating" + repeated(heard));
         }
+        play.pace().flatMap(SongPace::told).ifPresent(parts::add);
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
         parts.add("calls: " + calls(heard, settings) + where(play.callsGo()));
         parts.add("dip " + Told.decimal(play.dipDb()) + " dB");

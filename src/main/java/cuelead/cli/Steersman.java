@@ -9,7 +9,7 @@ import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
-import cuelead.time.Speed;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -20,9 +20,6 @@ final class Steersman implements Steered {
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
-    /** In parts of {@link Speed#UNIT}. */
-    private static final int SPEED_STEP = Speed.UNIT / 20;
-
     private static final double EAR_STEP_SECONDS = 0.005;
     private static final double DISPLAY_STEP_SECONDS = 0.010;
 
@@ -35,7 +32,7 @@ final class Steersman implements Steered {
     private double otherDipDb;
     private CallsGo callsGo;
     private double voiceDb;
-    private Speed speed;
+    private SongPace pace;
     private Wish.Click click;
 
     /** @param wish what the practice was made for */
@@ -44,7 +41,7 @@ final class Steersman implements Steered {
         calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
         delaysAtFirst = practice.delays();
         click = wish.click();
-        speed = practice.speed();
+        pace = SongPace.of(practice.speed(), practice.heard().timeline().grid().medianTempo());
         callsGo = wish.callsGo();
         dipDb = callsGo.usualDipDb();
         otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
@@ -84,7 +81,7 @@ final class Steersman implements Steered {
     public PlayState state() {
         PlayState.Motion motion = practice.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING;
         Heard.Repeating repeating = repeats ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING;
-        return new PlayState(motion, calls.wanted(), repeating, dipDb, voiceDb, click, callsGo);
+        return new PlayState(motion, calls.wanted(), repeating, dipDb, voiceDb, click, callsGo, Optional.of(pace));
     }
 
     @Override
@@ -122,8 +119,8 @@ final class Steersman implements Steered {
             case SOONER -> delay(1);
             case LATER -> delay(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
-            case SLOWER -> speed(-SPEED_STEP);
-            case FASTER -> speed(SPEED_STEP);
+            case SLOWER -> speed(pace.slower(), "The song cannot be slower.");
+            case FASTER -> speed(pace.faster(), "The song cannot be faster.");
         };
     }
 
@@ -256,18 +253,15 @@ final class Steersman implements Steered {
                 + ": " + SoundOptions.asking(callsGo, other) + ".";
     }
 
-    /** To the next step, so that the original speed is met again. */
-    private String speed(int more) {
-        double steps = (double) speed.songFramesInUnit() / SPEED_STEP;
-        int wanted = SPEED_STEP * (int) (more > 0 ? Math.floor(steps) + 1 : Math.ceil(steps) - 1);
-        Speed before = speed;
-        speed = new Speed(
-                Math.max(Speed.SLOWEST.songFramesInUnit(), Math.min(Speed.FASTEST.songFramesInUnit(), wanted)));
-        if (speed.equals(before)) {
-            return more > 0 ? "The song cannot be faster." : "The song cannot be slower.";
+    private String speed(SongPace wanted, String cannot) {
+        if (wanted.equals(pace)) {
+            return cannot;
         }
-        practice.speed(speed);
-        return speed.isOriginal() ? "The song's own speed." : "Speed " + Told.decimal(speed.ratio()) + ".";
+        pace = wanted;
+        practice.speed(pace.speed());
+        return pace.told()
+                .map(told -> told.substring(0, 1).toUpperCase(Locale.ROOT) + told.substring(1) + ".")
+                .orElse("The song's own speed.");
     }
 
     private String voice(double louderDb) {

@@ -10,8 +10,8 @@ import cuelead.time.SampleRate;
  * @param bufferSeconds at least 0.01
  */
 record QueueDepth(int buffers, double bufferSeconds) {
-    /** A change reaches the device at most 150 ms later; at real-time priority no gap in 10 minutes on two busy cores. */
-    static final QueueDepth SHIPPED = new QueueDepth(6, 0.025);
+    /** A change reaches the device at most 120 ms later; at real-time priority no gap in 10 minutes on two busy cores. */
+    static final QueueDepth SHIPPED = new QueueDepth(6, 0.020);
 
     QueueDepth {
         if (buffers < 2 || !(bufferSeconds >= 0.01)) {

@@ -4,7 +4,6 @@ import cuelead.plan.DancedCount;
 import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.practice.Steering.Course;
-import cuelead.practice.Steering.Place;
 import cuelead.sound.Change;
 import cuelead.sound.SlowedMusic;
 import cuelead.time.BeatGrid;
@@ -17,70 +16,22 @@ import java.util.function.UnaryOperator;
 
 /**
  * Makes of each order what is heard next, and decides at which beat it begins: on the way that is heard, or from
- * silence. Orders must come one at a time, when {@link #isReady}. Used on one thread.
+ * silence. Orders must come one at a time, when the {@link Underway} is ready. Used on one thread.
  */
 final class Helm {
-    /** From an order to the first frame that it changes, so that it is planned before that frame is read. */
-    private static final double PLANNING_SECONDS = 0.04;
+    /** A change of speed that takes longer to plan is planned again, with twice the time, until so much. */
+    private static final double LONGEST_PLANNING_SECONDS = 0.2;
+
+    private static final double SHORTEST_PLANNING_SECONDS = 0.025;
 
     private final TakeMaker takes;
-    private final Outputs outputs;
     private final SampleRate rate;
-    private final Steering steering;
-    private boolean isPaused;
+    private final Underway way;
 
-    Helm(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
+    Helm(TakeMaker takes, Underway way) {
         this.takes = takes;
-        this.outputs = outputs;
+        this.way = way;
         rate = takes.rate();
-        Course course = new Course(first, manner, Optional.empty(), Optional.empty());
-        steering = new Steering(outputs, rate, course, first.mix().fromFrame());
-    }
-
-    /** What leaves the speakers now. */
-    Heard heard() {
-        return steering.told();
-    }
-
-    boolean isPaused() {
-        return isPaused;
-    }
-
-    /** Whether an order can be obeyed now: what was ordered before has begun. */
-    boolean isReady() {
-        return isStanding() || !steering.isUnderWay();
-    }
-
-    void pause() {
-        isPaused = true;
-        outputs.pause();
-    }
-
-    /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
-    void resume() {
-        beginWithHeardBeat();
-        isPaused = false;
-        outputs.resume();
-    }
-
-    /** What is heard when all that was ordered is done. */
-    Course coming() {
-        return steering.coming();
-    }
-
-    private void beginWithHeardBeat() {
-        double seconds = steering.isComingHeard() || steering.landing().isSameWay()
-                ? rate.secondsAt(steering.heard().songFrame())
-                : steering.landing().toSeconds();
-        begin(coming(), grid().secondsAt(Landing.beatUntil(grid(), seconds)));
-    }
-
-    /** The music joins in with the beat that is heard on the device of the calls. */
-    void joinAfterLoss() {
-        beginWithHeardBeat();
-        if (!isPaused) {
-            outputs.resume();
-        }
     }
 
     void go(Jump jump) {
@@ -93,7 +44,7 @@ final class Helm {
 
     /** Goes on after the repeated section. */
     void leaveLoop() {
-        Course now = coming();
+        Course now = way.coming();
         Extent extent = now.take().extent();
         Extent onwards = new Extent(extent.from(), Optional.empty(), extent.earliestSeconds());
         goOn(now.manner(), now.take().timeline(), onwards, now.aim());
@@ -101,33 +52,47 @@ final class Helm {
 
     /** Changes how what is heard is played. */
     void change(UnaryOperator<Manner> change) {
-        Course now = coming();
+        Course now = way.coming();
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
     }
 
     /** Goes over to another speed; what is heard goes on where it is in the song. */
     void changeSpeed(Speed speed) {
-        Course now = coming();
+        Course now = way.coming();
         TimeMap map = now.manner().ground().map();
-        double at = nextSeconds();
-        long turn = rate.frameAt(at) + SlowedMusic.aheadFrames(rate);
-        if (isStanding() || now.loop().isPresent() || !map.canTurnAt(turn)) {
+        if (way.isStanding() || now.loop().isPresent() || !map.canTurnAt(turnFrame(way.nextSeconds()))) {
             Retiming anew = Retiming.of(takes, now, TimeMap.even(speed));
-            goOver(anew.of(now), new Landing(at, anew.seconds(at)));
+            double at = way.nextSeconds();
+            way.goOver(anew.of(now), new Landing(at, anew.seconds(at)));
         } else {
-            double earliest = Math.max(at, steering.begunUntilSeconds(at));
-            goOver(Retiming.of(takes, now, map.then(turn, speed)).of(now, earliest), new Landing(at, at));
+            turn(now, map, speed, SHORTEST_PLANNING_SECONDS);
         }
+    }
+
+    /** A turn of the map that came too late would be a jump in the song. */
+    private void turn(Course now, TimeMap map, Speed speed, double planningSeconds) {
+        double at = way.nextSeconds(planningSeconds);
+        double earliest = Math.max(at, way.begunUntilSeconds(at));
+        Course turned = Retiming.of(takes, now, map.then(turnFrame(at), speed)).of(now, earliest);
+        if (way.nextSeconds(0) > at && planningSeconds < LONGEST_PLANNING_SECONDS) {
+            turn(now, map, speed, 2 * planningSeconds);
+        } else {
+            way.goOver(turned, new Landing(at, at));
+        }
+    }
+
+    private long turnFrame(double atSeconds) {
+        return rate.frameAt(atSeconds) + SlowedMusic.aheadFrames(rate);
     }
 
     /** How fast the song is played when all that was ordered is done. */
     Speed speed() {
-        return coming().manner().ground().map().lastSpeed();
+        return way.coming().manner().ground().map().lastSpeed();
     }
 
     /** What is heard when all that was ordered is done, as if it had always been as fast as it is then. */
     private Course onEvenMap() {
-        Course now = coming();
+        Course now = way.coming();
         TimeMap map = now.manner().ground().map();
         return map.isEven()
                 ? now
@@ -136,21 +101,21 @@ final class Helm {
 
     /** Moves the dance under the music. */
     void layOn(Ground laid) {
-        Ground ground = laid.along(coming().manner().ground().map(), rate);
+        Ground ground = laid.along(way.coming().manner().ground().map(), rate);
         Timeline timeline = ground.timeline();
         // a section that was jumped to lies elsewhere now
-        goOn(coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
+        goOn(way.coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
     }
 
     /** The music plays on; calls are planned anew from the next beat on. */
     private void goOn(Manner manner, Timeline timeline, Extent extent, Optional<DancedCount> aim) {
-        Course now = coming();
-        Landing landing = Landing.onTheWay(grid(), heardBeforeNextSeconds(), nextSeconds());
+        Course now = way.coming();
+        Landing landing = Landing.onTheWay(way.grid(), way.heardBeforeNextSeconds(), way.nextSeconds());
         double at = landing.atSeconds();
-        double earliest = isStanding() ? at : Math.max(at, steering.begunUntilSeconds(at));
+        double earliest = way.isStanding() ? at : Math.max(at, way.begunUntilSeconds(at));
         Take take = takes.make(timeline, new Extent(extent.from(), extent.to(), earliest), manner);
         Optional<Change.Loop> loop = extent.to().isPresent() ? now.loop() : Optional.empty();
-        goOver(new Course(take, manner, aim, loop), landing);
+        way.goOver(new Course(take, manner, aim, loop), landing);
     }
 
     private void jumpTo(DancedCount start) {
@@ -159,7 +124,7 @@ final class Helm {
         Optional<DancedCount> aim = Retiming.same(start, timeline);
         double runUp = timeline.grid().secondsAt(new Sections(timeline).runUpOf(aim.orElse(start)));
         Take take = takes.make(timeline, new Extent(start.at(), Optional.empty(), runUp), now.manner());
-        goOver(new Course(take, now.manner(), aim, Optional.empty()), landing(runUp));
+        way.goOver(new Course(take, now.manner(), aim, Optional.empty()), landing(runUp));
     }
 
     /** To the first beat of the song, so that beat follows beat here, too. */
@@ -171,7 +136,7 @@ final class Helm {
         double earliest = Math.max(first, whole.earliestSeconds());
         Extent extent = new Extent(whole.from(), Optional.empty(), earliest);
         Take take = takes.make(now.take().timeline(), extent, now.manner());
-        goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
+        way.goOver(new Course(take, now.manner(), Optional.empty(), Optional.empty()), landing(first));
     }
 
     void loopSection(Sections sections) {
@@ -187,12 +152,13 @@ final class Helm {
         Extent extent = new Extent(start.at(), Optional.of(sections.endOf(start)), from);
         Take take = takes.make(now.take().timeline(), extent, now.manner());
         Change.Loop loop = new Change.Loop(rate.frameAt(from), rate.frameAt(end));
-        boolean isAsHeard = coming().manner().ground().map().isEven();
-        double left = isAsHeard ? steering.quietFromSeconds(nextSeconds(), take) : nextSeconds();
-        double quiet = Retiming.of(takes, coming(), now.manner().ground().map()).seconds(left);
+        boolean isAsHeard = way.coming().manner().ground().map().isEven();
+        double left = isAsHeard ? way.quietFromSeconds(way.nextSeconds(), take) : way.nextSeconds();
+        double quiet =
+                Retiming.of(takes, way.coming(), now.manner().ground().map()).seconds(left);
         Landing landing = from <= quiet && quiet < end ? new Landing(left, quiet) : landing(from);
         Optional<DancedCount> aim = Retiming.same(start, now.take().timeline());
-        goOver(new Course(take, now.manner(), aim, Optional.of(loop)), landing);
+        way.goOver(new Course(take, now.manner(), aim, Optional.of(loop)), landing);
     }
 
     /** A dance that was moved may begin before its song: then the song's first beat. */
@@ -201,60 +167,20 @@ final class Helm {
     }
 
     private Landing landing(double wantedSeconds) {
-        return Landing.onBeat(grid(), heardBeforeNextSeconds(), nextSeconds(), wantedSeconds);
-    }
-
-    private void goOver(Course course, Landing landing) {
-        if (isStanding()) {
-            begin(course, landing.toSeconds());
-        } else {
-            steering.goOver(course, landing);
-        }
-    }
-
-    private void begin(Course course, double seconds) {
-        long frame = rate.frameAt(seconds);
-        Take take = course.take();
-        boolean isRepeated = course.loop().isPresent();
-        steering.begin(isRepeated ? course : course.with(take.with(take.mix().withoutClipsBefore(frame))), frame);
-    }
-
-    /** Whether nothing is heard that a change could lead on from. */
-    private boolean isStanding() {
-        return isPaused || outputs.hasEnded();
-    }
-
-    private double nextSeconds() {
-        return isStanding()
-                ? heard().songSeconds()
-                : rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
-    }
-
-    private double heardBeforeNextSeconds() {
-        return isStanding() ? nextSeconds() : steering.heardBeforeNextSeconds();
+        return Landing.onBeat(way.grid(), way.heardBeforeNextSeconds(), way.nextSeconds(), wantedSeconds);
     }
 
     /** The section that the user means: the one that is heard, or that he has just jumped to. */
     DancedCount meant(Sections sections) {
-        Course now = coming();
-        double seconds = placeSeconds();
+        Course now = way.coming();
+        double seconds = way.placeSeconds();
         return now.aim()
                 .filter(aim -> seconds < aim.songSeconds() || now.loop().isPresent())
                 .orElseGet(() -> sections.at(seconds));
     }
 
-    /** What is heard, or where the last jump has just led. */
-    double placeSeconds() {
-        Place place = steering.isComingHeard() ? steering.heard() : steering.next();
-        return rate.secondsAt(place.songFrame());
-    }
-
     Optional<Sections> sections() {
-        Timeline timeline = coming().take().timeline();
+        Timeline timeline = way.coming().take().timeline();
         return timeline.counts().isEmpty() ? Optional.empty() : Optional.of(new Sections(timeline));
-    }
-
-    private BeatGrid grid() {
-        return coming().take().timeline().grid();
     }
 }

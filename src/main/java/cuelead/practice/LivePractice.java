@@ -22,6 +22,7 @@ import java.util.function.UnaryOperator;
  */
 public final class LivePractice {
     private final Outputs outputs;
+    private final Underway way;
     private final Helm helm;
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
@@ -38,12 +39,13 @@ public final class LivePractice {
 
     LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
         this.outputs = outputs;
-        helm = new Helm(takes, manner, first, outputs);
+        way = new Underway(outputs, takes.rate(), manner, first);
+        helm = new Helm(takes, way);
     }
 
     /** What leaves the speakers now. */
     public Heard heard() {
-        return helm.heard();
+        return way.heard();
     }
 
     /**
@@ -53,10 +55,10 @@ public final class LivePractice {
      */
     public void tick() {
         if (outputs.goOnAlone()) {
-            helm.joinAfterLoss();
+            way.joinAfterLoss();
         }
         outputs.keepTogether();
-        while (!commands.isEmpty() && helm.isReady()) {
+        while (!commands.isEmpty() && way.isReady()) {
             commands.remove().run();
         }
     }
@@ -67,17 +69,17 @@ public final class LivePractice {
     }
 
     public boolean isPaused() {
-        return helm.isPaused();
+        return way.isPaused();
     }
 
     /** Silence, until {@link #resume}; other commands are obeyed meanwhile. */
     public void pause() {
-        helm.pause();
+        way.pause();
     }
 
     /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
     public void resume() {
-        command(helm::resume);
+        command(way::resume);
     }
 
     /** Whether all has been heard. */
@@ -91,7 +93,7 @@ public final class LivePractice {
      * @param told what comes of it, as soon as it is obeyed
      */
     public void fromTheTop(Consumer<Jump> told) {
-        command(() -> helm.sections().ifPresent(all -> go(all.toTheTop(helm.placeSeconds()), told)));
+        command(() -> helm.sections().ifPresent(all -> go(all.toTheTop(way.placeSeconds()), told)));
     }
 
     /**
@@ -102,7 +104,7 @@ public final class LivePractice {
      */
     public void jumpSections(int sections, Consumer<Jump> told) {
         command(() -> helm.sections()
-                .ifPresent(all -> go(all.sectionsOn(helm.meant(all), helm.placeSeconds(), sections), told)));
+                .ifPresent(all -> go(all.sectionsOn(helm.meant(all), way.placeSeconds(), sections), told)));
     }
 
     /**
@@ -113,7 +115,7 @@ public final class LivePractice {
      */
     public void jumpWalls(int walls, Consumer<Jump> told) {
         command(() ->
-                helm.sections().ifPresent(all -> go(all.wallsOn(helm.meant(all), helm.placeSeconds(), walls), told)));
+                helm.sections().ifPresent(all -> go(all.wallsOn(helm.meant(all), way.placeSeconds(), walls), told)));
     }
 
     private void go(Jump jump, Consumer<Jump> told) {
@@ -190,13 +192,13 @@ public final class LivePractice {
     public void moveDanceByWall(int walls) {
         command(() -> helm.sections().ifPresent(all -> {
             Beats length = all.wallLength(helm.meant(all), -walls);
-            Ground ground = helm.coming().manner().ground();
+            Ground ground = way.coming().manner().ground();
             realignNow(ground.movedBy(new Beats(walls * length.ticks())));
         }));
     }
 
     private void realign(UnaryOperator<Ground> change) {
-        command(() -> realignNow(change.apply(helm.coming().manner().ground())));
+        command(() -> realignNow(change.apply(way.coming().manner().ground())));
     }
 
     /**
@@ -216,7 +218,7 @@ public final class LivePractice {
     }
 
     private void realignNow(Ground ground) {
-        realigned.push(helm.coming().manner().ground());
+        realigned.push(way.coming().manner().ground());
         helm.layOn(ground);
     }
 }

@@ -70,7 +70,8 @@ final class Calls {
                         10,
                         0,
                         Wish.Click.SILENT,
-                        CallsGo.WITH_THE_MUSIC),
+                        CallsGo.WITH_THE_MUSIC,
+                        Optional.empty()),
                 notice);
     }
 

@@ -100,6 +100,16 @@ class SteersmanTest {
     }
 
     @Test
+    void theSpeedIsShownAsLongAsItIsNotTheSongsOwn() {
+        assertEquals(Optional.empty(), steersman.state().pace().orElseThrow().told());
+        String said = steersman.obey(Order.SLOWER);
+        String shown = steersman.state().pace().orElseThrow().told().orElseThrow();
+        assertEquals("speed 0.95 (99 beats a minute)", shown);
+        assertEquals("Speed 0.95 (99 beats a minute).", said);
+        assertEquals("The song's own speed.", steersman.obey(Order.FASTER));
+    }
+
+    @Test
     void callsAreChosenAnew() throws Exception {
         assertEquals(Beats.ofDecimal(2.5), after(Order.LONGER_LEAD).settings().lead());
         assertEquals(

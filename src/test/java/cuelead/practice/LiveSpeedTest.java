@@ -25,7 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LiveSpeedTest {
     private static final SampleRate RATE = HumSong.RATE;
     private static final double STEP_SECONDS = 0.02;
-    private static final double SPEAKERS_HOLD_SECONDS = 0.3;
+    private static final double SPEAKERS_HOLD_SECONDS = 0.22;
 
     @TempDir
     private static Path folder;
@@ -163,7 +163,7 @@ class LiveSpeedTest {
         hear(2);
         double songSeconds = (beatsHeard() - before) * HumSong.BEAT_SECONDS;
         double atFullSpeed = 2 * songSeconds - (speakers.heardSeconds() - began);
-        assertTrue(atFullSpeed < SPEAKERS_HOLD_SECONDS + 0.15, "heard after " + atFullSpeed + " s");
+        assertTrue(atFullSpeed < SPEAKERS_HOLD_SECONDS + 0.09, "heard after " + atFullSpeed + " s");
     }
 
     private double beatsHeard() {

@@ -69,7 +69,10 @@ final class AnchoredPath {
     /** Goes over to another map from a frame on that is not before the last one asked for. */
     void turn(long outputFrame) {
         double song = songAt(outputFrame);
-        if (!isAtOnset) {
+        if (isAtOnset && onset > song) {
+            next--; // its place is another one
+        }
+        if (!isAtOnset || onset > song) {
             goOnEvenly(outputFrame, song);
         }
     }

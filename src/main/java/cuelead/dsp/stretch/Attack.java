@@ -55,6 +55,11 @@ final class Attack {
         outputFrame = onsetOutputFrame;
     }
 
+    /** Frame of its onset in the output; it must be placed. */
+    long outputFrame() {
+        return outputFrame;
+    }
+
     /** Frame of its onset in the song. */
     long songFrame() {
         return songFrame;

@@ -41,6 +41,15 @@ final class AttackLane {
         }
     }
 
+    /** Those behind a frame of the output have yet to be given their places on another map. */
+    void turn(long outputFrame) {
+        for (Attack attack : attacks) {
+            if (!attack.isFree() && attack.isPlaced() && attack.outputFrame() > outputFrame) {
+                attack.take(attack.songFrame());
+            }
+        }
+    }
+
     /** Cuts all that a window centred on a frame of the song may hold. */
     void load(long centreSongFrame) {
         while (next < onsets.count() && onsets.frame(next) < centreSongFrame + window / 2 + 2L * hop) {

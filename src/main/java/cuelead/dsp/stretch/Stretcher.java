@@ -64,13 +64,12 @@ public final class Stretcher {
 
     /** How far behind the next frame a new map must still be the old one. */
     public int aheadFrames() {
-        return window - hop;
+        return window / 2;
     }
 
     /** The same for any stretcher at a rate. */
     public static int aheadFrames(SampleRate rate) {
-        int window = Frames.vocoderWindow(rate);
-        return window - window / OVERLAP;
+        return Frames.vocoderWindow(rate) / 2;
     }
 
     /** How long after its speed has changed all that is heard is back on the map. */
@@ -125,6 +124,7 @@ public final class Stretcher {
             rotation.set(other.rotation);
             attacks.set(other.attacks);
         }
+        attacks.turn(centreOutput);
         path.set(other.path, map);
         path.turn(centreOutput);
     }
