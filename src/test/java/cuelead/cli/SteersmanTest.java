@@ -104,8 +104,8 @@ class SteersmanTest {
         assertEquals(Optional.empty(), steersman.state().pace().orElseThrow().told());
         String said = steersman.obey(Order.SLOWER);
         String shown = steersman.state().pace().orElseThrow().told().orElseThrow();
-        assertEquals("speed 0.95 (99 beats a minute)", shown);
-        assertEquals("Speed 0.95 (99 beats a minute).", said);
+        assertEquals("speed 0.95 (114 beats a minute)", shown);
+        assertEquals("Speed 0.95 (114 beats a minute).", said);
         assertEquals("The song's own speed.", steersman.obey(Order.FASTER));
     }
 
