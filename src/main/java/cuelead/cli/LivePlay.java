@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
+import cuelead.practice.LivePractice;
 import cuelead.practice.LiveWalkthrough;
 import cuelead.practice.Practice;
 import cuelead.practice.Walkthrough;
@@ -53,7 +54,9 @@ final class LivePlay {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
-        play(new Steersman(practice.live(speakers.main(), speakers.ear(), delays), wish), fromSeconds);
+        LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
+        live.getReady();
+        play(new Steersman(live, wish), fromSeconds);
     }
 
     /** A lesson to its end. */

@@ -11,6 +11,7 @@ import cuelead.time.BeatPosition;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.TimeMap;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -54,6 +55,13 @@ final class Helm {
     void change(UnaryOperator<Manner> change) {
         Course now = way.coming();
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
+    }
+
+    /** Plans what nobody hears, so that the code that plans has been met when the first order comes. */
+    void getReady() {
+        for (Speed speed : List.of(Speed.SLOWEST, Speed.ORIGINAL, Speed.FASTEST)) {
+            Retiming.of(takes, way.coming(), TimeMap.even(speed)).of(way.coming());
+        }
     }
 
     /** Goes over to another speed; what is heard goes on where it is in the song. */

@@ -43,6 +43,11 @@ public final class LivePractice {
         helm = new Helm(takes, way);
     }
 
+    /** So that the first command is obeyed as soon as later ones; takes some tenths of a second. */
+    public void getReady() {
+        helm.getReady();
+    }
+
     /** What leaves the speakers now. */
     public Heard heard() {
         return way.heard();
