@@ -4,6 +4,7 @@ import cuelead.dance.Counts;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
+import cuelead.time.BeatPosition;
 import java.util.Optional;
 
 /**
@@ -27,7 +28,7 @@ record DancePlace(
         }
         return timeline.at(songSeconds)
                 .map(count -> during(timeline, count))
-                .orElseGet(() -> before(timeline, songSeconds));
+                .orElseGet(() -> before(timeline, timeline.countOne(), songSeconds));
     }
 
     private static DancePlace during(Timeline timeline, DancedCount count) {
@@ -42,10 +43,9 @@ record DancePlace(
                 WallEnd.after(timeline, count));
     }
 
-    private static DancePlace before(Timeline timeline, double songSeconds) {
-        double beats = timeline.countOne()
-                .since(timeline.grid().positionAt(songSeconds))
-                .toDecimal();
+    /** While nothing is danced before a first count. */
+    static DancePlace before(Timeline timeline, BeatPosition first, double songSeconds) {
+        double beats = first.since(timeline.grid().positionAt(songSeconds)).toDecimal();
         double beatsACount = timeline.beatsOf(Counts.of(1)).toDecimal();
         int counts = Math.max(1, (int) Math.ceil(beats / beatsACount));
         return new DancePlace(

@@ -110,10 +110,10 @@ final class LessonSteersman implements Steered {
                 return "This pass again.";
             }
             case SLOWER -> {
-                return "Again at " + told(lesson.again(-1)) + ".";
+                return again(-1, "This pass cannot be slower.");
             }
             case FASTER -> {
-                return "Again at " + told(lesson.again(1)) + ".";
+                return again(1, "This pass cannot be faster.");
             }
             case SOONER -> delay(1);
             case LATER -> delay(-1);
@@ -122,6 +122,12 @@ final class LessonSteersman implements Steered {
             }
         }
         return "";
+    }
+
+    private String again(int steps, String cannot) throws Refused {
+        return lesson.again(steps)
+                .map(pace -> "Again at " + told(pace) + ", and so are later passes that were as fast.")
+                .orElse(cannot);
     }
 
     private void pauseOrGoOn() {

@@ -15,8 +15,8 @@ import java.util.Locale;
  * @param pass        where a lesson is
  * @param keys        the keys that are obeyed
  * @param title       the dance's name
- * @param songSeconds the place in the song
- * @param endSeconds  the song's end
+ * @param songSeconds the place in the song, at its own speed
+ * @param endSeconds  the song's end, likewise
  * @param place       where in the dance
  * @param now         the call that sounds or waits for its beat; empty when none does
  * @param next        the call after it; empty after the last
@@ -49,9 +49,9 @@ record Scene(
                 moment.pass(),
                 moment.keys(),
                 heard.timeline().dance().header().title(),
-                seconds,
-                heard.timeline().endSeconds(),
-                DancePlace.at(heard.timeline(), seconds),
+                heard.clock().seconds(),
+                heard.clock().endSeconds(),
+                place(moment),
                 follower.nowAt(seconds).map(Call::words).orElse(""),
                 follower.nextAfter(seconds).map(Call::words).orElse(""),
                 goal(heard),
@@ -63,6 +63,16 @@ record Scene(
     /** What comes next of what is bigger than a section; may be empty. */
     String then() {
         return pass.next().isEmpty() ? place.atWallEnd() : pass.next();
+    }
+
+    /** In a lesson the class stands until its piece begins, whatever stands before that in the sheet. */
+    private static DancePlace place(Moment moment) {
+        Heard heard = moment.heard();
+        boolean isLesson = !moment.pass().now().isEmpty();
+        return heard.aim()
+                .filter(aim -> isLesson && heard.songSeconds() < aim.songSeconds())
+                .map(aim -> DancePlace.before(heard.timeline(), aim.at(), heard.songSeconds()))
+                .orElseGet(() -> DancePlace.at(heard.timeline(), heard.songSeconds()));
     }
 
     private static List<String> state(Heard heard, PlayState play) {

@@ -35,6 +35,9 @@ public final class LiveWalkthrough {
 
     private Optional<Round> prepared = Optional.empty();
     private Optional<Round> wanted = Optional.empty();
+    /** The version that the user has ordered last. */
+    private int asked;
+
     private boolean isPaused;
 
     LiveWalkthrough(Rounds rounds, Outputs outputs) throws Refused {
@@ -186,27 +189,36 @@ public final class LiveWalkthrough {
     }
 
     /**
-     * This pass again, slower or faster; it stays so.
+     * This pass again, slower or faster; the passes behind it that were to be as fast as it become so, too.
      *
      * @param steps of a twentieth of full speed; below 0 = slower
-     * @return the pace that it has now
+     * @return the pace that it has now; empty where there is none so far, and it goes on
      */
-    public Pace again(int steps) throws Refused {
+    public Optional<Pace> again(int steps) throws Refused {
         int pass = meant();
-        Pass now = passes.get(pass - 1);
-        double ofFull =
-                now.pace().at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
-        double stepped = (Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS;
-        double held = Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, stepped));
-        Pass changed = now.at(new Pace.Share(held));
-        passes.set(pass - 1, changed);
+        Pace before = passes.get(pass - 1).pace();
+        Pace after = stepped(before, steps);
+        if (after.equals(before)) {
+            return Optional.empty();
+        }
+        List<Pass> fromHere = passes.subList(pass - 1, passes.size());
+        fromHere.replaceAll(other -> other.pace().equals(before) ? other.at(after) : other);
         want(firstOf(pass));
-        return changed.pace();
+        return Optional.of(after);
     }
 
-    /** The pass that the user means: the one that is heard, or that he has just ordered. */
+    private Pace stepped(Pace pace, int steps) {
+        double ofFull = pace.at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
+        double stepped = (Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS;
+        return new Pace.Share(Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, stepped)));
+    }
+
+    /** The pass that the user means: the one that is heard, or that he has ordered and not heard yet. */
     private int meant() {
-        return wanted.map(Round::pass).orElseGet(() -> steering.isUnderWay() ? last().pass() : now().pass());
+        boolean isAskedHeard = steering.heard().version() >= asked;
+        return wanted.map(Round::pass)
+                .orElseGet(() ->
+                        isAskedHeard ? now().pass() : ordered.get(asked - 1).pass());
     }
 
     private void want(Round round) throws Refused {
@@ -215,6 +227,7 @@ public final class LiveWalkthrough {
     }
 
     private void goTo(Round round) {
+        asked = ordered.size() + 1;
         if (isStanding()) {
             begin(round);
             return;

@@ -6,6 +6,7 @@ import cuelead.sound.MixPlan;
 import cuelead.sound.PlacedClip;
 import cuelead.sound.Route;
 import cuelead.time.SampleRate;
+import cuelead.time.TimeMap;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -80,7 +81,15 @@ final class Steering {
                 course.take().heardCalls(),
                 course.manner().calls(),
                 isRepeated ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
-                course.aim().filter(aim -> isRepeated || seconds < aim.songSeconds()));
+                course.aim().filter(aim -> isRepeated || seconds < aim.songSeconds()),
+                clock(course, seconds));
+    }
+
+    private Heard.SongClock clock(Course course, double seconds) {
+        TimeMap map = course.manner().ground().map();
+        double end = course.take().timeline().endSeconds();
+        return new Heard.SongClock(
+                map.songAt(seconds * rate.hz()) / rate.hz(), map.songAt(end * rate.hz()) / rate.hz());
     }
 
     /** What can be changed first, if nothing that was ordered comes before. */

@@ -58,7 +58,8 @@ final class Calls {
                 List.of(),
                 CallSettings.withLead(Beats.of(2)),
                 Heard.Repeating.NOTHING,
-                Optional.empty());
+                Optional.empty(),
+                new Heard.SongClock(songSeconds, timeline.endSeconds()));
         return new Moment(
                 PassLines.NONE,
                 KeyHelp.PRACTICE,

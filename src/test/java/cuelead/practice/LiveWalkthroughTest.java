@@ -122,15 +122,50 @@ class LiveWalkthroughTest {
     @Test
     void slowerStaysSoAndIsHeldInItsRange() throws Exception {
         hear(2);
-        assertEquals(new Pace.Share(0.95), live.again(-1));
+        assertEquals(Optional.of(new Pace.Share(0.95)), live.again(-1));
         hear(1);
-        assertEquals(new Pace.Share(0.9), live.again(-1));
-        assertEquals(new Pace.Share(0.4), live.again(-99));
+        assertEquals(Optional.of(new Pace.Share(0.9)), live.again(-1));
+        assertEquals(Optional.of(new Pace.Share(0.4)), live.again(-99));
+        assertEquals(Optional.empty(), live.again(-1));
         hear(1);
         assertEquals(new Pace.Share(0.4), live.lesson().passes().get(0).pace());
         assertEquals(SECOND, live.lesson().passes().get(1));
         assertEquals(48, live.heard().timeline().grid().medianTempo().beatsPerMinute(), 1e-6);
         assertEquals(new Tempo(120), walkthrough.full());
+    }
+
+    @Test
+    void laterPassesThatWereAsFastBecomeSlowerToo() throws Exception {
+        live = live(FIRST, SECOND, FIRST);
+        hear(2);
+        live.again(-1);
+        List<Pass> passes = live.lesson().passes();
+        assertEquals(
+                List.of(0.95, 0.8, 0.95),
+                passes.stream().map(LiveWalkthroughTest::ofFull).toList());
+    }
+
+    private static double ofFull(Pass pass) {
+        return ((Pace.Share) pass.pace()).ofFull();
+    }
+
+    private LiveWalkthrough live(Pass... passes) throws Exception {
+        speakers = new FakeSpeakers(practice.rate());
+        return practice.walkthrough(new Lesson(List.of(passes))).live(speakers, Optional.empty(), Delays.NONE);
+    }
+
+    /** Whether the first skip waits, has been given to the speakers, or is heard. */
+    @Test
+    void everySkipCounts() throws Exception {
+        for (double between = 0; between < 0.9; between += 0.1) {
+            live = live(FIRST, SECOND, SECOND);
+            hear(3);
+            live.skip(1);
+            hear(between);
+            live.skip(1);
+            hear(2);
+            assertEquals(3, live.now().pass(), between + " s between");
+        }
     }
 
     @Test
