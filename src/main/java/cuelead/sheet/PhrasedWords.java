@@ -17,11 +17,15 @@ final class PhrasedWords {
     private static final String PART =
             "(?:(?:[2-6]\\s?x\\s?)?(?:[A-F]{1,4}[*'+-]?|(?i:tag\\s?\\d?|bridge|intro|ending))" + TIMES + "?)";
     private static final String JOINT = "(?:\\s*(?:[,;/&+>.-]|\\b(?i:and|then)\\b|\\s)\\s*)+";
-    private static final Pattern ORDER =
-            Pattern.compile("^\\W*(?i:(?:the|this|running|dance|dancing|parts?|phrases?|song)\\s+)*"
-                    + "(?i:goes|sequence|seq|routine|order|structure|pattern|phrasing|format|plan|parts|in this order|is danced)\\b\\.?"
-                    + "(?i:\\s+(?:of|the|dance|parts|phrases|like|this|as|follows|is|in|order))*\\s*[:=.,-]*\\s*"
-                    + "(?=" + PART + "(?:" + JOINT + PART + "){2,}\\W*$)");
+    private static final String ORDER_AND_PARTS = "(?i:(?:the|this|running|dance|dancing|parts?|phrases?|song)\\s+)*"
+            + "(?i:goes|sequence|seq|routine|order|structure|pattern|phrasing|format|plan|parts|in this order|is danced)\\b\\.?"
+            + "(?i:\\s+(?:of|the|dance|parts|phrases|like|this|as|follows|is|in|order))*\\s*[:=.,-]*\\s*"
+            + "(?=" + PART + "(?:" + JOINT + PART + "){2,}\\W*$)";
+    private static final Pattern ORDER = Pattern.compile("^\\W*" + ORDER_AND_PARTS);
+    /** The same behind other facts of a header. */
+    private static final Pattern FURTHER_ORDER =
+            Pattern.compile("(?:(?<=[.;,/-]\\s{1,9}|[.;,/])|(?<=\\s)(?=\\w+\\s*:))" + ORDER_AND_PARTS);
+
     private static final Pattern BEHIND =
             Pattern.compile("\\b([A-F])\\s*\\(?\\s*(?:x\\s?([2-6])|([2-6])\\s?x|(?i:(twice)))\\s*\\)?");
     private static final Pattern BEFORE = Pattern.compile("\\b([2-6])\\s?x\\s?([A-F])\\b");
@@ -40,9 +44,23 @@ final class PhrasedWords {
         for (SheetLine line : lines) {
             Matcher head = HEAD.matcher(line.text());
             String part = parts.size() > 1 ? part(head) : "";
-            usual.add(part.isEmpty() ? ordered(line) : line.with(0, head.end(), "Part " + part));
+            if (part.isEmpty()) {
+                parted(line).forEach(piece -> usual.add(ordered(piece)));
+            } else {
+                usual.add(line.with(0, head.end(), "Part " + part));
+            }
         }
         return usual;
+    }
+
+    /** "Phrased, 2 walls. Sequence: A A B" is two lines. */
+    private static List<SheetLine> parted(SheetLine line) {
+        Matcher order = FURTHER_ORDER.matcher(line.text());
+        return order.find()
+                ? List.of(
+                        line.part(0, order.start()),
+                        line.part(order.start(), line.text().length()))
+                : List.of(line);
     }
 
     private static String part(Matcher head) {

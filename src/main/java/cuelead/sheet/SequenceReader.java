@@ -116,7 +116,7 @@ final class SequenceReader {
         return false;
     }
 
-    /** Reports each name that is no part and no tag, once. */
+    /** Reports each name that is no part and no tag, once, and forgets it. Where no order is told, it is the written one. */
     void finish(Collection<String> parts, List<String> tags) {
         names.replaceAll(name -> name.name().equals("BRIDGE") && !tags.contains("BRIDGE") && !tags.isEmpty()
                 ? new Name(tags.get(0), false, name.line(), name.column())
@@ -132,6 +132,18 @@ final class SequenceReader {
                         "The sequence names \"" + name.name() + "\", but the sheet has no such part or tag.",
                         "Its parts are " + String.join(", ", parts) + ".");
             }
+        }
+        names.removeIf(name -> !parts.contains(name.name()) && !tags.contains(name.name()));
+        if (names.isEmpty() && parts.size() > 1) {
+            problems.error(
+                    "no_sequence",
+                    0,
+                    0,
+                    "The sheet has the parts " + String.join(", ", parts)
+                            + ", but does not say in which order they are danced.",
+                    "Write a line such as \"Sequence: " + String.join(", ", parts) + ", " + String.join(", ", parts)
+                            + "\".");
+            parts.forEach(part -> names.add(new Name(part, false, 0, 0)));
         }
     }
 

@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Two parts of sixteen counts and their order, told in many wordings (common practice, no source). */
 class PhrasedWordingsTest {
@@ -82,6 +84,43 @@ class PhrasedWordingsTest {
     @MethodSource("heads")
     void countedThroughThePart(List<String> heads) {
         assertParts(HEAD + ORDERS.get(0) + "\n\n" + body(heads, 1));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Phrased, intermediate. Sequence: A, A, B, A, B, B",
+                "Intermediate | 2 parts | Order: A-A-B-A-B-B",
+                "Phrased; intro: 16 counts; sequence A A B A B B",
+                "Intermediate, phrased - Phrasing: A/A/B/A/B/B"
+            })
+    void orderBehindOtherFacts(String line) {
+        assertParts("Nettle Row\n" + line + "\nIntro: 16 counts, weight on L\n\n" + body(HEADS.get(0), 0));
+    }
+
+    @Test
+    void withoutAnOrderPartsAreDancedAsWrittenAndItIsSaid() {
+        ReadSheet read = SheetReader.read("nettle.txt", HEAD + "\n" + body(HEADS.get(0), 0));
+        assertEquals(
+                List.of("The sheet has the parts A, B, but does not say in which order they are danced."),
+                read.problems().stream()
+                        .filter(problem -> problem.kind().equals("no_sequence"))
+                        .map(Problem::sentence)
+                        .toList());
+        assertEquals(List.of("A", "B"), read.dance().orElseThrow().sequence());
+    }
+
+    @Test
+    void aPartThatIsNotThereIsToldAndNotDanced() {
+        String order = "Sequence: A, A, B, C, B";
+        ReadSheet read = SheetReader.read("nettle.txt", HEAD + order + "\n\n" + body(HEADS.get(0), 0));
+        assertEquals(
+                List.of("The sequence names \"C\", but the sheet has no such part or tag."),
+                read.problems().stream()
+                        .filter(problem -> problem.kind().equals("unknown_part"))
+                        .map(Problem::sentence)
+                        .toList());
+        assertEquals(List.of("A", "A", "B", "B"), read.dance().orElseThrow().sequence());
     }
 
     /** @param runningOn eights by which the second section of a part is counted on */
