@@ -4,7 +4,10 @@ import cuelead.dsp.stretch.OnsetFinder;
 import cuelead.dsp.stretch.Onsets;
 import cuelead.time.Speed;
 import cuelead.time.TimeMap;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.AuxCounters;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -42,17 +45,38 @@ public class StretchBenchmark {
         reader = new SlowedMusic(song, onsets, TimeMap.even(Speed.of(speed))).reader();
     }
 
+    /**
+     * What a machine that does other things besides does not blur: times real time on one core is the first divided by
+     * the second.
+     */
+    @AuxCounters(AuxCounters.Type.EVENTS)
+    @State(Scope.Thread)
+    public static class OneCore {
+        private static final int NANOS_IN_MILLI = 1_000_000;
+
+        private final ThreadMXBean threads = ManagementFactory.getThreadMXBean();
+        public long soundMillis;
+        public long cpuMillis;
+
+        private void count(long sinceNanos) {
+            soundMillis += SECONDS * 1_000L;
+            cpuMillis += (threads.getCurrentThreadCpuTime() - sinceNanos) / NANOS_IN_MILLI;
+        }
+    }
+
     /** Seconds of output in a second, from a new beginning each time. */
     @Benchmark
     @BenchmarkMode(Mode.Throughput)
     @OperationsPerInvocation(SECONDS)
     @OutputTimeUnit(TimeUnit.SECONDS)
-    public float timesRealTime() {
+    public float timesRealTime(OneCore core) {
+        long sinceNanos = core.threads.getCurrentThreadCpuTime();
         float sum = 0;
         for (long at = 0; at < (long) SECONDS * song.rate().hz(); at += BLOCK_FRAMES) {
             reader.copy(at, block, BLOCK_FRAMES);
             sum += block[0];
         }
+        core.count(sinceNanos);
         return sum;
     }
 

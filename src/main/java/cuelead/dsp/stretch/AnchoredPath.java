@@ -12,9 +12,9 @@ import cuelead.time.TimeMap;
  */
 final class AnchoredPath {
     private static final double LEAD_SECONDS = 0.0105;
-    private static final double HOLD_SECONDS = 0.0325;
+    private static final double HOLD_SECONDS = 0.044;
     /** Without an onset it is back on the map after so long. */
-    private static final double HORIZON_SECONDS = 0.1;
+    private static final double HORIZON_SECONDS = 0.2;
 
     private static final double MOST_HORIZONS = 1.5;
     /** Onsets nearer than that are passed over. */

@@ -16,7 +16,9 @@ import java.util.Arrays;
 final class AttackCutter {
     private static final double LEAD_SECONDS = 0.0065;
     private static final double FULL_SECONDS = 0.0175;
-    private static final double FADE_SECONDS = 0.030;
+    /** Over when the path no longer goes as fast as the song: what is copied longer beats against what is turned. */
+    private static final double FADE_SECONDS = 0.015;
+
     private static final double EDGE_SECONDS = 0.001;
     private static final int OVERLAP = 4;
     /** Sum of squared Hann windows that overlap fourfold. */

@@ -103,7 +103,8 @@ final class PhaseRotation {
         }
         queue.begin(highest);
         float least = highest * TOLERANCE;
-        for (int bin = 0; bin < bins; bin++) {
+        keepConstant();
+        for (int bin = 1; bin < bins; bin++) {
             if (energies[bin] > anewAbove[bin]) {
                 cosines[bin] = 1;
                 sines[bin] = 0;
@@ -114,6 +115,14 @@ final class PhaseRotation {
             }
         }
         Arrays.fill(anewAbove, Float.MAX_VALUE);
+    }
+
+    /** What is constant has no phase: its bin and what is its skirt are as in the song. */
+    private void keepConstant() {
+        cosines[0] = 1;
+        sines[0] = 0;
+        done[0] = true;
+        queue.put(0, energies[0]);
     }
 
     private void spread(int from, int to) {

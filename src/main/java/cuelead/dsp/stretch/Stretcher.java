@@ -178,11 +178,11 @@ public final class Stretcher {
         giveOut();
     }
 
-    /** From a hop before an onset until a window is centred behind it. */
+    /** From a hop before an onset until a hop behind it, when also what begins softly under a stroke has grown. */
     private void renewAtOnset() {
         long onset = path.onset();
         if (path.isAtOnset() && centreSong >= onset - hop && renewedOnset != onset) {
-            if (centreSong >= onset) {
+            if (centreSong >= onset + hop) {
                 renewedOnset = onset;
             }
             analyse(onset - window / 2 - window / BEFORE_SHARE, early);
