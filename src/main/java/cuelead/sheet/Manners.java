@@ -11,9 +11,13 @@ final class Manners {
             new SpokenCounts(),
             new DigitRuns(),
             new NumberedHeadings(),
+            new NumberedSteps().then(new Lengths()),
+            new NumberedSteps().then(new RunningTotals()),
             new SideBySide(),
             new Lengths(),
+            new RunningTotals(),
             new ListNumbers().then(new Lengths()),
+            new ListNumbers().then(new RunningTotals()),
             new Paragraphs(),
             new Paragraphs().then(new Lengths()));
     private static final int LONGEST_LINE = 2000;

@@ -1,6 +1,8 @@
 package cuelead.sheet;
 
+import cuelead.dance.Metre;
 import cuelead.dance.Part;
+import cuelead.dance.RunOver;
 import cuelead.dance.Section;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -61,7 +63,8 @@ final class PartsDraft {
         }
         int expected = bracketEnds.getOrDefault(part, counts()) + 1;
         bracketEnds.put(part, head.last());
-        if (head.first() == expected || head.first() == counts() + 1 || head.first() == 1) {
+        int local = 1 + RunOver.behind(sections(), Metre.EIGHTS);
+        if (head.first() == expected || head.first() == counts() + 1 || head.first() == 1 || head.first() == local) {
             return;
         }
         boolean gap = head.first() > expected;

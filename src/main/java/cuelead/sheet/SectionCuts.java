@@ -9,6 +9,8 @@ final class SectionCuts {
     private int last;
     private boolean bracketed;
     private boolean fresh = true;
+    /** Whether the last count is the first of the next section, danced on from an "and". */
+    private boolean over;
 
     SectionCuts(int countsInSection) {
         this.countsInSection = countsInSection;
@@ -39,7 +41,8 @@ final class SectionCuts {
         boolean whole = written >= countsInSection && written % countsInSection == 0;
         boolean runsOn = first == last + 1;
         boolean again = first == 1 && last >= countsInSection;
-        return !fresh && !bracketed && ((whole && runsOn) || (again && last % countsInSection == 0));
+        boolean goesOn = over && (first == 2 || runsOn);
+        return !fresh && !bracketed && ((whole && runsOn) || (again && last % countsInSection == 0) || goesOn);
     }
 
     /** The count behind the last one, as the section numbers them: from 1 where it begins. */
@@ -53,7 +56,8 @@ final class SectionCuts {
 
     /** Whether counts from here on may be those of a new section. */
     boolean mayBegin(int first) {
-        return first == 1 || (first == last + 1 && last % countsInSection == 0);
+        boolean runsOn = first == last + 1 && (over || last % countsInSection == 0);
+        return first == 1 || runsOn || (over && first == 2);
     }
 
     void count(CountGroup group) {
@@ -62,6 +66,7 @@ final class SectionCuts {
             base = first - 1;
         }
         fresh = false;
+        over = group.runsOver(countsInSection);
         last = Math.max(group.counts().get(group.counts().size() - 1).number(), first);
     }
 }

@@ -1,0 +1,39 @@
+package cuelead.dance;
+
+import java.util.List;
+
+/**
+ * "8&1": a section whose last step is the first count of the next one, as nightclub and cha-cha sheets write it. Such a
+ * section keeps its ninth count, and the next one begins with its second.
+ */
+public final class RunOver {
+    private RunOver() {}
+
+    /** Counts of the next section that the last of these has danced already: 1 or 0. */
+    public static int behind(List<Section> sections, Metre metre) {
+        if (sections.isEmpty()) {
+            return 0;
+        }
+        int before = sections.stream().mapToInt(Section::length).sum() - 1;
+        boolean whole = before > 0 && before % metre.countsInSection() == 0;
+        Section last = sections.get(sections.size() - 1);
+        return whole && endsOnFrom(last.steps(), last.length()) ? 1 : 0;
+    }
+
+    /** Whether the last of these steps stands on this count and the one before it on the split of the count before. */
+    public static boolean endsOnFrom(List<Step> steps, int count) {
+        if (steps.size() < 2) {
+            return false;
+        }
+        Count last = steps.get(steps.size() - 1).count();
+        Count before = steps.get(steps.size() - 2).count();
+        return last.equals(Count.on(count)) && !before.isWhole() && before.number() == count - 1;
+    }
+
+    /** Length of one of these as the bars go: what a section dances of the next one is counted to that. */
+    public static int countsInBars(List<Section> sections, int index) {
+        return sections.get(index).length()
+                + behind(sections.subList(0, index))
+                - behind(sections.subList(0, index + 1));
+    }
+}
