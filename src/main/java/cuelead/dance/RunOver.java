@@ -31,9 +31,8 @@ public final class RunOver {
     }
 
     /** Length of one of these as the bars go: what a section dances of the next one is counted to that. */
-    public static int countsInBars(List<Section> sections, int index) {
-        return sections.get(index).length()
-                + behind(sections.subList(0, index))
-                - behind(sections.subList(0, index + 1));
+    public static int countsInBars(List<Section> sections, int index, Metre metre) {
+        int above = behind(sections.subList(0, index), metre);
+        return sections.get(index).length() + above - behind(sections.subList(0, index + 1), metre);
     }
 }
