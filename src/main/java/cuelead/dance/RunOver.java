@@ -11,13 +11,12 @@ public final class RunOver {
 
     /** Counts of the next section that the last of these has danced already: 1 or 0. */
     public static int behind(List<Section> sections, Metre metre) {
-        if (sections.isEmpty()) {
-            return 0;
+        int taken = 0;
+        for (Section section : sections) {
+            boolean over = (section.length() + taken) % metre.countsInSection() == 1;
+            taken = over && endsOnFrom(section.steps(), section.length()) ? 1 : 0;
         }
-        int before = sections.stream().mapToInt(Section::length).sum() - 1;
-        boolean whole = before > 0 && before % metre.countsInSection() == 0;
-        Section last = sections.get(sections.size() - 1);
-        return whole && endsOnFrom(last.steps(), last.length()) ? 1 : 0;
+        return taken;
     }
 
     /** Whether the last of these steps stands on this count and the one before it on the split of the count before. */

@@ -261,11 +261,15 @@ final class CountedLines {
     }
 
     Metre metre() {
-        int first = parts.first()
-                .map(found -> RunOver.countsInBars(List.of(found), 0, Metre.EIGHTS))
-                .or(() -> section.map(SectionDraft::length))
-                .orElse(8);
-        return waltz || (first % 3 == 0 && first % 8 != 0) ? Metre.SIXES : Metre.EIGHTS;
+        List<Integer> lengths = new ArrayList<>(parts.lengths());
+        section.ifPresent(draft -> lengths.add(draft.length()));
+        long sixes = lengths.stream()
+                .filter(length -> length == 3 || (length % 6 == 0 && length % 8 != 0))
+                .count();
+        long eights = lengths.stream()
+                .filter(length -> length % 4 == 0 && length % 6 != 0)
+                .count();
+        return waltz || sixes > eights ? Metre.SIXES : Metre.EIGHTS;
     }
 
     /** Where the weight is before the first step. */

@@ -9,7 +9,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The parts of a dance while their sections are read; one part, A, for an ordinary dance. */
@@ -95,8 +94,12 @@ final class PartsDraft {
                 .sum();
     }
 
-    Optional<Section> first() {
-        return parts.values().stream().flatMap(List::stream).findFirst();
+    /** Of the sections of all parts, in counts. */
+    List<Integer> lengths() {
+        return parts.values().stream()
+                .flatMap(List::stream)
+                .map(Section::length)
+                .toList();
     }
 
     /** In the order in which they are first written; {@code sequence} as the sheet states it, else empty. */
