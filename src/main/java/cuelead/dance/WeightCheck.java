@@ -100,7 +100,7 @@ final class WeightCheck {
                 .orElse(fallback);
     }
 
-    /** A foot that is blamed for its touch is free behind it, as the sheet means it: what follows is not blamed again. */
+    /** Behind a foot that is blamed for its touch nobody knows where the weight is: what follows is not blamed again. */
     private Weight feet(Part part, Weight before) {
         Weight weight = before;
         boolean blamed = false;
@@ -123,7 +123,7 @@ final class WeightCheck {
                                 + " foot take the weight on the action before.");
             }
             boolean stays = blamed && !takes;
-            weight = stays && acts ? Weight.on(foot.other()) : stays ? weight : step.weightAfter();
+            weight = stays ? Weight.UNKNOWN : step.weightAfter();
             blamed = stays;
         }
         return weight;

@@ -32,7 +32,8 @@ final class Manners {
         }
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
-        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(figures)));
+        List<SheetLine> joined = NumberedSteps.counted(JoinedCounts.where(figures));
+        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(joined));
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;
         for (Manner manner : TRIED) {

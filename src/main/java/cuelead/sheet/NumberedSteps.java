@@ -21,20 +21,37 @@ final class NumberedSteps implements Manner {
 
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
-        List<SheetLine> usual = new ArrayList<>();
-        int last = 0;
-        int sections = 0;
-        for (SheetLine line : lines) {
-            Optional<Integer> steps = steps(line, last + 1);
-            if (steps.isPresent()) {
-                last++;
-                sections += isSection(line.text().substring(steps.get())) ? 1 : 0;
-                usual.add(line.with(0, steps.get(), "Section " + last + ": "));
-            } else {
-                usual.add(line);
+        Items items = new Items(lines);
+        return items.number < FEWEST || items.sections * 3 < items.number * 2 ? lines : items.usual;
+    }
+
+    /** Where every item is counted from the first count of a section, its number is no count whatever else it may be. */
+    static List<SheetLine> counted(List<SheetLine> lines) {
+        Items items = new Items(lines);
+        return items.number < FEWEST || items.counted < items.number ? lines : items.usual;
+    }
+
+    /** The lines with their items as sections. */
+    private static final class Items {
+        private final List<SheetLine> usual = new ArrayList<>();
+        private int number;
+        private int sections;
+        private int counted;
+
+        Items(List<SheetLine> lines) {
+            for (SheetLine line : lines) {
+                Optional<Integer> steps = steps(line, number + 1);
+                steps.map(from -> line.text().substring(from)).ifPresent(this::item);
+                String head = "Section " + number + ": ";
+                usual.add(steps.map(from -> line.with(0, from, head)).orElse(line));
             }
         }
-        return last < FEWEST || sections * 3 < last * 2 ? lines : usual;
+
+        private void item(String steps) {
+            number++;
+            sections += isSection(steps) ? 1 : 0;
+            counted += isCounted(CountPlaces.of(steps, 0)) && isSection(steps) ? 1 : 0;
+        }
     }
 
     /** 0-based index where the steps of the item with this number begin; empty where the line is none. */
@@ -65,6 +82,11 @@ final class NumberedSteps implements Manner {
         boolean running = lengths.size() > 1
                 && LENGTHS.contains(lengths.get(lengths.size() - 1).counts());
         return lengths.isEmpty() ? LENGTHS.contains(usual(steps)) : LENGTHS.contains(total) || running;
+    }
+
+    private static boolean isCounted(List<CountPlaces.Counted> counted) {
+        return counted.size() > 1
+                || (counted.size() == 1 && counted.get(0).group().counts().size() > 1);
     }
 
     /** As long as its figures usually are. */
