@@ -11,8 +11,10 @@ final class SectionCuts {
     private boolean fresh = true;
     /** Whether the last count is the first of the next section, danced on from an "and". */
     private boolean over;
-    /** Whether the sheet counts every section from 1, so that a count behind the last one is one too many. */
-    private boolean anew;
+    /** Sections that began with 1 again behind a whole one; of so many, a count behind the last one is one too many. */
+    private int begunAnew;
+
+    private static final int MANNER = 2;
 
     SectionCuts(int countsInSection) {
         this.countsInSection = countsInSection;
@@ -44,7 +46,9 @@ final class SectionCuts {
         boolean runsOn = first == last + 1;
         boolean again = first == 1 && last >= countsInSection;
         boolean goesOn = over && (first == 2 || runsOn);
-        return !fresh && !bracketed && ((whole && runsOn && !anew) || (again && last % countsInSection == 0) || goesOn);
+        return !fresh
+                && !bracketed
+                && ((whole && runsOn && begunAnew < MANNER) || (again && last % countsInSection == 0) || goesOn);
     }
 
     /** The count behind the last one, as the section numbers them: from 1 where it begins. */
@@ -64,7 +68,8 @@ final class SectionCuts {
 
     void count(CountGroup group) {
         int first = first(group);
-        anew |= fresh && first == 1 && last >= countsInSection;
+        begunAnew += fresh && first == 1 && last == countsInSection ? 1 : 0;
+        begunAnew = last > countsInSection ? 0 : begunAnew;
         if (fresh || beginsSection(group)) {
             base = first - 1;
         }
