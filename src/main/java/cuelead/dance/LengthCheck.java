@@ -23,7 +23,7 @@ final class LengthCheck {
 
     static List<Problem> check(Dance dance, String file) {
         LengthCheck check = new LengthCheck(dance, file);
-        dance.parts().forEach(part -> part.sections().forEach(check::bars));
+        dance.parts().forEach(part -> check.bars(part.sections()));
         if (!dance.isPhrased()) {
             check.shortSections();
             check.total();
@@ -33,9 +33,17 @@ final class LengthCheck {
     }
 
     /** A section may be a half one; one that ends within a bar is seldom meant. */
-    private void bars(Section section) {
+    private void bars(List<Section> sections) {
+        for (int i = 0; i < sections.size(); i++) {
+            bars(
+                    sections.get(i),
+                    RunOver.countsInBars(sections, i, dance.header().metre()));
+        }
+    }
+
+    private void bars(Section section, int counts) {
         Metre metre = dance.header().metre();
-        if (section.length() % metre.beatsInBar() != 0 && !section.steps().isEmpty()) {
+        if (counts % metre.beatsInBar() != 0 && !section.steps().isEmpty()) {
             boolean tooFew = section.length() < metre.countsInSection();
             int line = section.steps().get(section.steps().size() - 1).line();
             problems.add(new Problem(
@@ -57,9 +65,11 @@ final class LengthCheck {
         if (dance.header().statedCounts().orElse(0) != whole * sections.size()) {
             return;
         }
-        for (Section section : sections) {
-            boolean bars = section.length() % dance.header().metre().beatsInBar() == 0;
-            if (bars && section.length() < whole && !section.steps().isEmpty()) {
+        for (int i = 0; i < sections.size(); i++) {
+            Section section = sections.get(i);
+            int counts = RunOver.countsInBars(sections, i, dance.header().metre());
+            boolean bars = counts % dance.header().metre().beatsInBar() == 0;
+            if (bars && counts < whole && !section.steps().isEmpty()) {
                 problems.add(new Problem(
                         Severity.ERROR,
                         "missing_counts",

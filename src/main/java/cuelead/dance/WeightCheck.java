@@ -100,14 +100,18 @@ final class WeightCheck {
                 .orElse(fallback);
     }
 
+    /** Behind a foot that is blamed for its touch nobody knows where the weight is: what follows is not blamed again. */
     private Weight feet(Part part, Weight before) {
         Weight weight = before;
+        boolean blamed = false;
         for (Step step : WallWalk.steps(part)) {
             Foot foot = step.foot().orElse(Foot.LEFT);
             boolean acts = step.foot().isPresent()
                     && step.direction() != Direction.CONT
                     && step.action().needsFreeFoot();
+            boolean takes = step.transfer() != Transfer.NONE;
             if (acts && weight.isOn(foot)) {
+                blamed = true;
                 String other = foot.other().word();
                 error(
                         "impossible_weight",
@@ -118,7 +122,9 @@ final class WeightCheck {
                         "Let the " + other + " foot do it, or let the " + other
                                 + " foot take the weight on the action before.");
             }
-            weight = step.weightAfter();
+            boolean stays = blamed && !takes;
+            weight = stays ? Weight.UNKNOWN : step.weightAfter();
+            blamed = stays;
         }
         return weight;
     }

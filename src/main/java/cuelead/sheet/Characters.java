@@ -18,6 +18,7 @@ final class Characters {
         for (int i = 0; i < line.length(); i++) {
             plain.append(plain(line.charAt(i)));
         }
+        withoutArrows(plain);
         withoutLeaders(plain);
         withoutRules(plain);
         return withoutBullet(plain);
@@ -48,6 +49,21 @@ final class Characters {
     /** Zero-width spaces and joiners, soft hyphens, marks of the direction of writing. */
     private static boolean isUnseen(char c) {
         return Character.getType(c) == Character.FORMAT;
+    }
+
+    /** "vine R -> vine L", "vine R (1-4) + vine L (5-8)": an arrow or a plus between figures parts them as a comma does. */
+    private static void withoutArrows(StringBuilder line) {
+        for (int at = 1; at < line.length(); at++) {
+            boolean arrow = line.charAt(at) == '>' && "-=".indexOf(line.charAt(at - 1)) >= 0;
+            boolean plus = line.charAt(at) == '+'
+                    && line.substring(0, at).stripTrailing().matches(".*[)\\]]");
+            if (arrow) {
+                line.setCharAt(at - 1, ' ');
+            }
+            if (arrow || plus) {
+                line.setCharAt(at, ',');
+            }
+        }
     }
 
     /** Dots that lead the eye to the counts at the end of the line. */

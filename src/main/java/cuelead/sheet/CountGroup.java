@@ -8,53 +8,17 @@ import java.util.Optional;
 
 /**
  * The counts at the head of a line: {@code 1-2}, {@code 1,2}, {@code 1 2}, {@code 3&4}, {@code &5-6}, {@code 5-6&},
- * {@code 1a2}, {@code 1-2-3}, {@code count 2&:}.
+ * {@code 1a2}, {@code 1-2-3}, {@code count 2&:}; {@code 8&1} where the last is the first count of the next section.
  *
- * @param counts as written, in order; a pickup {@code &5} is the "and" of 4
+ * @param counts as written, in order; a pickup {@code &5} is the "and" of 4; behind {@code 8&} the first of the next
+ *               section is 9
  * @param column 1-based column of the first
  * @param end    0-based index of the first character behind
  */
 record CountGroup(List<Count> counts, int column, int end) {
     private static final int LARGEST = 999;
     private static final int LONGEST_RANGE = 64;
-    private static final List<String> UNITS = List.of(
-            "count",
-            "counts",
-            "ct",
-            "cts",
-            "c",
-            "beat",
-            "beats",
-            "wall",
-            "walls",
-            "w",
-            "bpm",
-            "mpm",
-            "x",
-            "times",
-            "time",
-            "restart",
-            "restarts",
-            "tag",
-            "tags",
-            "bridge",
-            "bridges",
-            "o",
-            "second",
-            "seconds",
-            "sec",
-            "secs",
-            "minutes",
-            "min",
-            "steps",
-            "more",
-            "parts",
-            "sections",
-            "eights",
-            "sixes",
-            "bars");
-
-    private static final List<String> HEADS = List.of("count", "counts", "ct", "cts", "beat", "beats");
+    private static final int SHORTEST_BAR = 4;
 
     CountGroup {
         counts = List.copyOf(counts);
@@ -75,6 +39,16 @@ record CountGroup(List<Count> counts, int column, int end) {
                 && !counts.get(0).isWhole()
                 && end - column == 0
                 && !Scanner.isDigit(line.charAt(column - 1));
+    }
+
+    /** Whether it ends with the first count of a section and begins before that: "8&1". */
+    boolean runsOver(int countsInSection) {
+        Count last = counts.get(counts.size() - 1);
+        return counts.size() > 1
+                && last.isWhole()
+                && last.number() > 1
+                && last.number() % countsInSection == 1
+                && !counts.get(counts.size() - 2).isWhole();
     }
 
     String written(String line) {
@@ -111,7 +85,7 @@ record CountGroup(List<Count> counts, int column, int end) {
         /** "Counts 1-2:" */
         private void skipUnit() {
             String word = wordAt(at);
-            if (HEADS.contains(word)) {
+            if (CountUnits.leads(word)) {
                 at += word.length();
                 skipSpaces();
             }
@@ -124,7 +98,7 @@ record CountGroup(List<Count> counts, int column, int end) {
             if (at < line.length() && (line.charAt(at) == '-' || line.charAt(at) == '/')) {
                 at++;
             }
-            return UNITS.contains(wordAt(at));
+            return CountUnits.isLengthOf(wordAt(at));
         }
 
         /** next := [&|a] | [dash | comma | space] number */
@@ -187,16 +161,24 @@ record CountGroup(List<Count> counts, int column, int end) {
         /** The next number; it must follow the one before, and be no fraction, clock or ordinal. */
         private boolean number(int last) {
             int value = peekNumber();
-            boolean follows = last == 0 ? value >= 1 : value == last + 1;
+            boolean over = value == 1 && isOver(last);
+            boolean follows = last == 0 ? value >= 1 : value == last + 1 || over;
             if (!follows || value > LARGEST) {
                 return false;
             }
             while (at < line.length() && Scanner.isDigit(line.charAt(at))) {
                 at++;
             }
-            counts.add(Count.on(value));
+            counts.add(Count.on(over ? last + 1 : value));
             end = at;
             return true;
+        }
+
+        /** "8&1": behind the "and" of a bar's last count comes the first of the next bar. */
+        private boolean isOver(int last) {
+            return last >= SHORTEST_BAR
+                    && (last % 4 == 0 || last % 6 == 0)
+                    && !counts.get(counts.size() - 1).isWhole();
         }
 
         /** "&" or "a" behind a count, or before the first one. */

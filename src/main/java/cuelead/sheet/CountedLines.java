@@ -8,6 +8,7 @@ import cuelead.dance.Doubt.About;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Figures;
 import cuelead.dance.Metre;
+import cuelead.dance.RunOver;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Weight;
@@ -61,7 +62,9 @@ final class CountedLines {
     /** Begins a section; a length of 0 is not known. */
     void open(String heading, int line, int base, int length) {
         String name = tags.name().orElse(parts.nextName());
-        section = Optional.of(new SectionDraft(name, heading, line, base, length));
+        List<Section> above = tags.isOpen() ? tags.sections() : parts.sections();
+        section = Optional.of(new SectionDraft(
+                name, heading, line, base, length, RunOver.behind(above, waltz ? Metre.SIXES : Metre.EIGHTS)));
     }
 
     /** A line with counts before its steps, or with counts that are left out. */
@@ -258,11 +261,15 @@ final class CountedLines {
     }
 
     Metre metre() {
-        int first = parts.first()
-                .map(Section::length)
-                .or(() -> section.map(SectionDraft::length))
-                .orElse(8);
-        return waltz || (first % 3 == 0 && first % 8 != 0) ? Metre.SIXES : Metre.EIGHTS;
+        List<Integer> lengths = new ArrayList<>(parts.lengths());
+        section.ifPresent(draft -> lengths.add(draft.length()));
+        long sixes = lengths.stream()
+                .filter(length -> length == 3 || (length % 6 == 0 && length % 8 != 0))
+                .count();
+        long eights = lengths.stream()
+                .filter(length -> length % 4 == 0 && length % 6 != 0)
+                .count();
+        return waltz || sixes > eights ? Metre.SIXES : Metre.EIGHTS;
     }
 
     /** Where the weight is before the first step. */

@@ -206,7 +206,7 @@ final class Fitting {
         if (index > 0 && Joined.mayShare(phrases.get(index - 1), phrase)) {
             options.add(new Option(0, 0, 3));
         }
-        phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, options));
+        phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, by, options));
         boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
         phrase.action()
                 .filter(call -> !exact
@@ -217,7 +217,8 @@ final class Fitting {
     }
 
     /** Where more follows, a figure may leave its open ending to it: "vine right, scuff L", "side rock R, recover". */
-    private static void figure(Phrase.FigureCall call, Phrase phrase, boolean moreFollows, List<Option> options) {
+    private static void figure(
+            Phrase.FigureCall call, Phrase phrase, boolean moreFollows, Measure by, List<Option> options) {
         List<Figure.Beat> pattern = call.row().figure().pattern();
         Figure.Beat last = pattern.get(pattern.size() - 1);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || last.action() == Action.RECOVER;
@@ -230,7 +231,8 @@ final class Fitting {
             options.add(new Option(pattern.size(), beats(pattern), 1));
         }
         boolean left = (open && moreFollows) || call.row().freeEnding();
-        if (left && pattern.size() > 1) {
+        boolean spread = by == Measure.WHOLE_LABELS && pattern.size() > beats(pattern);
+        if (left && pattern.size() > 1 && !spread) {
             options.add(new Option(usual(phrase) - 1, beats(pattern) * phrase.repeats() - 1, 1));
         }
     }

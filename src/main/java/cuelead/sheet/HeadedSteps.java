@@ -4,7 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** A section's head on the line of its first steps: "S1: 1-2 Rock R, recover L. 3&amp;4 ...", "Part A - 1-4 Vine right". */
+/**
+ * A section's head on the line of its first steps: "S1: 1-2 Rock R, recover L. 3&amp;4 ...", "Part A - 1-4 Vine right",
+ * "[1-8] vine R (1-4), vine L (5-8)".
+ */
 final class HeadedSteps {
     private HeadedSteps() {}
 
@@ -23,19 +26,31 @@ final class HeadedSteps {
         return parted;
     }
 
-    /** 0-based index where the counts of the steps begin; 0 where none stand on this line. */
+    /** 0-based index where the steps, or their counts, begin; 0 where none stand on this line. */
     private static int steps(List<SheetLine> lines, int i) {
         SheetLine line = lines.get(i);
         boolean section = !line.isBlank() && LineKind.of(line) == LineKind.SECTION;
         Optional<SectionHead> head = section ? SectionHead.read(line.text()) : Optional.empty();
         String words = head.map(SectionHead::heading).orElse("");
-        List<CountPlaces.Counted> counted = CountPlaces.of(words, 0);
-        int from = line.text().lastIndexOf(words);
-        boolean first = !counted.isEmpty() && CountGroup.read(words).isPresent();
-        if (!first || from <= 0 || !fits(words, counted.get(0))) {
-            return 0;
+        int from = words.isEmpty() ? 0 : line.text().lastIndexOf(words);
+        return from > 0 && isDanced(words, head.get(), lines, i) ? from : 0;
+    }
+
+    private static boolean isDanced(String words, SectionHead head, List<SheetLine> lines, int i) {
+        List<CountPlaces.Counted> counted = CountPlaces.of(words, Math.max(0, head.first() - 1));
+        if (CountGroup.read(words).isPresent() && !counted.isEmpty()) {
+            return fits(words, counted.get(0))
+                    && (counted.size() > 1 || !isDetailed(counted.get(0).group(), lines, i));
         }
-        return counted.size() > 1 || !isDetailed(counted.get(0), lines, i) ? from : 0;
+        if (!counted.isEmpty()) {
+            return mostFit(words, counted) && !isDetailed(counted.get(0).group(), lines, i);
+        }
+        return !StatedLengths.in(words).isEmpty() && DanceLine.isDanced(words) && !isAbove(lines, i);
+    }
+
+    private static boolean mostFit(String words, List<CountPlaces.Counted> counted) {
+        long fitting = counted.stream().filter(each -> fits(words, each)).count();
+        return fitting * 2 > counted.size();
     }
 
     private static boolean fits(String words, CountPlaces.Counted counted) {
@@ -43,14 +58,27 @@ final class HeadedSteps {
     }
 
     /** "S1: 1-8 Vines" above "1-4 Step R ..." is all heading. */
-    private static boolean isDetailed(CountPlaces.Counted counted, List<SheetLine> lines, int i) {
-        return lines.stream()
-                .skip(i + 1L)
-                .filter(line -> !line.isBlank())
-                .findFirst()
-                .flatMap(line -> CountGroup.read(line.text()))
-                .filter(below -> below.counts().get(0).number()
-                        <= counted.group().counts().get(0).number())
+    private static boolean isDetailed(CountGroup group, List<SheetLine> lines, int i) {
+        return below(lines, i)
+                .filter(line -> SectionHead.read(line.text())
+                        .filter(head -> !head.isBareRange())
+                        .isEmpty())
+                .map(line -> CountPlaces.of(line.text(), 0))
+                .filter(below -> !below.isEmpty()
+                        && below.get(0).group().counts().get(0).number()
+                                <= group.counts().get(0).number())
                 .isPresent();
+    }
+
+    /** Whether steps with counts or lengths of their own stand below. */
+    private static boolean isAbove(List<SheetLine> lines, int i) {
+        return below(lines, i)
+                .filter(line -> LineKind.of(line) == LineKind.COUNTS
+                        || (LineKind.of(line) == LineKind.OTHER && DanceLine.isDanced(line.text())))
+                .isPresent();
+    }
+
+    private static Optional<SheetLine> below(List<SheetLine> lines, int i) {
+        return lines.stream().skip(i + 1L).filter(line -> !line.isBlank()).findFirst();
     }
 }

@@ -11,8 +11,12 @@ final class LayoutFit {
     private static final int LONGEST_GAP = 8;
     private static final int MOST_TOTAL = 16;
 
+    private static final int EIGHT = 8;
+    private static final int SIX = 6;
+
     private int cost;
     private int last;
+    private boolean over;
     private int written;
     private boolean inTag;
     /** The length in the header may then be that of the whole song. */
@@ -69,8 +73,9 @@ final class LayoutFit {
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
         boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
         cost += repeat || fits ? 0 : MISFIT;
-        boolean follows = number == last + 1 || number == 1 || !first.isWhole();
+        boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
+        over = group.runsOver(EIGHT) || group.runsOver(SIX);
         last = Math.max(1, group.counts().get(group.counts().size() - 1).number());
         written += inTag ? 0 : whole;
     }

@@ -11,16 +11,8 @@ import java.util.regex.Pattern;
  * section with a heading, else from where the line above ends.
  */
 final class Lengths implements Manner {
-    private static final int LONGEST = 64;
-    private static final String UNIT = "(?:-?\\s*(?:counts?|cts?\\.?|beats?|c))";
-    private static final Pattern STATED = Pattern.compile(
-            "[(\\[]\\s*(?:for |over |x ?|= ?)?(\\d{1,2})\\s*" + UNIT + "?\\s*[)\\]]"
-                    + "|(?:[-=,:] *|\\bfor +|\\bover +|\\bin +|\\s\\s|\\t)(\\d{1,2})\\s*" + UNIT
-                    + "\\b(?=\\s*(?:[.,;)]|-|$))"
-                    + "|(?:\\s\\s|\\t|- |= ?)(\\d{1,2})\\s*$",
-            Pattern.CASE_INSENSITIVE);
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*?(?:(?:for|next|then|first|last|and)\\s+)*[(\\[]?(\\d{1,2})\\s*" + UNIT
+            "^\\W*?(?:(?:for|next|then|first|last|and)\\s+)*[(\\[]?(\\d{1,2})\\s*" + StatedLengths.UNIT
                     + "\\b[)\\]]?\\s*(?:of\\b|[-:.=,]|\\t|(?=[A-Za-z\\u00bc-\\u00be]))",
             Pattern.CASE_INSENSITIVE);
 
@@ -28,7 +20,8 @@ final class Lengths implements Manner {
             "^\\W*(?:(?:start|begin)(?:ing)? (?:off )?(?:with|by|on)|then|next|and)\\b", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern AT_END = Pattern.compile(
-            "(?:[(\\[]\\s*(\\d{1,2})(?:\\s*" + UNIT + ")?\\s*[)\\]]|[-=,] (\\d{1,2})\\s*" + UNIT + ")\\s*[.;]?\\s*$",
+            "(?:[(\\[]\\s*(\\d{1,2})(?:\\s*" + StatedLengths.UNIT + ")?\\s*[)\\]]|[-=,] (\\d{1,2})\\s*"
+                    + StatedLengths.UNIT + ")\\s*[.;]?\\s*$",
             Pattern.CASE_INSENSITIVE);
 
     /** Whether a line tells at its end that it has another length than these counts. */
@@ -41,7 +34,7 @@ final class Lengths implements Manner {
     public List<SheetLine> usual(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
         Run run = new Run();
-        for (SheetLine line : lines) {
+        for (SheetLine line : HeadedSteps.parted(lines)) {
             usual.add(run.counted(line, usual.isEmpty()));
         }
         return usual;
@@ -70,60 +63,44 @@ final class Lengths implements Manner {
 
         /** "Vine right and touch - 4 counts": a length of steps and no fact about the dance. */
         private static boolean fillsItsLength(SheetLine line) {
-            List<int[]> places = stated(line.text());
+            List<StatedLengths.Stated> places = StatedLengths.in(line.text());
             int from = line.text().indexOf(':') + 1;
             int fitting = 0;
-            for (int[] place : places) {
-                String steps = from > place[0] ? "" : line.text().substring(from, place[0]);
-                String counted = "1-" + Math.max(2, place[2]) + " "
+            for (StatedLengths.Stated place : places) {
+                String steps = from > place.from() ? "" : line.text().substring(from, place.from());
+                String counted = "1-" + Math.max(2, place.counts()) + " "
                         + OPENING.matcher(steps).replaceFirst("");
                 fitting += LineFit.fits(counted) ? 1 : 0;
-                from = place[1];
+                from = place.to();
             }
             return fitting * 2 > places.size();
         }
 
         private SheetLine lengths(SheetLine line) {
             Matcher head = HEAD.matcher(line.text());
-            if (head.find() && isLength(head.group(1))) {
+            if (head.find() && StatedLengths.isLength(head.group(1))) {
                 return line.with(0, head.end(), next(Integer.parseInt(head.group(1))) + " ");
             }
-            List<int[]> places = stated(line.text());
+            List<StatedLengths.Stated> places = StatedLengths.in(line.text());
             if (places.isEmpty()) {
                 return usualLength(line);
             }
             SheetLine counted = line;
             int by = 0;
-            for (int[] place : places) {
-                String counts = "(" + next(place[2]) + ")";
-                counted = counted.with(place[0] + by, place[1] + by, " " + counts);
-                by += counts.length() + 1 - (place[1] - place[0]);
+            for (StatedLengths.Stated place : places) {
+                String counts = "(" + next(place.counts()) + ") ";
+                counted = counted.with(place.from() + by, place.to() + by, " " + counts);
+                by += counts.length() + 1 - (place.to() - place.from());
             }
             return counted;
-        }
-
-        private static List<int[]> stated(String text) {
-            List<int[]> places = new ArrayList<>();
-            Matcher stated = STATED.matcher(text);
-            while (stated.find()) {
-                for (int group = 1; group <= stated.groupCount(); group++) {
-                    if (stated.group(group) != null && isLength(stated.group(group))) {
-                        places.add(new int[] {stated.start(), stated.end(), Integer.parseInt(stated.group(group))});
-                    }
-                }
-            }
-            return places;
-        }
-
-        private static boolean isLength(String digits) {
-            int length = Integer.parseInt(digits);
-            return length >= 1 && length <= LONGEST;
         }
 
         /** As long as its figures usually are. */
         private SheetLine usualLength(SheetLine line) {
             int from = line.firstColumn() - 1;
-            boolean counted = CountGroup.read(line.text()).isPresent()
+            boolean counted = CountPlaces.of(line.text(), last).stream()
+                            .anyMatch(each -> each.group().counts().size() > 1)
+                    || CountGroup.read(line.text()).isPresent()
                     || RepeatCall.read(line.text(), from).isPresent();
             List<Phrase> phrases = counted ? List.of() : LineFit.phrases(line.text(), from);
             if (phrases.isEmpty() || !phrases.stream().allMatch(Phrase::readable)) {

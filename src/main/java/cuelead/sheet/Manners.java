@@ -11,9 +11,13 @@ final class Manners {
             new SpokenCounts(),
             new DigitRuns(),
             new NumberedHeadings(),
+            new NumberedSteps().then(new Lengths()),
+            new NumberedSteps().then(new RunningTotals()),
             new SideBySide(),
             new Lengths(),
+            new RunningTotals(),
             new ListNumbers().then(new Lengths()),
+            new ListNumbers().then(new RunningTotals()),
             new Paragraphs(),
             new Paragraphs().then(new Lengths()));
     private static final int LONGEST_LINE = 2000;
@@ -28,7 +32,8 @@ final class Manners {
         }
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
-        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(figures)));
+        List<SheetLine> joined = NumberedSteps.counted(JoinedCounts.where(figures));
+        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(joined));
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;
         for (Manner manner : TRIED) {

@@ -1,13 +1,14 @@
 package cuelead.sheet;
 
+import cuelead.dance.Metre;
 import cuelead.dance.Part;
+import cuelead.dance.RunOver;
 import cuelead.dance.Section;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 
 /** The parts of a dance while their sections are read; one part, A, for an ordinary dance. */
@@ -61,7 +62,8 @@ final class PartsDraft {
         }
         int expected = bracketEnds.getOrDefault(part, counts()) + 1;
         bracketEnds.put(part, head.last());
-        if (head.first() == expected || head.first() == counts() + 1 || head.first() == 1) {
+        int local = 1 + RunOver.behind(sections(), Metre.EIGHTS);
+        if (head.first() == expected || head.first() == counts() + 1 || head.first() == 1 || head.first() == local) {
             return;
         }
         boolean gap = head.first() > expected;
@@ -92,8 +94,12 @@ final class PartsDraft {
                 .sum();
     }
 
-    Optional<Section> first() {
-        return parts.values().stream().flatMap(List::stream).findFirst();
+    /** Of the sections of all parts, in counts. */
+    List<Integer> lengths() {
+        return parts.values().stream()
+                .flatMap(List::stream)
+                .map(Section::length)
+                .toList();
     }
 
     /** In the order in which they are first written; {@code sequence} as the sheet states it, else empty. */

@@ -104,11 +104,20 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
             return false;
         }
         CountGroup upper = counted.get(0).group();
-        boolean range = upper.counts().size() >= SHORTEST_HEADING
-                && upper.counts().stream().allMatch(Count::isWhole);
+        boolean range = whole(upper) >= SHORTEST_HEADING && isUnbroken(upper);
         return range
                 && below.filter(row -> !row.counted.isEmpty() && contains(upper, row))
                         .isPresent();
+    }
+
+    private static int whole(CountGroup group) {
+        return (int) group.counts().stream().filter(Count::isWhole).count();
+    }
+
+    /** "1-8", "1-8&", "&1-8", "1-8&1": halves only at its ends. */
+    private static boolean isUnbroken(CountGroup group) {
+        List<Count> counts = group.counts();
+        return counts.subList(1, Math.max(1, counts.size() - 2)).stream().allMatch(Count::isWhole);
     }
 
     /** Counts that begin at 1 begin anew in every section, so only the very next line tells. */
@@ -116,9 +125,9 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
         int first = upper.counts().get(0).number();
         boolean shorter = last(below.counted.get(0).group()) < last(upper);
         boolean local = below.firstCount() == 1
-                && upper.counts().size() % 2 == 0
-                && (upper.counts().size() >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
-                && (first - 1) % upper.counts().size() == 0;
+                && whole(upper) % 2 == 0
+                && (whole(upper) >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
+                && (first - 1) % whole(upper) == 0;
         boolean near = first > 1 || below.line.number() - line.number() == 1 || below.counted.size() > 1;
         return (below.firstCount() == first || local) && shorter && near;
     }

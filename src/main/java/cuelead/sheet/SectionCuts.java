@@ -9,6 +9,12 @@ final class SectionCuts {
     private int last;
     private boolean bracketed;
     private boolean fresh = true;
+    /** Whether the last count is the first of the next section, danced on from an "and". */
+    private boolean over;
+    /** Sections that began with 1 again behind a whole one; of so many, a count behind the last one is one too many. */
+    private int begunAnew;
+
+    private static final int MANNER = 2;
 
     SectionCuts(int countsInSection) {
         this.countsInSection = countsInSection;
@@ -39,7 +45,10 @@ final class SectionCuts {
         boolean whole = written >= countsInSection && written % countsInSection == 0;
         boolean runsOn = first == last + 1;
         boolean again = first == 1 && last >= countsInSection;
-        return !fresh && !bracketed && ((whole && runsOn) || (again && last % countsInSection == 0));
+        boolean goesOn = over && (first == 2 || runsOn);
+        return !fresh
+                && !bracketed
+                && ((whole && runsOn && begunAnew < MANNER) || (again && last % countsInSection == 0) || goesOn);
     }
 
     /** The count behind the last one, as the section numbers them: from 1 where it begins. */
@@ -53,15 +62,19 @@ final class SectionCuts {
 
     /** Whether counts from here on may be those of a new section. */
     boolean mayBegin(int first) {
-        return first == 1 || (first == last + 1 && last % countsInSection == 0);
+        boolean runsOn = first == last + 1 && (over || last % countsInSection == 0);
+        return first == 1 || runsOn || (over && first == 2);
     }
 
     void count(CountGroup group) {
         int first = first(group);
+        begunAnew += fresh && first == 1 && last == countsInSection ? 1 : 0;
+        begunAnew = last > countsInSection ? 0 : begunAnew;
         if (fresh || beginsSection(group)) {
             base = first - 1;
         }
         fresh = false;
+        over = group.runsOver(countsInSection);
         last = Math.max(group.counts().get(group.counts().size() - 1).number(), first);
     }
 }

@@ -4,6 +4,7 @@ import cuelead.dance.Count;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Metre;
 import cuelead.dance.OwnCall;
+import cuelead.dance.RunOver;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.ArrayList;
@@ -21,10 +22,11 @@ final class SectionDraft {
     private final String name;
     private final String heading;
     private final int line;
-    private final int statedLength;
+    private final int taken;
     private final List<Step> steps = new ArrayList<>();
     private final List<OwnCall> calls = new ArrayList<>();
     private final TreeMap<Integer, Integer> lineOfCount = new TreeMap<>();
+    private int statedLength;
     private int base;
     private boolean begun;
     private boolean doubted;
@@ -33,13 +35,15 @@ final class SectionDraft {
      * @param base         counts before its first one where its numbers run on (9-16); 0 where they begin again or
      *                     that is still to be seen
      * @param statedLength its length as its bracket says; 0 where it says none
+     * @param taken        counts of it that the section above has danced: its numbers may begin with 2
      */
-    SectionDraft(String name, String heading, int line, int base, int statedLength) {
+    SectionDraft(String name, String heading, int line, int base, int statedLength, int taken) {
         this.name = name;
         this.heading = heading;
         this.line = line;
         this.base = base;
         this.statedLength = statedLength;
+        this.taken = taken;
     }
 
     List<Step> steps() {
@@ -70,12 +74,24 @@ final class SectionDraft {
             int first = written.get(0).isWhole()
                     ? written.get(0).number()
                     : written.get(0).number() + 1;
-            int runningOn = base > 0 ? base : countsBefore;
-            base = first > runningOn && runningOn > 0 ? runningOn : 0;
+            base = taken > 0 && (first == 1 + taken || first == countsBefore + 1)
+                    ? begunAbove(first)
+                    : runningOn(first, base > 0 ? base : countsBefore);
         }
         return written.stream()
                 .map(count -> new Count(Math.max(0, count.number() - base), count.split()))
                 .toList();
+    }
+
+    private static int runningOn(int first, int before) {
+        return first > before ? before : 0;
+    }
+
+    /** A bracket may count what is danced above ([9-16]) or leave it out ([10-17]). */
+    private int begunAbove(int first) {
+        boolean counted = base % 2 == 0;
+        statedLength -= statedLength > 0 && counted ? taken : 0;
+        return first - 1;
     }
 
     /** Whether this count was written before, or a later one was. */
@@ -138,7 +154,8 @@ final class SectionDraft {
     }
 
     int length() {
-        return statedLength > 0 ? statedLength : Math.max(1, lastCount());
+        boolean over = lastCount() == statedLength + 1 && RunOver.endsOnFrom(steps, lastCount());
+        return statedLength > 0 && !over ? statedLength : Math.max(1, lastCount());
     }
 
     /** Reports counts that no line has, and counts beyond the bracket. */
@@ -157,7 +174,7 @@ final class SectionDraft {
                 number = end + 1;
             }
         }
-        if (statedLength > 0 && lastCount() > statedLength) {
+        if (statedLength > 0 && lastCount() > length()) {
             extra(problems);
         }
     }

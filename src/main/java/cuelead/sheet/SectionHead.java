@@ -2,7 +2,6 @@ package cuelead.sheet;
 
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -62,8 +61,8 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             if (framed && at < line.length() && line.charAt(at) == ']') {
                 at++;
             }
-            int[] range = range();
-            if (!named && range.length == 0) {
+            Optional<CountRange> range = range();
+            if (!named && range.isEmpty()) {
                 return Optional.empty();
             }
             skip();
@@ -72,10 +71,10 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
                 skip();
             }
             String heading = line.substring(at).strip();
-            boolean opens = partOnly && range.length == 0 && !numbered;
-            int first = range.length == 0 ? 0 : range[0];
-            return Optional.of(
-                    new SectionHead(part, first, range.length == 0 ? 0 : range[1], heading, opens, numbered));
+            boolean opens = partOnly && range.isEmpty() && !numbered;
+            int first = range.map(CountRange::first).orElse(0);
+            int last = range.map(CountRange::last).orElse(0);
+            return Optional.of(new SectionHead(part, first, last, heading, opens, numbered));
         }
 
         /** "Part A", or the letter alone before a bracket or a number: "A[1-8]", "B2". */
@@ -160,54 +159,24 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
         }
 
         private boolean isRange(int from) {
-            int mark = at;
-            at = from;
-            boolean found = range().length > 0;
-            at = mark;
-            return found;
+            return CountRange.at(line, from).isPresent();
         }
 
-        /** range := ( "[" | "(" ) number dash number ( "]" | ")" ) */
-        private int[] range() {
-            int mark = at;
-            skip();
-            while (at < line.length() && ":-".indexOf(line.charAt(at)) >= 0) {
-                at++;
-                skip();
+        /** A range in brackets, perhaps behind a colon or a dash. */
+        private Optional<CountRange> range() {
+            int from = spaces(at);
+            while (from < line.length() && ":-".indexOf(line.charAt(from)) >= 0) {
+                from = spaces(from + 1);
             }
-            boolean opened = at < line.length() && "[(".indexOf(line.charAt(at)) >= 0;
-            if (opened) {
-                at++;
-                skip();
-                OptionalInt first = digits();
-                skip();
-                boolean dash = at < line.length() && "-\u2013\u2014".indexOf(line.charAt(at)) >= 0;
-                at += dash ? 1 : 0;
-                skip();
-                OptionalInt last = digits();
-                skip();
-                boolean closed = at < line.length() && "])".indexOf(line.charAt(at)) >= 0;
-                if (first.isPresent() && dash && last.isPresent() && closed && fits(first, last)) {
-                    at++;
-                    return new int[] {first.getAsInt(), last.getAsInt()};
-                }
-            }
-            at = mark;
-            return new int[0];
+            Optional<CountRange> range = CountRange.at(line, from);
+            range.ifPresent(found -> at = found.end());
+            return range;
         }
 
-        private static boolean fits(OptionalInt first, OptionalInt last) {
-            return first.getAsInt() >= 1
-                    && last.getAsInt() >= first.getAsInt()
-                    && last.getAsInt() - first.getAsInt() < 128;
-        }
-
-        private OptionalInt digits() {
-            int start = at;
-            while (at < line.length() && Scanner.isDigit(line.charAt(at)) && at - start < 4) {
+        private void digits() {
+            while (at < line.length() && Scanner.isDigit(line.charAt(at))) {
                 at++;
             }
-            return start == at ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(line.substring(start, at)));
         }
 
         private String word(int from) {

@@ -7,6 +7,7 @@ import cuelead.dance.WallClaim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Gathers the tags of a sheet: a head that names their walls, below it sections of their own. */
 final class TagReader {
@@ -45,7 +46,7 @@ final class TagReader {
 
     /** Length in counts that the head states for its one section; 0 where it states none. */
     int statedCounts() {
-        return open.map(head -> head.note().counts().orElse(0)).orElse(0);
+        return open.map(head -> head.note().length()).orElse(0);
     }
 
     /** Closed sections of the open tag. */
@@ -123,15 +124,10 @@ final class TagReader {
         for (int i = 0; i < tags.size(); i++) {
             Tag tag = tags.get(i);
             WallNote note = notes.get(i);
-            if (note.section().isPresent() && !tag.afterWalls().isEmpty()) {
-                tags.set(
-                        i,
-                        new Tag(
-                                tag.part(),
-                                tag.afterWalls(),
-                                note.withoutCounts().place(starts),
-                                tag.statedFacing(),
-                                tag.line()));
+            OptionalInt place = note.placeOfTag(starts);
+            boolean within = place.orElse(0) > 0 && place.getAsInt() < starts.get(starts.size() - 1);
+            if (within && !tag.afterWalls().isEmpty()) {
+                tags.set(i, new Tag(tag.part(), tag.afterWalls(), place, tag.statedFacing(), tag.line()));
             }
         }
     }

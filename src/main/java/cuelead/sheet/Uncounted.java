@@ -5,6 +5,9 @@ import java.util.Optional;
 
 /** Gives a line that is danced without counts those that its figures usually take. */
 final class Uncounted {
+    /** Above this a touch or a kick would be held over several counts. */
+    private static final int STRAINED = 10;
+
     private Uncounted() {}
 
     /**
@@ -24,11 +27,11 @@ final class Uncounted {
         List<Phrase> phrases = LineFit.phrases(line.text(), from);
         boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
         int usual = readable ? UsualCounts.length(phrases) : 0;
-        boolean fits = usual > 0 && (length <= 1 || usual == length);
-        if (!fits) {
-            return Optional.empty();
+        if (usual > 0 && (length <= 1 || usual == length)) {
+            return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
         }
-        return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
+        return Optional.of(counted(first + "-" + (first + length - 1), line, from))
+                .filter(filled -> length > 1 && LineFit.cost(filled.text()) < STRAINED);
     }
 
     private static LaidLine counted(String counts, SheetLine line, int from) {

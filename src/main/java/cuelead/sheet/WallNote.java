@@ -14,6 +14,7 @@ import java.util.OptionalInt;
  * @param walls       wall numbers from 1
  * @param groups      how many of them stand together at each place: "on wall 2 and on walls 5 and 6" has 1 and 2
  * @param toldCounts  the numbers that stand with "count"
+ * @param places      those of them that tell where in the wall, and no length
  * @param sections    the numbers that stand with "section"
  * @param facings     the ways that it says they face there
  * @param startFacing the way that it says the wall begins
@@ -23,6 +24,7 @@ record WallNote(
         List<Integer> walls,
         List<Integer> groups,
         List<Integer> toldCounts,
+        List<Integer> places,
         List<Integer> sections,
         List<Facing> facings,
         Optional<Facing> startFacing,
@@ -31,6 +33,7 @@ record WallNote(
         walls = List.copyOf(walls);
         groups = List.copyOf(groups);
         toldCounts = List.copyOf(toldCounts);
+        places = List.copyOf(places);
         sections = List.copyOf(sections);
         facings = List.copyOf(facings);
     }
@@ -51,6 +54,7 @@ record WallNote(
                 List.of(wall),
                 List.of(1),
                 own(toldCounts, index),
+                own(places, index),
                 own(sections, index),
                 own(facings, index),
                 startFacing,
@@ -101,9 +105,16 @@ record WallNote(
         return claims;
     }
 
-    /** The length that a tag's head states is none of its place. */
-    WallNote withoutCounts() {
-        return new WallNote(walls, groups, List.of(), sections, facings, startFacing, number);
+    /** The length that the head of a tag states; 0 where it states none. */
+    int length() {
+        List<Integer> lengths = new ArrayList<>(toldCounts);
+        places.forEach(lengths::remove);
+        return lengths.isEmpty() ? 0 : lengths.get(0);
+    }
+
+    /** Where within its walls a tag comes; the length that its head states is none of its place. */
+    OptionalInt placeOfTag(List<Integer> starts) {
+        return new WallNote(walls, groups, places, places, sections, facings, startFacing, number).place(starts);
     }
 
     /** The count of the dance that section and count together tell; {@code starts} = counts before section 1, 2 ... */

@@ -27,6 +27,7 @@ final class WallNoteReader {
     private final List<Integer> walls = new ArrayList<>();
     private final List<Integer> groups = new ArrayList<>();
     private final List<Integer> counts = new ArrayList<>();
+    private final List<Integer> places = new ArrayList<>();
     private final List<Integer> sections = new ArrayList<>();
 
     WallNoteReader(List<Token> tokens) {
@@ -50,11 +51,14 @@ final class WallNoteReader {
             if (isWord(i, WALL) || isTime(i) || shortWall(i).isPresent()) {
                 walls(i);
             } else if (isWord(i, COUNT)) {
-                beside(i).ifPresent(counts::add);
+                count(i);
             } else if (isWord(i, SECTION) && !goesOnThere(i)) {
                 last(i + 1).ifPresent(sections::add);
             } else if (isWord(i, Set.of("after")) && isPlainCount(i + 1)) {
-                number(i + 1).ifPresent(counts::add);
+                number(i + 1).ifPresent(count -> {
+                    counts.add(count);
+                    places.add(count);
+                });
             } else if (tokens.get(i).is(Kind.WORD) && tokens.get(i).text().matches("s[1-9]\\d?")) {
                 sections.add(Integer.parseInt(tokens.get(i).text().substring(1)));
             }
@@ -65,6 +69,7 @@ final class WallNoteReader {
                 walls,
                 groups,
                 counts,
+                places,
                 sections,
                 facings(said, SaidFacing.When.HERE),
                 facings(said, SaidFacing.When.AT_WALL_START).stream().findFirst(),
@@ -85,6 +90,29 @@ final class WallNoteReader {
                 .map(SaidFacing::facing)
                 .toList();
     }
+
+    private void count(int unit) {
+        OptionalInt count = beside(unit);
+        count.ifPresent(counts::add);
+        count.ifPresent(told -> {
+            if (isPlaced(unit)) {
+                places.add(told);
+            }
+        });
+    }
+
+    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length. */
+    private boolean isPlaced(int unit) {
+        boolean behind = last(unit + 1).isPresent();
+        int before = behind ? unit - 1 : unit - 2;
+        while (isWord(before, Set.of("the", "first", "of", "dancing", "all"))) {
+            before--;
+        }
+        return isWord(before, PLACING) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
+    }
+
+    private static final Set<String> PLACING =
+            Set.of("after", "following", "until", "till", "to", "through", "thru", "at", "end");
 
     /** "after 16" where no unit stands behind the number. */
     private boolean isPlainCount(int at) {

@@ -23,6 +23,7 @@ final class Layouts {
         rows(all);
         places(all);
         PageLayouts.addTo(all);
+        CribLayouts.addTo(all);
         return all;
     }
 

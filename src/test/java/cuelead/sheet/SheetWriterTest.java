@@ -10,12 +10,12 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is written reads back to the same dance, and nothing is wrong with it. */
+/** Every sheet that is written reads back to the same dance, and nothing else is wrong with it. */
 class SheetWriterTest {
     static Stream<String> sheets() {
         return Stream.concat(
                 Stream.of("1_porch_light_ramble", "3_lantern_tide"),
-                StyleSheetsTest.unblamed().map(name -> "styles/" + name));
+                StyleSheetsTest.names().map(name -> "styles/" + name));
     }
 
     @ParameterizedTest
@@ -28,10 +28,7 @@ class SheetWriterTest {
         assertEquals(dance.header(), again.header(), written);
         assertEquals(dance.sequence(), again.sequence(), written);
         assertEquals(walls(dance), walls(again), written);
-        assertEquals(
-                List.of(),
-                DanceCheck.check(again, name).stream().map(Problem::message).toList(),
-                written);
+        assertEquals(kinds(dance), kinds(again), written);
     }
 
     /** What is written twice is the same text. */
@@ -40,6 +37,11 @@ class SheetWriterTest {
     void writingIsSettled(String name) {
         String written = SheetWriter.write(dance(SampleSheetsTest.text(name + ".txt")));
         assertEquals(written, SheetWriter.write(dance(written)));
+    }
+
+    /** What is wrong with a dance is wrong with it when it is written. */
+    private static List<String> kinds(Dance dance) {
+        return DanceCheck.check(dance, "sheet.txt").stream().map(Problem::kind).toList();
     }
 
     private static String walls(Dance dance) {
