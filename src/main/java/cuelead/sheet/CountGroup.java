@@ -17,43 +17,6 @@ import java.util.Optional;
 record CountGroup(List<Count> counts, int column, int end) {
     private static final int LARGEST = 999;
     private static final int LONGEST_RANGE = 64;
-    private static final List<String> UNITS = List.of(
-            "count",
-            "counts",
-            "ct",
-            "cts",
-            "c",
-            "beat",
-            "beats",
-            "wall",
-            "walls",
-            "w",
-            "bpm",
-            "mpm",
-            "x",
-            "times",
-            "time",
-            "restart",
-            "restarts",
-            "tag",
-            "tags",
-            "bridge",
-            "bridges",
-            "o",
-            "second",
-            "seconds",
-            "sec",
-            "secs",
-            "minutes",
-            "min",
-            "steps",
-            "more",
-            "parts",
-            "sections",
-            "eights",
-            "sixes",
-            "bars");
-
     private static final List<String> HEADS = List.of("count", "counts", "ct", "cts", "beat", "beats");
 
     CountGroup {
@@ -102,7 +65,7 @@ record CountGroup(List<Count> counts, int column, int end) {
                 more = next();
             }
             boolean ends = end >= line.length() || !Character.isLetterOrDigit(line.charAt(end));
-            if (counts.isEmpty() || !ends || isUnitAhead()) {
+            if (counts.isEmpty() || !ends || CountUnits.stand(line, end, counts.size())) {
                 return Optional.empty();
             }
             return Optional.of(new CountGroup(counts, start + 1, end));
@@ -115,16 +78,6 @@ record CountGroup(List<Count> counts, int column, int end) {
                 at += word.length();
                 skipSpaces();
             }
-        }
-
-        /** "32 counts" tells a length, "104 BPM" a tempo: no counts to dance. */
-        private boolean isUnitAhead() {
-            at = end;
-            skipSpaces();
-            if (at < line.length() && (line.charAt(at) == '-' || line.charAt(at) == '/')) {
-                at++;
-            }
-            return UNITS.contains(wordAt(at));
         }
 
         /** next := [&|a] | [dash | comma | space] number */

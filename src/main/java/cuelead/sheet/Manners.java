@@ -28,7 +28,7 @@ final class Manners {
         }
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
-        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(figures)));
+        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(ListedCounts.joined(figures))));
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;
         for (Manner manner : TRIED) {

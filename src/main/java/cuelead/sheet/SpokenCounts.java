@@ -50,7 +50,7 @@ final class SpokenCounts implements Manner {
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
-        return usual;
+        return ListedCounts.joined(usual);
     }
 
     /** Whether so many lines are counted in words that it is the manner of the whole sheet. */
@@ -129,7 +129,7 @@ final class SpokenCounts implements Manner {
                 .replaceAll(word -> {
                     int number = NUMBERS.indexOf(word.group().toLowerCase(Locale.ROOT)) + 1;
                     boolean and = word.group().equalsIgnoreCase("and");
-                    return number > 0 ? String.valueOf(number) : and ? "&" : "-";
+                    return number > 0 ? String.valueOf(number) : and ? "and" : "-";
                 })
                 .replaceAll("(?<=\\d)\\s+(?=\\d)", ",");
     }
