@@ -37,7 +37,7 @@ enum LineKind {
         if (addsToWall(line)) {
             return TAG;
         }
-        if (isAgain(line)) {
+        if (isAgain(line) || DanceAgain.isTold(line)) {
             return REPEAT;
         }
         if (SequenceReader.isSequence(line)) {
@@ -151,8 +151,15 @@ enum LineKind {
         boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
         boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
         boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
-        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens());
+        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens()) || isCountedRepeat(line);
         return told && words.size() <= LONGEST_AGAIN && !part;
+    }
+
+    /** "7-8 the same again" */
+    private static boolean isCountedRepeat(SheetLine line) {
+        return CountGroup.read(line.text())
+                .flatMap(group -> RepeatCall.read(line.text(), group.end()))
+                .isPresent();
     }
 
     private static final int LONGEST_AGAIN = 9;

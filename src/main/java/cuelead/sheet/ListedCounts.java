@@ -10,8 +10,8 @@ import java.util.regex.Pattern;
  * spoken, "and" may just as well be the half count between two; whichever fills its counts is meant.
  */
 final class ListedCounts {
-    private static final String AND = "(?:\\s*,)?\\s*(?:and|und|et|then|plus|&)\\s*";
-    private static final String RUN = "(\\d{1,2}(?:\\s*,\\s*\\d{1,2})*(?:" + AND + "\\d{1,2})+)(?![\\d/:])";
+    private static final String AND = "(?:\\s*,)?\\s*(?:and|und|et|y|then|plus|&)\\s*";
+    private static final String RUN = "(\\d{1,2}(?:\\s*,\\s*\\d{1,2})*(?:" + AND + "\\d{1,2})+)(?![\\d/]|:\\d)";
     private static final String UNIT = "(?:on|for|during|over|counts?|cts?\\.?|beats?)";
     private static final Pattern HEAD = Pattern.compile(
             "^\\W*(?:(?:and|then|next|now)\\b[ ,]*)?(?:the\\s+)?(?:" + UNIT + "\\b\\s*)*" + RUN, Pattern.CASE_INSENSITIVE);

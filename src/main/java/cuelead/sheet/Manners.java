@@ -27,7 +27,7 @@ final class Manners {
             return SheetLayout.laid(lines);
         }
         SpokenCounts spoken = new SpokenCounts();
-        List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
+        List<SheetLine> figures = CountOpeners.left(spoken.isPlain(lines) ? spoken.usual(lines) : lines);
         List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(ListedCounts.joined(figures))));
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;

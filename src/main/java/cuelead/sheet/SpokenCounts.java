@@ -18,7 +18,7 @@ final class SpokenCounts implements Manner {
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
     /** "3and4", "1 and 2" */
     private static final Pattern AND_BETWEEN = Pattern.compile(
-            "^(\\W*\\d+(?:[-, ]+\\d+)*)(\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)", Pattern.CASE_INSENSITIVE);
+            "^(\\W*\\d+(?:(?:[-, ]+| and )\\d+)*)((?! and )\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)", Pattern.CASE_INSENSITIVE);
 
     private static final int SHORTEST_SPEAKER = 4;
     private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
@@ -27,8 +27,8 @@ final class SpokenCounts implements Manner {
     private static final String RUN = AND + "?(?:" + MANY + "|" + NUMBER + ")\\b";
     /** At the head of a line one word alone is parted from what follows. */
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*(?:(?:on |beats? |counts? |cts?\\.? ))?(" + AND + "?" + MANY + "\\b|" + RUN
-                    + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s))",
+            "^\\W*(?:" + CountOpeners.OPENER + ")?(" + AND + "?" + MANY + "\\b|" + RUN
+                    + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s)|(?<=(?:on|count|beat) )" + NUMBER + "\\b)",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern BRACKETED = Pattern.compile(
@@ -43,6 +43,10 @@ final class SpokenCounts implements Manner {
 
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
+        return ListedCounts.joined(CountOpeners.left(inFigures(lines)));
+    }
+
+    private static List<SheetLine> inFigures(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
@@ -50,12 +54,12 @@ final class SpokenCounts implements Manner {
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
-        return ListedCounts.joined(usual);
+        return usual;
     }
 
     /** Whether so many lines are counted in words that it is the manner of the whole sheet. */
     boolean isPlain(List<SheetLine> lines) {
-        List<SheetLine> usual = usual(lines);
+        List<SheetLine> usual = inFigures(lines);
         int changed = 0;
         int counted = 0;
         for (int i = 0; i < lines.size(); i++) {
@@ -70,7 +74,7 @@ final class SpokenCounts implements Manner {
         SheetLine joined = line;
         Matcher and = AND_BETWEEN.matcher(joined.text());
         while (and.find()) {
-            joined = joined.with(and.start(2), and.end(2), "&");
+            joined = joined.with(and.start(2), and.end(2), " and ");
             and = AND_BETWEEN.matcher(joined.text());
         }
         return joined;
