@@ -53,18 +53,33 @@ final class FacingCheck {
      */
     private void clockMarks() {
         for (Part part : dance.parts()) {
-            marksOf(part, Facing.FRONT);
+            problems.addAll(marksOf(part));
         }
         for (Tag tag : dance.tags()) {
             if (tag.afterWalls().size() == 1
                     && !dance.isPhrased()
                     && isWallKnown(tag.afterWalls().get(0))) {
-                marksOf(tag.part(), walls.before(tag, tag.afterWalls().get(0)));
+                problems.addAll(marksOf(tag.part(), walls.before(tag, tag.afterWalls().get(0))));
             }
         }
     }
 
-    private void marksOf(Part part, Facing start) {
+    /** The marks of a part may be told as if it began at the front, or as it begins somewhere in the sequence. */
+    private List<Problem> marksOf(Part part) {
+        List<Problem> fewest = marksOf(part, Facing.FRONT);
+        if (dance.isPhrased()) {
+            List<Facing> facings = walls.alongSequence();
+            for (int i = 0; i < dance.sequence().size(); i++) {
+                boolean here = dance.sequence().get(i).equals(part.name());
+                List<Problem> wrong = here ? marksOf(part, facings.get(i)) : fewest;
+                fewest = wrong.size() < fewest.size() ? wrong : fewest;
+            }
+        }
+        return fewest;
+    }
+
+    private List<Problem> marksOf(Part part, Facing start) {
+        List<Problem> wrong = new ArrayList<>();
         int carried = 0;
         Counts checked = Counts.ZERO;
         for (ClockMark mark : dance.claims().clockMarks()) {
@@ -75,16 +90,17 @@ final class FacingCheck {
             int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
             boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
             if (off != 0 && off != carried && !doubtful) {
-                error(
+                wrong.add(error(
                         "wrong_clock",
                         mark.line(),
                         mark.column(),
                         "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
-                        "Write " + real.clock() + ", or correct the turn before it.");
+                        "Write " + real.clock() + ", or correct the turn before it."));
             }
             carried = off;
             checked = mark.afterCounts();
         }
+        return wrong;
     }
 
     private void statedWalls() {
@@ -96,13 +112,13 @@ final class FacingCheck {
         int net = Math.floorMod(known.get().degrees(), 360);
         int real = known.get().walls();
         if (stated > 0 && stated != real) {
-            error(
+            problems.add(error(
                     "wrong_walls",
                     dance.claims().wallsLine(),
                     0,
                     "The header says " + walls(stated) + ", but the turns add up to " + degrees(net) + ", which makes "
                             + walls(real) + ".",
-                    "Write " + walls(real) + ", or check the turns.");
+                    "Write " + walls(real) + ", or check the turns."));
         }
     }
 
@@ -226,17 +242,17 @@ final class FacingCheck {
 
     private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {
         if (stated.isPresent() && !stated.get().equals(real)) {
-            error(
+            problems.add(error(
                     kind,
                     line,
                     0,
                     where + " the dancers face " + real.clock() + ", not "
                             + stated.get().clock() + ".",
-                    "Write " + real.clock() + ", or check the wall and the count.");
+                    "Write " + real.clock() + ", or check the wall and the count."));
         }
     }
 
-    private void error(String kind, int line, int column, String sentence, String tryThis) {
-        problems.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    private Problem error(String kind, int line, int column, String sentence, String tryThis) {
+        return new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis);
     }
 }

@@ -51,9 +51,12 @@ final class SectionCuts {
         return countsInSection;
     }
 
-    /** Whether counts from here on may be those of a new section. */
+    /** Whether counts from here on may be those of a new section, perhaps behind counts that are left out. */
     boolean mayBegin(int first) {
-        return first == 1 || (first == last + 1 && last % countsInSection == 0);
+        boolean leftOut = first > last + 1 && last > 0 && first - last <= countsInSection;
+        return first == 1
+                || (first == last + 1 && last % countsInSection == 0)
+                || (leftOut && (first - 1) % countsInSection == 0);
     }
 
     void count(CountGroup group) {
