@@ -42,6 +42,9 @@ final class SectionDraft {
         this.statedLength = statedLength;
     }
 
+    /** A section that begins behind a multiple of it does so though the one above is too short. */
+    private static final int WHOLE = 8;
+
     List<Step> steps() {
         return steps;
     }
@@ -71,7 +74,8 @@ final class SectionDraft {
                     ? written.get(0).number()
                     : written.get(0).number() + 1;
             int runningOn = base > 0 ? base : countsBefore;
-            base = first > runningOn && runningOn > 0 ? runningOn : 0;
+            boolean leftOut = first > runningOn + 1 && (first - 1) % WHOLE == 0;
+            base = first > runningOn && runningOn > 0 ? leftOut ? first - 1 : runningOn : 0;
         }
         return written.stream()
                 .map(count -> new Count(Math.max(0, count.number() - base), count.split()))
