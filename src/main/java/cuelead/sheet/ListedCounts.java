@@ -61,11 +61,10 @@ final class ListedCounts {
     private static String usual(SheetLine line, Matcher run, String counts) {
         String list = SIGN.matcher(counts).replaceAll(",");
         String half = SIGN.matcher(counts).replaceAll("&");
-        SheetLine listed = line.with(run.start(1), run.end(1), list);
-        SheetLine split = line.with(run.start(1), run.end(1), half);
-        int commas = cost(listed, list);
-        int halves = cost(split, half);
-        boolean each = commas < LineFit.IMPOSSIBLE && actions(listed, list) == list.split(",", -1).length;
+        List<String> steps = steps(line.text(), run);
+        int commas = cost(list, steps);
+        int halves = cost(half, steps);
+        boolean each = commas < LineFit.IMPOSSIBLE && actions(list, steps) == list.split(",", -1).length;
         boolean told = TOLD.matcher(run.group()).find() && (commas < STRAINED || commas == halves);
         return each || told || commas < halves ? list : half;
     }
@@ -76,28 +75,44 @@ final class ListedCounts {
     /** Above this a touch or a kick would be held over several counts. */
     private static final int STRAINED = 10;
 
-    private static int actions(SheetLine line, String counts) {
-        return steps(line, counts).stream()
-                .mapToInt(steps -> LineFit.phrases(
-                                steps,
-                                CountGroup.read(steps).map(CountGroup::end).orElse(0))
-                        .size())
+    private static int actions(String counts, List<String> steps) {
+        return steps.stream()
+                .filter(each -> LineFit.fits(counts + " " + each))
+                .mapToInt(each -> LineFit.phrases(each, 0).size())
                 .max()
                 .orElse(0);
     }
 
-    private static int cost(SheetLine line, String counts) {
-        return steps(line, counts).stream().mapToInt(LineFit::cost).min().orElse(LineFit.IMPOSSIBLE);
+    private static int cost(String counts, List<String> steps) {
+        return steps.stream()
+                .mapToInt(each -> LineFit.cost(counts + " " + each))
+                .min()
+                .orElse(LineFit.IMPOSSIBLE);
     }
 
-    /** The steps that stand with these counts, the counts before them. */
-    private static List<String> steps(SheetLine line, String counts) {
-        Row row = Row.of(line, 0, false);
-        return CountPlaces.of(line.text(), 0).stream()
-                .filter(each -> each.group().written(line.text()).equals(counts))
-                .map(each -> LaidRow.line(row, each).text())
-                .toList();
+    /**
+     * What stands behind these counts up to the next ones; unless the line begins with its counts, also what stands
+     * before them from the last ones on.
+     */
+    private static List<String> steps(String text, Matcher run) {
+        int from = 0;
+        int to = text.length();
+        Matcher other = OTHER.matcher(text);
+        while (other.find()) {
+            from = other.end() <= run.start() ? other.end() : from;
+            to = other.start() >= run.end(1) ? Math.min(to, other.start()) : to;
+        }
+        String behind = bare(text.substring(run.end(1), to));
+        boolean headed = CountGroup.read(text).isPresent();
+        return headed ? List.of(behind) : List.of(behind, bare(text.substring(from, run.start())));
     }
+
+    private static String bare(String steps) {
+        return steps.replaceAll("^[\\s:.,)\\]=-]+|[\\s(\\[]+$", "");
+    }
+
+    private static final Pattern OTHER =
+            Pattern.compile("(?:\\b" + UNIT + "\\s+|[(\\[]\\s*)+\\d{1,2}[\\d ,&-]*[)\\]]?", Pattern.CASE_INSENSITIVE);
 
     private static boolean isRising(String counts) {
         String[] numbers = counts.split("\\D+", -1);
@@ -117,8 +132,9 @@ final class ListedCounts {
             Matcher run = HEAD.matcher(line.text());
             if (run.find() && HALF.matcher(run.group(1)).find() && isRising(run.group(1))) {
                 String listed = SIGN.matcher(run.group(1)).replaceAll(",");
-                boolean halves = cost(line, run.group(1)) < LineFit.IMPOSSIBLE;
-                boolean lists = cost(line.with(run.start(1), run.end(1), listed), listed) < LineFit.IMPOSSIBLE;
+                List<String> steps = steps(line.text(), run);
+                boolean halves = cost(run.group(1), steps) < LineFit.IMPOSSIBLE;
+                boolean lists = cost(listed, steps) < LineFit.IMPOSSIBLE;
                 half += halves ? 1 : 0;
                 list += lists && !halves ? 1 : 0;
             }

@@ -15,7 +15,7 @@ final class ShortRepeat {
             "thing", "that", "this", "these", "it", "all", "as", "the", "do", "now", "and", "then", "on", "to", "with",
             "side", "foot", "leg", "way", "whole", "once", "time", "times", "one", "just", "image", "leading", "starting",
             "beginning", "in", "your", "you", "we", "of", "what", "did", "before", "for", "a", "but", "direction", "steps",
-            "counts", "last", "so", "twice", "two");
+            "counts", "last", "so", "twice", "two", "are", "is", "back");
     private static final Set<String> LEFT = Set.of("left", "l", "lf");
     private static final Set<String> RIGHT = Set.of("right", "r", "rf");
 
