@@ -18,6 +18,7 @@ final class Characters {
         for (int i = 0; i < line.length(); i++) {
             plain.append(plain(line.charAt(i)));
         }
+        Emphasis.leave(plain);
         withoutLeaders(plain);
         withoutRules(plain);
         return withoutBullet(plain);

@@ -57,11 +57,16 @@ final class ClauseReader {
     /** "And" parts two actions, but not a foot and what it does ("LF + 1/4 turn left"), and not two sides of one: "heels and toes", "hips right and left" are told later. */
     private boolean isLink() {
         boolean link = terms.at(Kind.LINK) && nameLeft.isEmpty();
-        if (link && draft.isOnlyFeet()) {
+        if (link && draft.isOnlyFeet() && !beginsAction()) {
             terms.advance();
             return false;
         }
         return link;
+    }
+
+    /** "Walk right, left, right and kick left": the word leads to what another foot does. */
+    private boolean beginsAction() {
+        return draft.isParted() && terms.peek().text().equals("and") && terms.nextIs(Kind.VERB);
     }
 
     private void nameWord(Term term) {

@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
 final class LetterTitle {
     private static final Pattern LETTER = Pattern.compile(
             "^\\W*(?:subject|from|to|sent|date|cc|re|fwd?|dear|hi|hello|hey|hiya|greetings|good (?:morning|evening|afternoon)|howdy"
-                    + "|ok|okay|right|so|well|as promised|here'?s|here is|this is|thanks|hope)\\b",
+                    + "|ok|okay|right|so|well|as promised|here'?s|here is|this|the (?:new )?(?:dance|one)|our|my|thanks|hope)\\b",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern CALLED = Pattern.compile(
             "\\b(?i:(?:is|it's|its|i've|i have|we've|we have|was)?\\s*(?:called|named|titled|entitled|christened)(?: it| this(?: one)?)?"

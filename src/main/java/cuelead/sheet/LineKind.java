@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What a line of the sheet is, told from how it begins. */
 enum LineKind {
@@ -19,8 +20,11 @@ enum LineKind {
     /** "Start with a vine to the right": the first steps. */
     private static final Set<String> OPENERS = Set.of("with", "by", "on", "off", "out", "from");
 
+    /** "Finish with a rocking chair (4)": the last steps of every wall. */
+    private static final Pattern LENGTH = Pattern.compile("\\(\\d{1,2}(?: counts?)?\\)|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
+
     private static final Set<String> NOTES =
-            Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
+            Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock", "tip", "tips", "hint", "hints", "ps");
 
     static LineKind of(SheetLine line) {
         return line.kind();
@@ -52,7 +56,8 @@ enum LineKind {
         if (saysRestart(line)) {
             return RESTART;
         }
-        if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
+        boolean lasts = OPENERS.contains(second) && LENGTH.matcher(line.text()).find();
+        if (word.equals("ending") || (word.equals("finish") && !lasts) || word.equals("finale")) {
             return ENDING;
         }
         boolean opens = OPENERS.contains(second) && DanceLine.mayBeDanced(line);

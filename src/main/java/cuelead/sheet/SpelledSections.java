@@ -43,13 +43,13 @@ final class SpelledSections {
         return parted;
     }
 
-    /** Counts come next, with steps behind them. */
+    /** Steps with counts come next. */
     private static boolean begins(String words) {
         String usual = CountOpeners.left(List.of(new SheetLine(1, words))).get(0).text();
-        boolean counted = CountGroup.read(usual).isPresent() || SPOKEN.matcher(words).find();
+        boolean counted = !CountPlaces.of(usual, 0).isEmpty() || SPOKEN.matcher(words).find();
         return counted && DanceLine.isDanced(words);
     }
 
-    private static final Pattern SPOKEN = Pattern.compile(
-            "^" + CountOpeners.OPENER + "(?:" + NUMBER + ")\\b(?=.*\\b(?:" + NUMBER + ")\\b)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern SPOKEN =
+            Pattern.compile("\\b(?:on|for|counts?|beats?) (?:" + NUMBER + ")\\b", Pattern.CASE_INSENSITIVE);
 }

@@ -35,6 +35,10 @@ final class SpokenCounts implements Manner {
             "[(\\[](?:(?:on |beats? |counts? |cts?\\.? ))?(" + RUN + ")[)\\]]", Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND = Pattern.compile(
             "(?:\\s\\s|\\t|[-:,;] |\\b(?:on|counts?|beats?|for) )(" + RUN + ")\\s*\\.?$", Pattern.CASE_INSENSITIVE);
+    /** "Step right for one, close left to it for two" */
+    private static final Pattern WITHIN = Pattern.compile(
+            "\\b(?:on|for|counts?|beats?) (" + RUN + ")(?=\\s*(?:[,.;:)]|$|and\\b(?!\\s" + NUMBER + ")|then\\b))",
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -50,7 +54,7 @@ final class SpokenCounts implements Manner {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED);
+            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, WITHIN);
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
