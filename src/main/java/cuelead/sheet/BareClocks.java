@@ -50,13 +50,18 @@ final class BareClocks {
     }
 
     private static SheetLine hour(SheetLine line, Pattern place) {
-        Matcher found = place.matcher(line.text());
-        if (!found.find()) {
-            return line;
+        SheetLine told = line;
+        Matcher found = place.matcher(told.text());
+        int from = 0;
+        while (from <= told.text().length() && found.find(from)) {
+            String hour = found.group(1).toLowerCase(Locale.ROOT);
+            String clock = HOURS.getOrDefault(hour, hour) + ":00";
+            int end = place == TOLD.get(0) ? found.end() : found.end(1);
+            told = told.with(found.start(1), end, clock);
+            from = found.start(1) + clock.length();
+            found = place.matcher(told.text());
         }
-        String hour = found.group(1).toLowerCase(Locale.ROOT);
-        int end = place == TOLD.get(0) ? found.end() : found.end(1);
-        return line.with(found.start(1), end, HOURS.getOrDefault(hour, hour) + ":00");
+        return told;
     }
 
     /** Whether several lines end with an hour, on more than one wall or behind a turn, and none with another number. */

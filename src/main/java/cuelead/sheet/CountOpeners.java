@@ -19,6 +19,9 @@ final class CountOpeners {
     private static final Pattern TOLD =
             Pattern.compile("\\b(?:counts?|cts?|beats?|numbers?|on)\\b", Pattern.CASE_INSENSITIVE);
 
+    /** "Next 8: vine right, vine left": so many counts. */
+    private static final Pattern LENGTH = Pattern.compile("\\b(?:first|next)\\s*$", Pattern.CASE_INSENSITIVE);
+
     private CountOpeners() {}
 
     /** The same lines, beginning with their counts. */
@@ -43,6 +46,9 @@ final class CountOpeners {
     /** Several counts, or one that is told as such or parted from its steps; and steps behind them. */
     private static boolean isPlain(String text, CountGroup group, String opener) {
         String behind = text.substring(group.end());
+        if (group.counts().size() == 1 && LENGTH.matcher(opener).find()) {
+            return false;
+        }
         boolean counts = group.counts().size() > 1
                 || TOLD.matcher(opener).find()
                 || behind.matches("\\s*(?:[:.)=-]|(?:,|&|and\\b|to\\b)\\s*\\d).*");

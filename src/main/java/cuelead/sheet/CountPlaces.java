@@ -120,12 +120,12 @@ final class CountPlaces {
         List<FoundCounts> chain = new ArrayList<>(List.of(end));
         for (int i = found.size() - 2; i >= 0; i--) {
             if (chain.get(0).follows(found.get(i))
-                    && (found.get(i).bracketed() || found.get(i).isMany() || found.get(i).told())) {
+                    && (found.get(i).bracketed() || found.get(i).isMany() || found.get(i).told(line))) {
                 chain.add(0, found.get(i));
             }
         }
         boolean bracketed = chain.stream().allMatch(FoundCounts::bracketed);
-        boolean told = chain.stream().allMatch(FoundCounts::told);
+        boolean told = chain.stream().allMatch(each -> each.told(line));
         boolean sure = chain.size() > 1 && (bracketed || told);
         if (!sure && !isPartedBehind(end, lastCount)) {
             return List.of();

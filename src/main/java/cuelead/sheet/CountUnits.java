@@ -15,7 +15,7 @@ final class CountUnits {
 
     /** Whether such a word stands at this 0-based index, behind so many counts. */
     static boolean stand(String line, int end, int counts) {
-        List<Token> words = Scanner.tokens(line, end).stream().limit(LOOKED_AT).toList();
+        List<Token> words = Scanner.tokens(line.substring(0, Math.min(line.length(), end + LOOKED_AT)), end);
         int at = !words.isEmpty() && isJoint(words.get(0)) ? 1 : 0;
         if (at >= words.size() || !words.get(at).is(Token.Kind.WORD)) {
             return false;
@@ -25,7 +25,8 @@ final class CountUnits {
                 : UNITS.contains(words.get(at).text()) || words.get(at).text().matches("o'?clock");
     }
 
-    private static final int LOOKED_AT = 6;
+    /** Characters; what stands further away belongs to other steps. */
+    private static final int LOOKED_AT = 40;
 
     private static boolean isJoint(Token token) {
         return token.text().equals("-") || token.text().equals("/");

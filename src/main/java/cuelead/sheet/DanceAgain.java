@@ -9,7 +9,7 @@ final class DanceAgain {
             "beginning", "top", "start", "begin", "dance", "new", "next", "enjoy", "again", "over", "fun", "smile", "scratch");
     private static final Set<String> PLACES = Set.of(
             "count", "counts", "beat", "beats", "ct", "cts", "section", "sections", "after", "here", "during", "tag", "tags",
-            "when", "no", "times", "twice", "once", "there", "point", "facing", "only", "first", "then", "note", "step",
+            "when", "no", "times", "twice", "once", "there", "point", "facing", "only", "first", "note", "step",
             "steps", "replace", "change", "restarts", "marked", "sequence", "bridge", "ending");
     private static final int LONGEST = 10;
 

@@ -31,8 +31,8 @@ record FoundCounts(CountGroup group, int from, int to, boolean bracketed) {
     }
 
     /** "on 5", "for 3 and", "count 1": a word says that they are counts. */
-    boolean told() {
-        return !bracketed && from < group.column() - 1;
+    boolean told(String line) {
+        return !bracketed && !line.substring(from, group.column() - 1).isBlank();
     }
 
     boolean isMany() {

@@ -30,7 +30,7 @@ final class OwnCallReader {
         }
         Token last = tokens.get(tokens.size() - 1);
         boolean quoted = last.is(Token.Kind.QUOTED) || last.is(Token.Kind.UNCLOSED_QUOTE);
-        if (quoted && LineKind.of(line) == LineKind.SECTION) {
+        if (quoted && line.told().isPresent()) {
             problems.note(
                     "calls_without_counts",
                     line.number(),

@@ -10,6 +10,7 @@ import java.util.stream.IntStream;
 /** Sections told in words before their counts: "Section four: on count 1 ...", "In the second eight, counts 1-2 ...". */
 final class SpelledSections {
     private static final int MOST = 12;
+    private static final int WHOLE = 8;
     private static final String NUMBER = String.join(
             "|",
             IntStream.rangeClosed(1, MOST)
@@ -46,8 +47,10 @@ final class SpelledSections {
     /** Steps with counts come next. */
     private static boolean begins(String words) {
         String usual = CountOpeners.left(List.of(new SheetLine(1, words))).get(0).text();
-        boolean counted = !CountPlaces.of(usual, 0).isEmpty() || SPOKEN.matcher(words).find();
-        return counted && DanceLine.isDanced(words);
+        boolean first = CountPlaces.of(usual, 0).stream()
+                .limit(1)
+                .anyMatch(counted -> counted.group().counts().get(0).number() % WHOLE == 1);
+        return (first || SPOKEN.matcher(words).find()) && DanceLine.isDanced(words);
     }
 
     private static final Pattern SPOKEN =

@@ -39,6 +39,9 @@ final class SpokenCounts implements Manner {
     private static final Pattern WITHIN = Pattern.compile(
             "\\b(?:on|for|counts?|beats?) (" + RUN + ")(?=\\s*(?:[,.;:)]|$|and\\b(?!\\s" + NUMBER + ")|then\\b))",
             Pattern.CASE_INSENSITIVE);
+    /** "... touch L. On counts five and six step ..." */
+    private static final Pattern MANY_WITHIN = Pattern.compile(
+            "(?:\\b(?:counts|beats) |[.;] " + CountOpeners.OPENER + ")(" + MANY + ")\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -54,7 +57,7 @@ final class SpokenCounts implements Manner {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, WITHIN);
+            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN);
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }

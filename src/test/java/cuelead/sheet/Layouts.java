@@ -23,6 +23,7 @@ final class Layouts {
         rows(all);
         places(all);
         PageLayouts.addTo(all);
+        LetterLayouts.addTo(all);
         return all;
     }
 
