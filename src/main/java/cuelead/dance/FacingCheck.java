@@ -34,7 +34,7 @@ final class FacingCheck {
 
     private static List<Problem> straight(Dance dance, String file) {
         FacingCheck check = new FacingCheck(dance, file);
-        check.clockMarks();
+        check.problems.addAll(new ClockMarkCheck(dance, file).check());
         if (!dance.isPhrased()) {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
@@ -45,62 +45,6 @@ final class FacingCheck {
         }
         dance.claims().endings().forEach(check::ending);
         return check.problems;
-    }
-
-    /**
-     * Marks that are wrong by as much as the mark before follow from it and are not told again; the first one behind a
-     * line in doubt tells where the dancers face there.
-     */
-    private void clockMarks() {
-        for (Part part : dance.parts()) {
-            problems.addAll(marksOf(part));
-        }
-        for (Tag tag : dance.tags()) {
-            if (tag.afterWalls().size() == 1
-                    && !dance.isPhrased()
-                    && isWallKnown(tag.afterWalls().get(0))) {
-                problems.addAll(marksOf(tag.part(), walls.before(tag, tag.afterWalls().get(0))));
-            }
-        }
-    }
-
-    /** The marks of a part may be told as if it began at the front, or as it begins somewhere in the sequence. */
-    private List<Problem> marksOf(Part part) {
-        List<Problem> fewest = marksOf(part, Facing.FRONT);
-        if (dance.isPhrased()) {
-            List<Facing> facings = walls.alongSequence();
-            for (int i = 0; i < dance.sequence().size(); i++) {
-                boolean here = dance.sequence().get(i).equals(part.name());
-                List<Problem> wrong = here ? marksOf(part, facings.get(i)) : fewest;
-                fewest = wrong.size() < fewest.size() ? wrong : fewest;
-            }
-        }
-        return fewest;
-    }
-
-    private List<Problem> marksOf(Part part, Facing start) {
-        List<Problem> wrong = new ArrayList<>();
-        int carried = 0;
-        Counts checked = Counts.ZERO;
-        for (ClockMark mark : dance.claims().clockMarks()) {
-            if (!mark.part().equals(part.name())) {
-                continue;
-            }
-            Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
-            int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
-            boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
-            if (off != 0 && off != carried && !doubtful) {
-                wrong.add(error(
-                        "wrong_clock",
-                        mark.line(),
-                        mark.column(),
-                        "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
-                        "Write " + real.clock() + ", or correct the turn before it."));
-            }
-            carried = off;
-            checked = mark.afterCounts();
-        }
-        return wrong;
     }
 
     private void statedWalls() {

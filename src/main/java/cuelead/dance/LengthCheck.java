@@ -98,8 +98,9 @@ final class LengthCheck {
 
     /** A count left out or too many is told as such where it stands. */
     private void part(Claims.PartLength claim) {
-        Optional<Part> named =
-                dance.parts().stream().filter(part -> part.name().equals(claim.part())).findFirst();
+        Optional<Part> named = dance.parts().stream()
+                .filter(part -> part.name().equals(claim.part()))
+                .findFirst();
         int written = named.map(Part::counts).orElse(claim.counts());
         boolean bars = written % dance.header().metre().beatsInBar() == 0;
         if (written != claim.counts() && bars) {

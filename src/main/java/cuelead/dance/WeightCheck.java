@@ -130,7 +130,8 @@ final class WeightCheck {
                 step.column(),
                 "On count " + step.count().label() + " the " + foot.word() + " foot has a "
                         + step.action().word() + " to do, but it bears the weight.",
-                "Let the " + other + " foot do it, or let the " + other + " foot take the weight on the action before.");
+                "Let the " + other + " foot do it, or let the " + other
+                        + " foot take the weight on the action before.");
     }
 
     private Weight endWeight(Part part, Weight before) {

@@ -14,8 +14,7 @@ import java.util.stream.Collectors;
  * "(9)" and a last column of 12, 3, 6 and 9. They become "6:00".
  */
 final class BareClocks {
-    private static final Map<String, String> HOURS =
-            Map.of("twelve", "12", "three", "3", "six", "6", "nine", "9");
+    private static final Map<String, String> HOURS = Map.of("twelve", "12", "three", "3", "six", "6", "nine", "9");
     private static final String HOUR = "(12|3|6|9|twelve|three|six|nine)";
     private static final List<Pattern> TOLD = List.of(
             Pattern.compile(HOUR + "\\s*o'?\\s?clock\\b", Pattern.CASE_INSENSITIVE),
@@ -25,8 +24,8 @@ final class BareClocks {
                             + "(?![\\d:./-]|\\s*(?:counts?|beats?|cts?|walls?\\s|times?|steps?|o'?\\s?clock))\\b",
                     Pattern.CASE_INSENSITIVE),
             Pattern.compile("(?<![\\w@])@\\s*" + HOUR + "(?![\\d:./-])", Pattern.CASE_INSENSITIVE));
-    private static final Pattern LAST = Pattern.compile(
-            "(?:(?:\\s\\s|\\t)\\s*|[(\\[]\\s*)(12|3|6|9)\\s*[)\\]]?\\s*[.,]?\\s*$");
+    private static final Pattern LAST =
+            Pattern.compile("(?:(?:\\s\\s|\\t)\\s*|[(\\[]\\s*)(12|3|6|9)\\s*[)\\]]?\\s*[.,]?\\s*$");
     /** Lines that end so, as it is no accident. */
     private static final int FEWEST = 2;
 
@@ -71,14 +70,19 @@ final class BareClocks {
                 .filter(line -> LAST.matcher(line.text()).find())
                 .toList();
         Set<String> hours = ending.stream()
-                .map(line -> LAST.matcher(line.text()).results().findFirst().orElseThrow().group(1))
+                .map(line -> LAST.matcher(line.text())
+                        .results()
+                        .findFirst()
+                        .orElseThrow()
+                        .group(1))
                 .collect(Collectors.toSet());
         boolean turned = ending.stream().anyMatch(line -> DanceLine.mayTurn(line.text()));
         boolean other = lines.stream().filter(BareClocks::isCounted).anyMatch(BareClocks::endsOtherwise);
         return ending.size() >= FEWEST && hours.size() > 1 && turned && !other;
     }
 
-    private static final Pattern OTHER = Pattern.compile("(?:(?:\\s\\s|\\t)\\s*|[(\\[]\\s*)(\\d{1,2})\\s*[)\\]]?\\s*[.,]?\\s*$");
+    private static final Pattern OTHER =
+            Pattern.compile("(?:(?:\\s\\s|\\t)\\s*|[(\\[]\\s*)(\\d{1,2})\\s*[)\\]]?\\s*[.,]?\\s*$");
 
     private static boolean endsOtherwise(SheetLine line) {
         return OTHER.matcher(line.text()).find() && !LAST.matcher(line.text()).find();

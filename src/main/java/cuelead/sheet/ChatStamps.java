@@ -12,7 +12,8 @@ final class ChatStamps {
     private static final List<Pattern> KINDS = List.of(
             Pattern.compile("^\\s*[\\[(]" + DATE + TIME + "[\\])]\\s*(?:-\\s+)?" + NAME, Pattern.CASE_INSENSITIVE),
             Pattern.compile("^\\s*" + DATE + TIME + "\\s+-\\s+" + NAME, Pattern.CASE_INSENSITIVE),
-            Pattern.compile("^\\s*[\\p{L}][\\p{L} ]{0,24}[\\[(]" + DATE + TIME + "[\\])]:?\\s+", Pattern.CASE_INSENSITIVE),
+            Pattern.compile(
+                    "^\\s*[\\p{L}][\\p{L} ]{0,24}[\\[(]" + DATE + TIME + "[\\])]:?\\s+", Pattern.CASE_INSENSITIVE),
             Pattern.compile("^\\s*>+\\s*"));
     /** Lines that begin so, as it is no accident. */
     private static final int FEWEST = 4;
@@ -23,7 +24,9 @@ final class ChatStamps {
     static List<SheetLine> left(List<SheetLine> lines) {
         long written = lines.stream().filter(line -> !line.isBlank()).count();
         for (Pattern kind : KINDS) {
-            long stamped = lines.stream().filter(line -> kind.matcher(line.text()).find()).count();
+            long stamped = lines.stream()
+                    .filter(line -> kind.matcher(line.text()).find())
+                    .count();
             if (stamped >= FEWEST && stamped * 2 > written) {
                 return lines.stream().map(line -> left(line, kind)).toList();
             }

@@ -41,7 +41,8 @@ final class CountOpeners {
                 .orElse(line);
     }
 
-    private static final Pattern MANY = Pattern.compile("\\b(?:counts|cts|beats|steps|numbers)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern MANY =
+            Pattern.compile("\\b(?:counts|cts|beats|steps|numbers)\\b", Pattern.CASE_INSENSITIVE);
 
     /** Several counts, or one that is told as such or parted from its steps; and steps behind them. */
     private static boolean isPlain(String text, CountGroup group, String opener) {

@@ -120,7 +120,9 @@ final class CountPlaces {
         List<FoundCounts> chain = new ArrayList<>(List.of(end));
         for (int i = found.size() - 2; i >= 0; i--) {
             if (chain.get(0).follows(found.get(i))
-                    && (found.get(i).bracketed() || found.get(i).isMany() || found.get(i).told(line))) {
+                    && (found.get(i).bracketed()
+                            || found.get(i).isMany()
+                            || found.get(i).told(line))) {
                 chain.add(0, found.get(i));
             }
         }

@@ -6,9 +6,40 @@ import java.util.Set;
 /** Words behind a number that make it a length, a tempo or a name, and no count to dance: "32 counts", "104 BPM". */
 final class CountUnits {
     private static final Set<String> UNITS = Set.of(
-            "count", "counts", "ct", "cts", "c", "beat", "beats", "wall", "walls", "w", "bpm", "mpm", "times", "time",
-            "restart", "restarts", "tag", "tags", "bridge", "bridges", "o", "second", "seconds", "sec", "secs",
-            "minutes", "min", "steps", "more", "parts", "sections", "eights", "sixes", "bars");
+            "count",
+            "counts",
+            "ct",
+            "cts",
+            "c",
+            "beat",
+            "beats",
+            "wall",
+            "walls",
+            "w",
+            "bpm",
+            "mpm",
+            "times",
+            "time",
+            "restart",
+            "restarts",
+            "tag",
+            "tags",
+            "bridge",
+            "bridges",
+            "o",
+            "second",
+            "seconds",
+            "sec",
+            "secs",
+            "minutes",
+            "min",
+            "steps",
+            "more",
+            "parts",
+            "sections",
+            "eights",
+            "sixes",
+            "bars");
     private static final Set<String> CROSSED = Set.of("over", "across", "behind", "in", "beh", "infront");
 
     private CountUnits() {}

@@ -53,7 +53,8 @@ final class DanceLine {
         boolean foot = terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT));
         boolean turn = foot || terms.stream().anyMatch(DanceLine::isTurn);
         boolean turns = terms.stream()
-                .anyMatch(term -> term.is(Term.Kind.FRACTION) && (turn || Scanner.isDigit(term.text().charAt(0))));
+                .anyMatch(term -> term.is(Term.Kind.FRACTION)
+                        && (turn || Scanner.isDigit(term.text().charAt(0))));
         boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
         return turns || (foot && moves);
     }

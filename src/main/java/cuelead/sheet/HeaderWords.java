@@ -19,7 +19,8 @@ final class HeaderWords {
                     "BPM: "),
             Map.entry(Pattern.compile("(?<=\\d)\\s*beats (?:per|a) minute\\b", FLAGS), " bpm"),
             Map.entry(
-                    Pattern.compile("(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats)\\b(?!\\s*(?:a|per)\\b)", FLAGS),
+                    Pattern.compile(
+                            "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats)\\b(?!\\s*(?:a|per)\\b)", FLAGS),
                     " counts"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
             Map.entry(

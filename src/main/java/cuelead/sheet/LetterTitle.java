@@ -37,7 +37,10 @@ final class LetterTitle {
     }
 
     private static Optional<SheetLine> first(List<SheetLine> lines, Pattern name) {
-        return lines.stream().limit(NEAR).flatMap(line -> title(line, name).stream()).findFirst();
+        return lines.stream()
+                .limit(NEAR)
+                .flatMap(line -> title(line, name).stream())
+                .findFirst();
     }
 
     private static Optional<SheetLine> title(SheetLine line, Pattern name) {

@@ -21,10 +21,25 @@ enum LineKind {
     private static final Set<String> OPENERS = Set.of("with", "by", "on", "off", "out", "from");
 
     /** "Finish with a rocking chair (4)": the last steps of every wall. */
-    private static final Pattern LENGTH = Pattern.compile("\\(\\d{1,2}(?: counts?)?\\)|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
+    private static final Pattern LENGTH =
+            Pattern.compile("\\(\\d{1,2}(?: counts?)?\\)|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
 
-    private static final Set<String> NOTES =
-            Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock", "tip", "tips", "hint", "hints", "ps");
+    private static final Set<String> NOTES = Set.of(
+            "note",
+            "notes",
+            "option",
+            "options",
+            "styling",
+            "style",
+            "easy",
+            "easier",
+            "alternative",
+            "clock",
+            "tip",
+            "tips",
+            "hint",
+            "hints",
+            "ps");
 
     static LineKind of(SheetLine line) {
         return line.kind();

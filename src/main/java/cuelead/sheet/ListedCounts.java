@@ -14,10 +14,12 @@ final class ListedCounts {
     private static final String RUN = "(\\d{1,2}(?:\\s*,\\s*\\d{1,2})*(?:" + AND + "\\d{1,2})+)(?![\\d/]|:\\d)";
     private static final String UNIT = "(?:on|for|during|over|counts?|cts?\\.?|beats?)";
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*(?:(?:and|then|next|now)\\b[ ,]*)?(?:the\\s+)?(?:" + UNIT + "\\b\\s*)*" + RUN, Pattern.CASE_INSENSITIVE);
+            "^\\W*(?:(?:and|then|next|now)\\b[ ,]*)?(?:the\\s+)?(?:" + UNIT + "\\b\\s*)*" + RUN,
+            Pattern.CASE_INSENSITIVE);
     private static final Pattern WITHIN =
             Pattern.compile("(?:[(\\[]\\s*|\\b)(?:" + UNIT + "\\s+)+" + RUN, Pattern.CASE_INSENSITIVE);
-    private static final Pattern BRACKETED = Pattern.compile("[(\\[]\\s*" + RUN + "\\s*[)\\]]", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BRACKETED =
+            Pattern.compile("[(\\[]\\s*" + RUN + "\\s*[)\\]]", Pattern.CASE_INSENSITIVE);
     private static final Pattern SIGN = Pattern.compile(AND, Pattern.CASE_INSENSITIVE);
     /** A sign that stands for a half count wherever it is not said otherwise. */
     private static final Pattern HALF = Pattern.compile("^\\d+\\s*&\\s*\\d+$");

@@ -166,12 +166,7 @@ final class PhraseDraft {
         openNumber = OptionalInt.of(value);
     }
 
-    /** "Starting with the weight on your left you step": where it is before the step. */
     void weight(Foot foot) {
-        if (leads && isEmpty()) {
-            leads = false;
-            return;
-        }
         remarks = remarks.and(new Remarks(Optional.empty(), Optional.of(foot), false, false));
     }
 
@@ -216,11 +211,6 @@ final class PhraseDraft {
     /** Whether it runs straight on from an action, which it may describe further. */
     boolean runsOn() {
         return joint == Joint.RUN_ON;
-    }
-
-    /** Whether a comma or the like parts it from an action. */
-    boolean isParted() {
-        return joint == Joint.PARTED;
     }
 
     /** Whether a colon or a dash stands behind it, so that it may be the title of what follows. */

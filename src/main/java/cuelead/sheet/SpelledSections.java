@@ -20,8 +20,9 @@ final class SpelledSections {
             "first|second|third|fourth|fifth|sixth|seventh|eighth|1st|2nd|3rd|4th|5th|6th|7th|8th|next|last|final";
     private static final String UNIT = "(?:section|eight|8|set|block|phrase|verse)";
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*(?:(?:and|then|now|in|for|on|the|our|so|next)\\s+)*(?:" + UNIT + "\\s+(?:number\\s+|no\\.?\\s+)?(?:" + NUMBER
-                    + "|\\d{1,2})|(?:" + ORDINAL + ")\\s+" + UNIT + "(?:\\s+of\\s+\\d+)?)\\b\\s*(?:is\\b\\s*)?[-:,.;]+\\s*(?=\\w)",
+            "^\\W*(?:(?:and|then|now|in|for|on|the|our|so|next)\\s+)*(?:" + UNIT + "\\s+(?:number\\s+|no\\.?\\s+)?(?:"
+                    + NUMBER + "|\\d{1,2})|(?:" + ORDINAL + ")\\s+" + UNIT
+                    + "(?:\\s+of\\s+\\d+)?)\\b\\s*(?:is\\b\\s*)?[-:,.;]+\\s*(?=\\w)",
             Pattern.CASE_INSENSITIVE);
 
     private SpelledSections() {}
@@ -46,7 +47,8 @@ final class SpelledSections {
 
     /** Steps with counts come next. */
     private static boolean begins(String words) {
-        String usual = CountOpeners.left(List.of(new SheetLine(1, words))).get(0).text();
+        String usual =
+                CountOpeners.left(List.of(new SheetLine(1, words))).get(0).text();
         boolean first = CountPlaces.of(usual, 0).stream()
                 .limit(1)
                 .anyMatch(counted -> counted.group().counts().get(0).number() % WHOLE == 1);

@@ -18,7 +18,8 @@ final class SpokenCounts implements Manner {
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
     /** "3and4", "1 and 2" */
     private static final Pattern AND_BETWEEN = Pattern.compile(
-            "^(\\W*\\d+(?:(?:[-, ]+| and )\\d+)*)((?! and )\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)", Pattern.CASE_INSENSITIVE);
+            "^(\\W*\\d+(?:(?:[-, ]+| and )\\d+)*)((?! and )\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)",
+            Pattern.CASE_INSENSITIVE);
 
     private static final int SHORTEST_SPEAKER = 4;
     private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
@@ -42,6 +43,7 @@ final class SpokenCounts implements Manner {
     /** "... touch L. On counts five and six step ..." */
     private static final Pattern MANY_WITHIN = Pattern.compile(
             "(?:\\b(?:counts|beats) |[.;] " + CountOpeners.OPENER + ")(" + MANY + ")\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -57,7 +59,8 @@ final class SpokenCounts implements Manner {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN);
+            SheetLine found =
+                    inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN);
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }

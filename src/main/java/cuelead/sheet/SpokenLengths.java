@@ -14,14 +14,15 @@ final class SpokenLengths {
     private static final List<String> NUMBERS = IntStream.rangeClosed(1, MOST)
             .mapToObj(number -> NumberWords.cardinal(String.valueOf(number)))
             .toList();
-    private static final String NUMBER = "(" + NUMBERS.stream()
-            .sorted((a, b) -> b.length() - a.length())
-            .collect(Collectors.joining("|")) + "|\\d{1,2})";
+    private static final String NUMBER =
+            "(" + NUMBERS.stream().sorted((a, b) -> b.length() - a.length()).collect(Collectors.joining("|"))
+                    + "|\\d{1,2})";
     private static final String UNIT = "(?:counts?|beats?|cts?)";
     private static final List<Pattern> SAID = List.of(
             Pattern.compile(
                     "[,;]?\\s*(?:-\\s+)?\\b(?:and )?(?:that's|that is|thats|which is|which takes|which makes|this is|this takes|it's|it takes"
-                            + "|taking|takes|that makes|that takes|making|all in|all over|lasting)\\s+(?:about |just |all )?" + NUMBER
+                            + "|taking|takes|that makes|that takes|making|all in|all over|lasting)\\s+(?:about |just |all )?"
+                            + NUMBER
                             + "[- ]" + UNIT + "\\b",
                     Pattern.CASE_INSENSITIVE),
             Pattern.compile(
@@ -31,7 +32,8 @@ final class SpokenLengths {
             Pattern.compile(
                     "[,;]\\s*" + NUMBER + " more(?: " + UNIT + ")?\\b(?=\\s*(?:[.,;]|and\\b|then\\b|$))",
                     Pattern.CASE_INSENSITIVE));
-    private static final Pattern PLAIN = Pattern.compile("\\b" + NUMBER + "(?=[- ]" + UNIT + "\\b)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PLAIN =
+            Pattern.compile("\\b" + NUMBER + "(?=[- ]" + UNIT + "\\b)", Pattern.CASE_INSENSITIVE);
 
     private SpokenLengths() {}
 

@@ -81,7 +81,8 @@ final class LetterLayouts {
         BiFunction<Eight, Integer, String> section =
                 (e, n) -> "Section " + OneDance.word("" + (n + 1)) + ": " + sentences(e, sentence) + "\n";
         all.put("letter: section one, " + name, sections(section, g -> ""));
-        BiFunction<Eight, Integer, String> eight = (e, n) -> ORDINALS.get(n) + " eight: " + sentences(e, sentence) + "\n";
+        BiFunction<Eight, Integer, String> eight =
+                (e, n) -> ORDINALS.get(n) + " eight: " + sentences(e, sentence) + "\n";
         all.put("letter: first eight, " + name, sections(eight, g -> ""));
     }
 

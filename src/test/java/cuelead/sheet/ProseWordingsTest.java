@@ -19,10 +19,30 @@ class ProseWordingsTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "same again", "same", "the same thing", "ditto", "again", "once more", "as above", "rpt", "repeat",
-                "do it again", "that again", "same on the left", "and left", "other side", "repeat left", "opposite",
-                "now the same thing on the left foot", "mirror", "the same again starting left", "all that again",
-                "same with left", "one more time", "and back the other way", "are the same again"
+                "same again",
+                "same",
+                "the same thing",
+                "ditto",
+                "again",
+                "once more",
+                "as above",
+                "rpt",
+                "repeat",
+                "do it again",
+                "that again",
+                "same on the left",
+                "and left",
+                "other side",
+                "repeat left",
+                "opposite",
+                "now the same thing on the left foot",
+                "mirror",
+                "the same again starting left",
+                "all that again",
+                "same with left",
+                "one more time",
+                "and back the other way",
+                "are the same again"
             })
     void shortRepeats(String words) {
         String sheet = "Same\n\nSection 1\n1-4 Step R to side, close L, step R to side, touch L\n5-8 " + words + "\n";
@@ -31,7 +51,9 @@ class ProseWordingsTest {
                 .map(row -> row.split("\t")[3] + " " + row.split("\t")[4])
                 .toList();
         assertEquals(
-                List.of("R step", "L close", "R step", "L touch", "L step", "R close", "L step", "R touch"), feet, words);
+                List.of("R step", "L close", "R step", "L touch", "L step", "R close", "L step", "R touch"),
+                feet,
+                words);
     }
 
     @ParameterizedTest
@@ -79,7 +101,8 @@ class ProseWordingsTest {
         String first = words.substring(0, words.indexOf('|'));
         String second = words.substring(words.indexOf('|') + 1);
         assertTrue(places(TURN.formatted(first, "")).stream().noneMatch(place -> place.contains("wrong_clock")), first);
-        assertTrue(places(TURN.formatted(second, "")).stream().anyMatch(place -> place.contains("wrong_clock")), second);
+        assertTrue(
+                places(TURN.formatted(second, "")).stream().anyMatch(place -> place.contains("wrong_clock")), second);
     }
 
     @ParameterizedTest
@@ -93,10 +116,13 @@ class ProseWordingsTest {
                 "Then restart from the start"
             })
     void theDanceBeginsAgain(String words) {
-        assertEquals(List.of(), messages(TURN.formatted("", "").replace("pivot 1/2 right", "hold, hold").replace(
-                                "5-6 Step L forward, hold, hold", "5-6 Step L forward, scuff R")
-                        .replace("7-8 Stomp L, stomp R", "7-8 Stomp R, stomp L")
-                + words));
+        assertEquals(
+                List.of(),
+                messages(TURN.formatted("", "")
+                                .replace("pivot 1/2 right", "hold, hold")
+                                .replace("5-6 Step L forward, hold, hold", "5-6 Step L forward, scuff R")
+                                .replace("7-8 Stomp L, stomp R", "7-8 Stomp R, stomp L")
+                        + words));
     }
 
     @ParameterizedTest
@@ -109,7 +135,9 @@ class ProseWordingsTest {
                 "Wall 5: dance the first 4 counts and restart"
             })
     void restarts(String words) {
-        Dance dance = SheetReader.read("net", TURN.formatted("", "") + "\n" + words).dance().orElseThrow();
+        Dance dance = SheetReader.read("net", TURN.formatted("", "") + "\n" + words)
+                .dance()
+                .orElseThrow();
         assertEquals(
                 List.of(4), dance.restarts().stream().map(Restart::afterCount).toList(), words);
     }
@@ -155,7 +183,12 @@ class ProseWordingsTest {
         String sheet = head + "\n\n" + TURN.formatted("", "").substring(TURN.indexOf("1-2"));
         assertEquals(
                 "tin lid",
-                SheetReader.read("net", sheet).dance().orElseThrow().header().title().toLowerCase(Locale.ROOT));
+                SheetReader.read("net", sheet)
+                        .dance()
+                        .orElseThrow()
+                        .header()
+                        .title()
+                        .toLowerCase(Locale.ROOT));
     }
 
     /** A foot that cannot act is told once, with what follows from it, and no longer once a foot took the weight. */
@@ -170,7 +203,11 @@ class ProseWordingsTest {
                 5-6 Touch L heel forward, hook L
                 7-8 Step L beside R, touch R beside L
                 """;
-        assertEquals(1, places(sheet).stream().filter(place -> place.contains("impossible_weight")).count());
+        assertEquals(
+                1,
+                places(sheet).stream()
+                        .filter(place -> place.contains("impossible_weight"))
+                        .count());
     }
 
     /** Lengths and counts as they are said. */
@@ -193,7 +230,13 @@ class ProseWordingsTest {
                 .toList();
         assertEquals(
                 List.of(
-                        "1 R step", "2 L behind", "3 R step", "4 L touch", "5 L step", "6 R behind", "7 L step",
+                        "1 R step",
+                        "2 L behind",
+                        "3 R step",
+                        "4 L touch",
+                        "5 L step",
+                        "6 R behind",
+                        "7 L step",
                         "8 R touch"),
                 steps,
                 lines);
