@@ -63,7 +63,7 @@ final class Characters {
     /** Emoji, stars, arrows and the frames of keys: decoration, whose halves and marks are characters of their own. */
     private static boolean isPicture(char c) {
         boolean arrow = c >= '\u2190' && c <= '\u21ff';
-        boolean mark = c >= '\ufe00' && c <= '\ufe0f' || c == '\u20e3';
+        boolean mark = (c >= '\ufe00' && c <= '\ufe0f') || c == '\u20e3';
         boolean symbol = Character.getType(c) == Character.OTHER_SYMBOL && c != '\u00b0';
         return arrow || mark || symbol || Character.isSurrogate(c);
     }
