@@ -128,7 +128,8 @@ final class LetterLayouts {
 
     private static String circled(String counts) {
         StringBuilder circled = new StringBuilder();
-        for (char c : counts.toCharArray()) {
+        for (int i = 0; i < counts.length(); i++) {
+            char c = counts.charAt(i);
             circled.append(c >= '1' && c <= '9' ? (char) ('\u2460' + c - '1') : c);
         }
         return circled.toString();
