@@ -46,7 +46,7 @@ final class CountUnits {
 
     /** Whether such a word stands at this 0-based index, behind so many counts. */
     static boolean stand(String line, int end, int counts) {
-        List<Token> words = Scanner.tokens(line.substring(0, Math.min(line.length(), end + LOOKED_AT)), end);
+        List<Token> words = Scanner.tokens(line.substring(end, Math.min(line.length(), end + LOOKED_AT)));
         int at = !words.isEmpty() && isJoint(words.get(0)) ? 1 : 0;
         if (at >= words.size() || !words.get(at).is(Token.Kind.WORD)) {
             return false;
