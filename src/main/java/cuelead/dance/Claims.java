@@ -12,6 +12,7 @@ import java.util.List;
  * @param weightLine where the starting weight is stated
  * @param walls   where they are said to face as walls begin and end
  * @param endings    where the dancers are said to face at the end
+ * @param lengths lengths in counts that are stated of the parts of a phrased dance
  */
 public record Claims(
         List<ClockMark> clockMarks,
@@ -20,11 +21,15 @@ public record Claims(
         int wallsLine,
         int weightLine,
         List<EndingClaim> endings,
-        List<WallClaim> walls) {
-    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, List.of(), List.of());
+        List<WallClaim> walls,
+        List<PartLength> lengths) {
+    public static final Claims NONE = new Claims(List.of(), List.of(), 0, 0, 0, List.of(), List.of(), List.of());
+
+    /** The length that a sheet states of a part, by its letter. */
+    public record PartLength(String part, int counts, int line) {}
 
     public Claims(List<ClockMark> clockMarks, List<Doubt> doubts, int countsLine, int wallsLine, int weightLine) {
-        this(clockMarks, doubts, countsLine, wallsLine, weightLine, List.of(), List.of());
+        this(clockMarks, doubts, countsLine, wallsLine, weightLine, List.of(), List.of(), List.of());
     }
 
     public Claims {
@@ -32,5 +37,6 @@ public record Claims(
         doubts = List.copyOf(doubts);
         walls = List.copyOf(walls);
         endings = List.copyOf(endings);
+        lengths = List.copyOf(lengths);
     }
 }

@@ -34,7 +34,7 @@ final class FacingCheck {
 
     private static List<Problem> straight(Dance dance, String file) {
         FacingCheck check = new FacingCheck(dance, file);
-        check.clockMarks();
+        check.problems.addAll(new ClockMarkCheck(dance, file).check());
         if (!dance.isPhrased()) {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
@@ -47,46 +47,6 @@ final class FacingCheck {
         return check.problems;
     }
 
-    /**
-     * Marks that are wrong by as much as the mark before follow from it and are not told again; the first one behind a
-     * line in doubt tells where the dancers face there.
-     */
-    private void clockMarks() {
-        for (Part part : dance.parts()) {
-            marksOf(part, Facing.FRONT);
-        }
-        for (Tag tag : dance.tags()) {
-            if (tag.afterWalls().size() == 1
-                    && !dance.isPhrased()
-                    && isWallKnown(tag.afterWalls().get(0))) {
-                marksOf(tag.part(), walls.before(tag, tag.afterWalls().get(0)));
-            }
-        }
-    }
-
-    private void marksOf(Part part, Facing start) {
-        int carried = 0;
-        Counts checked = Counts.ZERO;
-        for (ClockMark mark : dance.claims().clockMarks()) {
-            if (!mark.part().equals(part.name())) {
-                continue;
-            }
-            Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
-            int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
-            boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
-            if (off != 0 && off != carried && !doubtful) {
-                error(
-                        "wrong_clock",
-                        mark.line(),
-                        mark.column(),
-                        "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
-                        "Write " + real.clock() + ", or correct the turn before it.");
-            }
-            carried = off;
-            checked = mark.afterCounts();
-        }
-    }
-
     private void statedWalls() {
         int stated = dance.header().statedWalls().orElse(0);
         Optional<Turn> known = turns.net(dance.parts().get(0));
@@ -96,13 +56,13 @@ final class FacingCheck {
         int net = Math.floorMod(known.get().degrees(), 360);
         int real = known.get().walls();
         if (stated > 0 && stated != real) {
-            error(
+            problems.add(error(
                     "wrong_walls",
                     dance.claims().wallsLine(),
                     0,
                     "The header says " + walls(stated) + ", but the turns add up to " + degrees(net) + ", which makes "
                             + walls(real) + ".",
-                    "Write " + walls(real) + ", or check the turns.");
+                    "Write " + walls(real) + ", or check the turns."));
         }
     }
 
@@ -226,17 +186,17 @@ final class FacingCheck {
 
     private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {
         if (stated.isPresent() && !stated.get().equals(real)) {
-            error(
+            problems.add(error(
                     kind,
                     line,
                     0,
                     where + " the dancers face " + real.clock() + ", not "
                             + stated.get().clock() + ".",
-                    "Write " + real.clock() + ", or check the wall and the count.");
+                    "Write " + real.clock() + ", or check the wall and the count."));
         }
     }
 
-    private void error(String kind, int line, int column, String sentence, String tryThis) {
-        problems.add(new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis));
+    private Problem error(String kind, int line, int column, String sentence, String tryThis) {
+        return new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis);
     }
 }

@@ -113,6 +113,7 @@ final class HiddenTurn {
                         claims.wallsLine(),
                         claims.weightLine(),
                         claims.endings(),
-                        claims.walls()));
+                        claims.walls(),
+                        claims.lengths()));
     }
 }

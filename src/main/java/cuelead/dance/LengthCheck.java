@@ -5,6 +5,7 @@ import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Whether the counts of a dance add up: each section to whole bars, all to the stated length, restarts within it. */
@@ -28,6 +29,8 @@ final class LengthCheck {
             check.shortSections();
             check.total();
             dance.restarts().forEach(check::late);
+        } else {
+            dance.claims().lengths().forEach(check::part);
         }
         return check.problems;
     }
@@ -100,6 +103,26 @@ final class LengthCheck {
                     0,
                     "The header says " + stated + " counts, but " + written + " are written.",
                     causes()));
+        }
+    }
+
+    /** A count left out or too many is told as such where it stands. */
+    private void part(Claims.PartLength claim) {
+        Optional<Part> named = dance.parts().stream()
+                .filter(part -> part.name().equals(claim.part()))
+                .findFirst();
+        int written = named.map(Part::counts).orElse(claim.counts());
+        boolean bars = written % dance.header().metre().beatsInBar() == 0;
+        if (written != claim.counts() && bars) {
+            problems.add(new Problem(
+                    Severity.ERROR,
+                    "count_total",
+                    file,
+                    claim.line(),
+                    0,
+                    "Part " + claim.part() + " is said to have " + claim.counts() + " counts, but " + written
+                            + " are written.",
+                    "Check whether a section is missing or stands twice, or correct the length."));
         }
     }
 

@@ -100,33 +100,38 @@ final class WeightCheck {
                 .orElse(fallback);
     }
 
-    /** Behind a foot that is blamed for its touch nobody knows where the weight is: what follows is not blamed again. */
+    /**
+     * Behind a foot that cannot act, that foot or the one before it was written wrongly: until a foot takes the weight
+     * again, what follows from the mistake is not told as another one.
+     */
     private Weight feet(Part part, Weight before) {
         Weight weight = before;
-        boolean blamed = false;
+        boolean told = false;
         for (Step step : WallWalk.steps(part)) {
-            Foot foot = step.foot().orElse(Foot.LEFT);
-            boolean acts = step.foot().isPresent()
+            boolean impossible = step.foot().filter(weight::isOn).isPresent()
                     && step.direction() != Direction.CONT
                     && step.action().needsFreeFoot();
-            boolean takes = step.transfer() != Transfer.NONE;
-            if (acts && weight.isOn(foot)) {
-                blamed = true;
-                String other = foot.other().word();
-                error(
-                        "impossible_weight",
-                        step.line(),
-                        step.column(),
-                        "On count " + step.count().label() + " the " + foot.word() + " foot has a "
-                                + step.action().word() + " to do, but it bears the weight.",
-                        "Let the " + other + " foot do it, or let the " + other
-                                + " foot take the weight on the action before.");
+            if (impossible && !told) {
+                impossible(step);
             }
-            boolean stays = blamed && !takes;
-            weight = stays ? Weight.UNKNOWN : step.weightAfter();
-            blamed = stays;
+            boolean again = told && !step.transfer().takesWeight();
+            told = impossible ? !told || again : again;
+            weight = step.weightAfter();
         }
         return weight;
+    }
+
+    private void impossible(Step step) {
+        Foot foot = step.foot().orElseThrow();
+        String other = foot.other().word();
+        error(
+                "impossible_weight",
+                step.line(),
+                step.column(),
+                "On count " + step.count().label() + " the " + foot.word() + " foot has a "
+                        + step.action().word() + " to do, but it bears the weight.",
+                "Let the " + other + " foot do it, or let the " + other
+                        + " foot take the weight on the action before.");
     }
 
     private Weight endWeight(Part part, Weight before) {

@@ -107,8 +107,8 @@ final class ActionRules {
             case "rock" -> is(Action.ROCK, where(Direction.FWD));
             case "recover" -> !part.isEmpty() && has("centre") ? step() : is(Action.RECOVER, Direction.PLACE);
             case "touch" -> touch();
-            case "toe" -> is(Action.TOE, where(Direction.BACK));
-            case "heel" -> is(Action.HEEL, where(Direction.FWD));
+            case "toe" -> has("down") ? dropped("toe") : is(Action.TOE, where(Direction.BACK));
+            case "heel" -> has("down") ? dropped("heel") : is(Action.HEEL, where(Direction.FWD));
             case "drop" -> drop();
             case "swivel", "split", "fan", "twist" -> bothFeet(verb);
             case "hold", "clap", "shimmy", "dip", "hiproll", "bodyroll", "kneepop" -> body(verb);
@@ -124,7 +124,7 @@ final class ActionRules {
             return is(Action.FAN, part.equals("heel") ? Direction.HEEL_IN : Direction.TOE_IN);
         }
         if (!part.isEmpty() && !part.equals("ball")) {
-            return touch();
+            return has("down") ? dropped(part) : touch();
         }
         if (has("over")) {
             return is(Action.CROSS, Direction.OVER);
@@ -161,9 +161,12 @@ final class ActionRules {
     }
 
     private Optional<Meaning> drop() {
-        return part.isEmpty()
-                ? Optional.empty()
-                : is(Action.DROP, part.equals("heel") ? Direction.HEEL : Direction.TOE);
+        return part.isEmpty() ? Optional.empty() : dropped(part);
+    }
+
+    /** "Toe forward, heel down": the weight comes onto the whole foot. */
+    private static Optional<Meaning> dropped(String lowered) {
+        return is(Action.DROP, lowered.equals("heel") ? Direction.HEEL : Direction.TOE);
     }
 
     private Optional<Meaning> bothFeet(String verb) {

@@ -2,7 +2,7 @@ package cuelead.sheet;
 
 /**
  * The many characters of pasted text as the few that the grammar knows: every kind of space is a space, every dash a
- * hyphen, a bullet at the head of a line is nothing. A text keeps its length, so that columns stay what they are.
+ * hyphen, a bullet at the head of a line is nothing, and so is a picture. A text keeps its length, so that columns stay what they are.
  */
 final class Characters {
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\uff0d";
@@ -19,6 +19,7 @@ final class Characters {
             plain.append(plain(line.charAt(i)));
         }
         withoutArrows(plain);
+        Emphasis.leave(plain);
         withoutLeaders(plain);
         withoutRules(plain);
         return withoutBullet(plain);
@@ -33,6 +34,12 @@ final class Characters {
         }
         if (DASHES.indexOf(c) >= 0) {
             return '-';
+        }
+        if (isPicture(c)) {
+            return ' ';
+        }
+        if (c >= CIRCLED_ONE && c < CIRCLED_ONE + 9) {
+            return (char) ('1' + c - CIRCLED_ONE);
         }
         return switch (c) {
             case '\u2018', '\u2019', '\u00b4', '`' -> '\'';
@@ -64,6 +71,17 @@ final class Characters {
                 line.setCharAt(at, ',');
             }
         }
+    }
+
+    /** A circled 1; those to 9 follow it. */
+    private static final char CIRCLED_ONE = '\u2460';
+
+    /** Emoji, stars, arrows and the frames of keys: decoration, whose halves and marks are characters of their own. */
+    private static boolean isPicture(char c) {
+        boolean arrow = c >= '\u2190' && c <= '\u21ff';
+        boolean mark = (c >= '\ufe00' && c <= '\ufe0f') || c == '\u20e3';
+        boolean symbol = Character.getType(c) == Character.OTHER_SYMBOL && c != '\u00b0';
+        return arrow || mark || symbol || Character.isSurrogate(c);
     }
 
     /** Dots that lead the eye to the counts at the end of the line. */

@@ -25,6 +25,7 @@ final class ClauseReader {
     private final TermCursor terms;
     private final PhraseDraft draft;
     private final SaidBeside beside;
+    private final WeightWords weights;
     private List<String> name = List.of();
     private List<String> nameLeft = List.of();
     /** "Recovering onto R crossing over L": such a verb describes the step before, with the foot that stands. */
@@ -34,6 +35,7 @@ final class ClauseReader {
         this.terms = terms;
         this.draft = draft;
         this.beside = new SaidBeside(terms, leftWords, draft);
+        this.weights = new WeightWords(terms, draft);
     }
 
     /** clause := { foot | verb | part | place | onto | turn | weight | number | remark | filler } */
@@ -57,11 +59,16 @@ final class ClauseReader {
     /** "And" parts two actions, but not a foot and what it does ("LF + 1/4 turn left"), and not two sides of one: "heels and toes", "hips right and left" are told later. */
     private boolean isLink() {
         boolean link = terms.at(Kind.LINK) && nameLeft.isEmpty();
-        if (link && draft.isOnlyFeet()) {
+        if (link && draft.isOnlyFeet() && !beginsAction()) {
             terms.advance();
             return false;
         }
         return link;
+    }
+
+    /** "Walk right, left, right and kick left": the word leads to what another foot does. */
+    private boolean beginsAction() {
+        return !draft.runsOn() && terms.peek().text().equals("and") && terms.nextIs(Kind.VERB);
     }
 
     private void nameWord(Term term) {
@@ -87,10 +94,10 @@ final class ClauseReader {
             case FOOT -> foot(term);
             case PART -> part(term);
             case PLACE -> place(term);
-            case ONTO -> onto();
+            case ONTO -> weights.onto();
             case TURN, FRACTION -> turn();
             case NUMBER -> number(term);
-            case WEIGHT -> weight();
+            case WEIGHT -> weights.weight();
             case NEGATION -> beside.negation();
             case DURING -> beside.during();
             case OPTION -> beside.option();
@@ -118,7 +125,7 @@ final class ClauseReader {
             return terms.advance();
         }
         if ((draft.hasVerb() || draft.isFigure()) && term.meaning().equals("recover") && isOfWeight(term)) {
-            return weight();
+            return weights.weight();
         }
         if (!draft.takesVerb(term.meaning())) {
             return false;
@@ -149,7 +156,7 @@ final class ClauseReader {
     private boolean stepping() {
         boolean ofWeight = (draft.hasVerb() || turnsByName()) && terms.nextWordIs(Kind.ONTO);
         if (ofWeight) {
-            return weight();
+            return weights.weight();
         }
         if (!draft.isFigure() && draft.takesVerb("step")) {
             draft.verb("step");
@@ -238,20 +245,6 @@ final class ClauseReader {
         return true;
     }
 
-    private boolean onto() {
-        terms.advance();
-        terms.skip(Kind.FILLER);
-        if (terms.at(Kind.PART, "ball") && draft.hasVerb()) {
-            draft.part("ball");
-        }
-        terms.skipWords(Kind.PART, Kind.FILLER);
-        if (terms.at(Kind.PLACE)) {
-            return true;
-        }
-        terms.footHere().ifPresent(draft::onto);
-        return true;
-    }
-
     private boolean turn() {
         int start = terms.position();
         new TurnWords(terms, draft).read();
@@ -275,13 +268,6 @@ final class ClauseReader {
         } else {
             draft.repeats(value);
         }
-        return true;
-    }
-
-    private boolean weight() {
-        terms.advance();
-        terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
-        terms.footHere().ifPresent(draft::weight);
         return true;
     }
 

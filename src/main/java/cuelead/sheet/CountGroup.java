@@ -76,7 +76,7 @@ record CountGroup(List<Count> counts, int column, int end) {
                 more = next();
             }
             boolean ends = end >= line.length() || !Character.isLetterOrDigit(line.charAt(end));
-            if (counts.isEmpty() || !ends || isUnitAhead()) {
+            if (counts.isEmpty() || !ends || CountUnits.stand(line, end, counts.size())) {
                 return Optional.empty();
             }
             return Optional.of(new CountGroup(counts, start + 1, end));
@@ -89,16 +89,6 @@ record CountGroup(List<Count> counts, int column, int end) {
                 at += word.length();
                 skipSpaces();
             }
-        }
-
-        /** "32 counts" tells a length, "104 BPM" a tempo: no counts to dance. */
-        private boolean isUnitAhead() {
-            at = end;
-            skipSpaces();
-            if (at < line.length() && (line.charAt(at) == '-' || line.charAt(at) == '/')) {
-                at++;
-            }
-            return CountUnits.isLengthOf(wordAt(at));
         }
 
         /** next := [&|a] | [dash | comma | space] number */

@@ -40,9 +40,11 @@ final class CountPlaces {
             return List.of();
         }
         List<FoundCounts> chain = new ArrayList<>(List.of(found.get(0)));
+        boolean runs = runsThrough();
         for (FoundCounts next : found.subList(1, found.size())) {
             FoundCounts last = chain.get(chain.size() - 1);
-            if ((next.follows(last) || next.leavesOut(last)) && standsBetween(next)) {
+            boolean between = standsBetween(next) || (runs && isBeforeWords(next));
+            if ((next.follows(last) || next.leavesOut(last)) && between) {
                 chain.add(next);
             }
         }
@@ -59,15 +61,33 @@ final class CountPlaces {
         return each.group().isLoneAnd(line);
     }
 
+    /** "1 step R 2 scuff L 3 step L": so many counts in their order are no accident, though nothing parts them. */
+    private boolean runsThrough() {
+        int number = found.get(0).last().number();
+        int following = 0;
+        for (FoundCounts next : found.subList(1, found.size())) {
+            if (next.first().isWhole() && next.first().number() == number + 1) {
+                number = next.last().number();
+                following++;
+            }
+        }
+        return following >= SHORTEST_RUN;
+    }
+
+    private static final int SHORTEST_RUN = 2;
+
+    private boolean isBeforeWords(FoundCounts counts) {
+        int after = skipColon(counts.to());
+        return after < line.length() && (Character.isLetter(line.charAt(after)) || isFraction(after));
+    }
+
     /** Words follow, and one count alone is parted from the words before it. */
     private boolean standsBetween(FoundCounts next) {
-        int after = skipColon(next.to());
-        boolean words = after < line.length() && (Character.isLetter(line.charAt(after)) || isFraction(after));
         int spaces = next.group().column() - 1 - Spaces.back(line, next.group().column() - 1);
         int before = Spaces.back(line, next.from()) - 1;
         boolean marked = before < 0 || ",;.:".indexOf(line.charAt(before)) >= 0;
         boolean parted = next.bracketed() || marked || spaces > 1 || (spaces > 0 && next.isMany());
-        return words && parted;
+        return isBeforeWords(next) && parted;
     }
 
     /** "[6] 1/4 turn left": a turn begins the steps. */
@@ -100,12 +120,16 @@ final class CountPlaces {
         List<FoundCounts> chain = new ArrayList<>(List.of(end));
         for (int i = found.size() - 2; i >= 0; i--) {
             if (chain.get(0).follows(found.get(i))
-                    && (found.get(i).bracketed() || found.get(i).isMany())) {
+                    && (found.get(i).bracketed()
+                            || found.get(i).isMany()
+                            || found.get(i).told(line))) {
                 chain.add(0, found.get(i));
             }
         }
-        boolean bracketed = chain.size() > 1 && chain.stream().allMatch(FoundCounts::bracketed);
-        if (!bracketed && !isPartedBehind(end, lastCount)) {
+        boolean bracketed = chain.stream().allMatch(FoundCounts::bracketed);
+        boolean told = chain.stream().allMatch(each -> each.told(line));
+        boolean sure = chain.size() > 1 && (bracketed || told);
+        if (!sure && !isPartedBehind(end, lastCount)) {
             return List.of();
         }
         List<Counted> counted = new ArrayList<>();

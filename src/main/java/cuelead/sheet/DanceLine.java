@@ -50,10 +50,18 @@ final class DanceLine {
     /** A line without counts that turns, or that moves a foot. */
     static boolean mayBeDanced(SheetLine line) {
         List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());
-        boolean turns = terms.stream().anyMatch(term -> term.is(Term.Kind.FRACTION));
         boolean foot = terms.stream().anyMatch(term -> term.is(Term.Kind.FOOT));
+        boolean turn = foot || terms.stream().anyMatch(DanceLine::isTurn);
+        boolean turns = terms.stream()
+                .anyMatch(term -> term.is(Term.Kind.FRACTION)
+                        && (turn || Scanner.isDigit(term.text().charAt(0))));
         boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
         return turns || (foot && moves);
+    }
+
+    /** "The whole dance" and "half past seven" turn nobody. */
+    private static boolean isTurn(Term term) {
+        return term.is(Term.Kind.TURN) || TURNING.contains(term.meaning());
     }
 
     /** Whether counts stand on this line, or a heading that counts from 1, so that they belong to the head above it. */

@@ -30,6 +30,11 @@ record FoundCounts(CountGroup group, int from, int to, boolean bracketed) {
         return bracketed && before.bracketed && left > 0 && left <= MOST_LEFT_OUT;
     }
 
+    /** "on 5", "for 3 and", "count 1": a word says that they are counts. */
+    boolean told(String line) {
+        return !bracketed && !line.substring(from, group.column() - 1).isBlank();
+    }
+
     boolean isMany() {
         return group.counts().size() > 1;
     }

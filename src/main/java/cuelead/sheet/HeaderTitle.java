@@ -24,13 +24,23 @@ final class HeaderTitle {
         if (title.toLowerCase(Locale.ROOT).startsWith("title:")) {
             title = title.substring("title:".length()).strip();
         }
+        Matcher quoted = QUOTED.matcher(title);
+        if (quoted.find()) {
+            return quoted.group(1).strip();
+        }
         int bracket = factsFrom(title);
         String words = bracket > 0 ? title.substring(0, bracket) : title;
         return together(words.strip())
                 .replaceAll("\\s+", " ")
-                .replaceAll(" [-\u2013] an?$", "")
+                .replaceAll("( [-\u2013] an?|\\s+[-\u2013:,|/]+)$", "")
                 .replaceAll("^[\\s~*_\u00ab\u00bb\u201c\u201d\"]+|[\\s~*_\u00ab\u00bb\u201c\u201d\"]+$", "");
     }
+
+    /** "Teaching script - "Harvest Mouse"": what stands before it says only what sort of sheet it is. */
+    private static final Pattern QUOTED = Pattern.compile(
+            "^[^\"\u201c\u201d(]*\\b(?:script|sheet|steps|notes|dance|routine|walkthrough|tutorial)\\b[^\"\u201c\u201d(\\w]*"
+                    + "[\"\u201c]\\s*([^\"\u201d]{2,60})[\"\u201d]",
+            Pattern.CASE_INSENSITIVE);
 
     /** "M I L L   P O N D": letters set apart are words. */
     private static String together(String words) {

@@ -18,6 +18,10 @@ final class HeaderWords {
                             FLAGS),
                     "BPM: "),
             Map.entry(Pattern.compile("(?<=\\d)\\s*beats (?:per|a) minute\\b", FLAGS), " bpm"),
+            Map.entry(
+                    Pattern.compile(
+                            "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats)\\b(?!\\s*(?:a|per)\\b)", FLAGS),
+                    " counts"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
             Map.entry(
                     Pattern.compile("(?<=\\d)\\s*(?:counts?|beats?) in\\b(?!\\s*(?:the|each|a|every|all))", FLAGS),

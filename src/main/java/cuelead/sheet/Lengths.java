@@ -44,10 +44,11 @@ final class Lengths implements Manner {
         private int last;
         private boolean begun;
 
-        SheetLine counted(SheetLine line, boolean title) {
-            if (line.isBlank() || title || OwnLines.isOwn(line)) {
-                return line;
+        SheetLine counted(SheetLine said, boolean title) {
+            if (said.isBlank() || title || OwnLines.isOwn(said)) {
+                return said;
             }
+            SheetLine line = DanceLine.isDanced(said.text()) ? SpokenLengths.written(said) : said;
             LineKind kind = LineKind.of(line);
             if (kind == LineKind.SECTION || kind == LineKind.TAG) {
                 last = SectionHead.read(line.text())

@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What a line of the sheet is, told from how it begins. */
 enum LineKind {
@@ -19,8 +20,26 @@ enum LineKind {
     /** "Start with a vine to the right": the first steps. */
     private static final Set<String> OPENERS = Set.of("with", "by", "on", "off", "out", "from");
 
-    private static final Set<String> NOTES =
-            Set.of("note", "notes", "option", "options", "styling", "style", "easy", "easier", "alternative", "clock");
+    /** "Finish with a rocking chair (4)": the last steps of every wall. */
+    private static final Pattern LENGTH =
+            Pattern.compile("\\(\\d{1,2}(?: counts?)?\\)|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
+
+    private static final Set<String> NOTES = Set.of(
+            "note",
+            "notes",
+            "option",
+            "options",
+            "styling",
+            "style",
+            "easy",
+            "easier",
+            "alternative",
+            "clock",
+            "tip",
+            "tips",
+            "hint",
+            "hints",
+            "ps");
 
     static LineKind of(SheetLine line) {
         return line.kind();
@@ -37,7 +56,7 @@ enum LineKind {
         if (addsToWall(line)) {
             return TAG;
         }
-        if (isAgain(line)) {
+        if (isAgain(line) || DanceAgain.isTold(line)) {
             return REPEAT;
         }
         if (SequenceReader.isSequence(line)) {
@@ -52,7 +71,8 @@ enum LineKind {
         if (saysRestart(line)) {
             return RESTART;
         }
-        if (word.equals("ending") || word.equals("finish") || word.equals("finale")) {
+        boolean lasts = OPENERS.contains(second) && LENGTH.matcher(line.text()).find();
+        if (word.equals("ending") || (word.equals("finish") && !lasts) || word.equals("finale")) {
             return ENDING;
         }
         boolean opens = OPENERS.contains(second) && DanceLine.mayBeDanced(line);
@@ -151,8 +171,15 @@ enum LineKind {
         boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
         boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
         boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
-        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens());
+        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens()) || isCountedRepeat(line);
         return told && words.size() <= LONGEST_AGAIN && !part;
+    }
+
+    /** "7-8 the same again" */
+    private static boolean isCountedRepeat(SheetLine line) {
+        return CountGroup.read(line.text())
+                .flatMap(group -> RepeatCall.read(line.text(), group.end()))
+                .isPresent();
     }
 
     private static final int LONGEST_AGAIN = 9;

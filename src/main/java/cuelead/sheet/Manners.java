@@ -30,10 +30,7 @@ final class Manners {
         if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
             return SheetLayout.laid(lines);
         }
-        SpokenCounts spoken = new SpokenCounts();
-        List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
-        List<SheetLine> joined = NumberedSteps.counted(JoinedCounts.where(figures));
-        List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(joined));
+        List<SheetLine> best = plain(lines);
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;
         for (Manner manner : TRIED) {
@@ -46,6 +43,16 @@ final class Manners {
             }
         }
         return chosen.laid;
+    }
+
+    /** What is plain by itself, in the usual words. */
+    private static List<SheetLine> plain(List<SheetLine> lines) {
+        List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(ChatStamps.left(lines))));
+        SpokenCounts spoken = new SpokenCounts();
+        List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
+        List<SheetLine> counted =
+                NumberedSteps.counted(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures))));
+        return new NamedParts().usual(PhrasedWords.usual(counted));
     }
 
     /** What makes most sense so far. */

@@ -51,7 +51,16 @@ final class Merged {
     }
 
     private boolean fits(int from, int to) {
-        return line(from, to).filter(line -> LineFit.fits(line.text())).isPresent();
+        return line(from, to)
+                .filter(line -> LineFit.fits(line.text()) || (to == from + 1 && isRepeat(line)))
+                .isPresent();
+    }
+
+    /** "5-8 the same again" */
+    private static boolean isRepeat(LaidLine line) {
+        return CountGroup.read(line.text())
+                .flatMap(group -> RepeatCall.read(line.text(), group.end()))
+                .isPresent();
     }
 
     /** Empty where the counts together are none. */

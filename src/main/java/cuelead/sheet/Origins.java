@@ -114,6 +114,9 @@ final class Origins {
                 claims.endings().stream().map(this::of).toList(),
                 claims.walls().stream()
                         .map(claim -> new WallClaim(claim.wall(), claim.moment(), claim.stated(), line(claim.line())))
+                        .toList(),
+                claims.lengths().stream()
+                        .map(claim -> new Claims.PartLength(claim.part(), claim.counts(), line(claim.line())))
                         .toList());
     }
 

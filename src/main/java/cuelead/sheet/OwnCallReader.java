@@ -29,7 +29,15 @@ final class OwnCallReader {
             return;
         }
         Token last = tokens.get(tokens.size() - 1);
-        if (last.is(Token.Kind.QUOTED) || last.is(Token.Kind.UNCLOSED_QUOTE)) {
+        boolean quoted = last.is(Token.Kind.QUOTED) || last.is(Token.Kind.UNCLOSED_QUOTE);
+        if (quoted && line.told().isPresent()) {
+            problems.note(
+                    "calls_without_counts",
+                    line.number(),
+                    last.column(),
+                    "These quotes stand in a heading, so they are not called.",
+                    "Own calls stand at the end of a line that begins with counts.");
+        } else if (quoted) {
             problems.warning(
                     "calls_without_counts",
                     line.number(),

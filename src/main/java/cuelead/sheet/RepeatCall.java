@@ -40,6 +40,10 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
 
     /** Empty where the words from this index on do not begin so. */
     static Optional<RepeatCall> read(String text, int from) {
+        return ShortRepeat.read(text, from).or(() -> told(text, from));
+    }
+
+    private static Optional<RepeatCall> told(String text, int from) {
         List<Token> tokens = Scanner.tokens(text, from).stream()
                 .filter(token -> !token.is(Kind.MARK) || token.text().equals("-"))
                 .toList();

@@ -60,10 +60,11 @@ final class SectionCuts {
         return countsInSection;
     }
 
-    /** Whether counts from here on may be those of a new section. */
+    /** Whether counts from here on may be those of a new section, perhaps behind counts that are left out. */
     boolean mayBegin(int first) {
         boolean runsOn = first == last + 1 && (over || last % countsInSection == 0);
-        return first == 1 || runsOn || (over && first == 2);
+        boolean leftOut = first > last + 1 && last > 0 && first - last <= countsInSection;
+        return first == 1 || runsOn || (over && first == 2) || (leftOut && (first - 1) % countsInSection == 0);
     }
 
     void count(CountGroup group) {

@@ -46,6 +46,9 @@ final class SectionDraft {
         this.taken = taken;
     }
 
+    /** A section that begins behind a multiple of it does so though the one above is too short. */
+    private static final int WHOLE = 8;
+
     List<Step> steps() {
         return steps;
     }
@@ -84,7 +87,8 @@ final class SectionDraft {
     }
 
     private static int runningOn(int first, int before) {
-        return first > before ? before : 0;
+        boolean leftOut = first > before + 1 && (first - 1) % WHOLE == 0;
+        return first > before && before > 0 ? leftOut ? first - 1 : before : 0;
     }
 
     /** A bracket may count what is danced above ([9-16]) or leave it out ([10-17]). */

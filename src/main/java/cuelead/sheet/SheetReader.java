@@ -26,6 +26,8 @@ public final class SheetReader {
     private final OwnLines own;
     /** Lines above the dance, which may tell of its restarts, tags and parts. */
     private final List<SheetLine> headerNotes = new ArrayList<>();
+    /** Lines that may state the lengths of parts: those above the dance, and the headings. */
+    private final List<SheetLine> told = new ArrayList<>();
 
     private Optional<BodyReader> body = Optional.empty();
 
@@ -129,6 +131,9 @@ public final class SheetReader {
         if (body.isEmpty() && begins) {
             body = Optional.of(newBody());
         }
+        if (body.isEmpty() || LineKind.of(line) == LineKind.SECTION) {
+            told.add(line);
+        }
         if (body.isPresent()) {
             body.get().read(line, below);
         } else {
@@ -155,7 +160,8 @@ public final class SheetReader {
                 header.wallsLine(),
                 header.weightLine(),
                 read.endingClaims(),
-                read.wallClaims());
+                read.wallClaims(),
+                PartLengths.in(told));
         return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
     }
 

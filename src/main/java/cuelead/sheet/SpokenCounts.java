@@ -18,7 +18,8 @@ final class SpokenCounts implements Manner {
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
     /** "3and4", "1 and 2" */
     private static final Pattern AND_BETWEEN = Pattern.compile(
-            "^(\\W*\\d+(?:[-, ]+\\d+)*)(\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)", Pattern.CASE_INSENSITIVE);
+            "^(\\W*\\d+(?:(?:[-, ]+| and )\\d+)*)((?! and )\\s*(?:and|und|et|y|n)\\s*)(?=(\\d+)\\b)",
+            Pattern.CASE_INSENSITIVE);
 
     private static final int SHORTEST_SPEAKER = 4;
     private static final String JOINT = "\\s*(?:,|&|\\+|-|\\band\\b|\\bto\\b|\\bthrough\\b|\\bthru\\b|\\s)\\s*";
@@ -27,14 +28,22 @@ final class SpokenCounts implements Manner {
     private static final String RUN = AND + "?(?:" + MANY + "|" + NUMBER + ")\\b";
     /** At the head of a line one word alone is parted from what follows. */
     private static final Pattern HEAD = Pattern.compile(
-            "^\\W*(?:(?:on |beats? |counts? |cts?\\.? ))?(" + AND + "?" + MANY + "\\b|" + RUN
-                    + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s))",
+            "^\\W*(?:" + CountOpeners.OPENER + ")?(" + AND + "?" + MANY + "\\b|" + RUN
+                    + "(?=\\s\\s|\\t|\\s*[:.)\\]=]|\\s+-\\s)|(?<=(?:on|count|beat) )" + NUMBER + "\\b)",
             Pattern.CASE_INSENSITIVE);
 
     private static final Pattern BRACKETED = Pattern.compile(
             "[(\\[](?:(?:on |beats? |counts? |cts?\\.? ))?(" + RUN + ")[)\\]]", Pattern.CASE_INSENSITIVE);
     private static final Pattern BEHIND = Pattern.compile(
             "(?:\\s\\s|\\t|[-:,;] |\\b(?:on|counts?|beats?|for) )(" + RUN + ")\\s*\\.?$", Pattern.CASE_INSENSITIVE);
+    /** "Step right for one, close left to it for two" */
+    private static final Pattern WITHIN = Pattern.compile(
+            "\\b(?:on|for|counts?|beats?) (" + RUN + ")(?=\\s*(?:[,.;:)]|$|and\\b(?!\\s" + NUMBER + ")|then\\b))",
+            Pattern.CASE_INSENSITIVE);
+    /** "... touch L. On counts five and six step ..." */
+    private static final Pattern MANY_WITHIN = Pattern.compile(
+            "(?:\\b(?:counts|beats) |[.;] " + CountOpeners.OPENER + ")(" + MANY + ")\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
@@ -43,10 +52,15 @@ final class SpokenCounts implements Manner {
 
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
+        return ListedCounts.joined(CountOpeners.left(inFigures(lines)));
+    }
+
+    private static List<SheetLine> inFigures(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found = inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED);
+            SheetLine found =
+                    inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN);
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
@@ -55,7 +69,7 @@ final class SpokenCounts implements Manner {
 
     /** Whether so many lines are counted in words that it is the manner of the whole sheet. */
     boolean isPlain(List<SheetLine> lines) {
-        List<SheetLine> usual = usual(lines);
+        List<SheetLine> usual = inFigures(lines);
         int changed = 0;
         int counted = 0;
         for (int i = 0; i < lines.size(); i++) {
@@ -70,7 +84,7 @@ final class SpokenCounts implements Manner {
         SheetLine joined = line;
         Matcher and = AND_BETWEEN.matcher(joined.text());
         while (and.find()) {
-            joined = joined.with(and.start(2), and.end(2), "&");
+            joined = joined.with(and.start(2), and.end(2), " and ");
             and = AND_BETWEEN.matcher(joined.text());
         }
         return joined;
@@ -129,7 +143,7 @@ final class SpokenCounts implements Manner {
                 .replaceAll(word -> {
                     int number = NUMBERS.indexOf(word.group().toLowerCase(Locale.ROOT)) + 1;
                     boolean and = word.group().equalsIgnoreCase("and");
-                    return number > 0 ? String.valueOf(number) : and ? "&" : "-";
+                    return number > 0 ? String.valueOf(number) : and ? "and" : "-";
                 })
                 .replaceAll("(?<=\\d)\\s+(?=\\d)", ",");
     }

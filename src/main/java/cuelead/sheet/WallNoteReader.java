@@ -31,8 +31,9 @@ final class WallNoteReader {
     private final List<Integer> sections = new ArrayList<>();
 
     WallNoteReader(List<Token> tokens) {
-        this.tokens = SpelledNumbers.asNumbers(
-                tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
+        this.tokens = SpelledNumbers.asNumbers(tokens.stream()
+                .filter(token -> !token.is(Kind.MARK) || token.isHyphen())
+                .toList());
     }
 
     boolean namesWall() {
@@ -167,8 +168,15 @@ final class WallNoteReader {
 
     /** "Sets 1 to 3" ends with the third. */
     private OptionalInt last(int at) {
-        boolean range = number(at).isPresent() && isWord(at + 1, Set.of("to", "through", "thru"));
-        return range && number(at + 2).isPresent() ? number(at + 2) : number(at);
+        boolean range = number(at).isPresent()
+                && (isWord(at + 1, Set.of("to", "through", "thru", "and")) || isDash(at + 1))
+                && number(at + 2).isPresent()
+                && number(at + 2).getAsInt() > number(at).getAsInt();
+        return range ? number(at + 2) : number(at);
+    }
+
+    private boolean isDash(int at) {
+        return at < tokens.size() && tokens.get(at).text().equals("-");
     }
 
     private OptionalInt beside(int word) {

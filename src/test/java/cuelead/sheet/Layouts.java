@@ -24,6 +24,7 @@ final class Layouts {
         places(all);
         PageLayouts.addTo(all);
         CribLayouts.addTo(all);
+        LetterLayouts.addTo(all);
         return all;
     }
 

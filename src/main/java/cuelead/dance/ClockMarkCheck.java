@@ -1,0 +1,84 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Whether the clock times among the steps are where the turns lead. Marks that are wrong by as much as the mark before
+ * follow from it and are not told again; the first one behind a line in doubt tells where the dancers face there.
+ */
+final class ClockMarkCheck {
+    private final Dance dance;
+    private final String file;
+    private final WallWalk walls;
+    private final KnownTurns turns;
+
+    ClockMarkCheck(Dance dance, String file) {
+        this.dance = dance;
+        this.file = file;
+        this.walls = new WallWalk(dance);
+        this.turns = new KnownTurns(dance);
+    }
+
+    List<Problem> check() {
+        List<Problem> problems = new ArrayList<>();
+        dance.parts().forEach(part -> problems.addAll(of(part)));
+        for (Tag tag : dance.tags()) {
+            if (tag.afterWalls().size() == 1
+                    && !dance.isPhrased()
+                    && walls.isKnown(
+                            tag.afterWalls().get(0), dance.parts().get(0).counts())) {
+                problems.addAll(
+                        of(tag.part(), walls.before(tag, tag.afterWalls().get(0))));
+            }
+        }
+        return problems;
+    }
+
+    /** The marks of a part may be told as if it began at the front, or as it begins somewhere in the sequence. */
+    private List<Problem> of(Part part) {
+        List<Problem> fewest = of(part, Facing.FRONT);
+        if (dance.isPhrased()) {
+            List<Facing> facings = walls.alongSequence();
+            for (int i = 0; i < dance.sequence().size(); i++) {
+                boolean here = dance.sequence().get(i).equals(part.name());
+                List<Problem> wrong = here ? of(part, facings.get(i)) : fewest;
+                fewest = wrong.size() < fewest.size() ? wrong : fewest;
+            }
+        }
+        return fewest;
+    }
+
+    private List<Problem> of(Part part, Facing start) {
+        List<Problem> wrong = new ArrayList<>();
+        int carried = 0;
+        Counts checked = Counts.ZERO;
+        for (ClockMark mark : dance.claims().clockMarks()) {
+            if (!mark.part().equals(part.name())) {
+                continue;
+            }
+            Facing real = start.after(WallWalk.turnThrough(part, mark.afterCounts()));
+            int off = Math.floorMod(mark.stated().degrees() - real.degrees(), 360);
+            boolean doubtful = turns.isDoubtful(part, checked, mark.afterCounts());
+            if (off != 0 && off != carried && !doubtful) {
+                wrong.add(wrong(mark, real));
+            }
+            carried = off;
+            checked = mark.afterCounts();
+        }
+        return wrong;
+    }
+
+    private Problem wrong(ClockMark mark, Facing real) {
+        return new Problem(
+                Severity.ERROR,
+                "wrong_clock",
+                file,
+                mark.line(),
+                mark.column(),
+                "The sheet says " + mark.stated().clock() + " here, but its turns end at " + real.clock() + ".",
+                "Write " + real.clock() + ", or correct the turn before it.");
+    }
+}

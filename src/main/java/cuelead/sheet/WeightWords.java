@@ -1,0 +1,45 @@
+package cuelead.sheet;
+
+import cuelead.sheet.Term.Kind;
+
+/** What a clause says of the weight: "onto the ball of R", "taking weight on L", "weight ends left". */
+final class WeightWords {
+    private final TermCursor terms;
+    private final PhraseDraft draft;
+
+    WeightWords(TermCursor terms, PhraseDraft draft) {
+        this.terms = terms;
+        this.draft = draft;
+    }
+
+    boolean onto() {
+        terms.advance();
+        terms.skip(Kind.FILLER);
+        if (terms.at(Kind.PART, "ball") && draft.hasVerb()) {
+            draft.part("ball");
+        }
+        terms.skipWords(Kind.PART, Kind.FILLER);
+        if (terms.at(Kind.PLACE)) {
+            return true;
+        }
+        terms.footHere().ifPresent(draft::onto);
+        return true;
+    }
+
+    /** "Starting with the weight on your left you step": where it is before the step, not behind it. */
+    boolean weight() {
+        boolean before = isLedTo() && draft.isEmpty();
+        terms.advance();
+        terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
+        terms.footHere().filter(foot -> !before).ifPresent(draft::weight);
+        return true;
+    }
+
+    private boolean isLedTo() {
+        int at = terms.position() - 1;
+        while (at >= 0 && (terms.peekAt(at).is(Kind.FILLER) || terms.peekAt(at).is(Kind.WITH))) {
+            at--;
+        }
+        return at >= 0 && terms.peekAt(at).is(Kind.LEADING);
+    }
+}
