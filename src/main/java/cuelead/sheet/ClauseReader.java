@@ -9,9 +9,6 @@ import java.util.Set;
 
 /** Reads the words of one clause, an action or a figure, into a draft; each sort of word is one method. */
 final class ClauseReader {
-    /** Words behind which only the standing foot is named; "together L" may be the foot that moves. */
-    private static final Set<String> BESIDE = Set.of("beside", "next", "alongside", "bes", "in");
-
     /** "Step R, a big step": how far it goes, no step of its own. */
     private static final Set<String> SIZES = Set.of("big", "long", "large", "small", "wide", "giant");
 
@@ -21,6 +18,9 @@ final class ClauseReader {
     /** How a figure or a step travels: "moving back". */
     private static final Set<String> TRAVELS =
             Set.of("moving", "travelling", "traveling", "going", "heading", "progressing");
+
+    /** "So your right foot is free": how a foot is, not what it does. */
+    private static final Set<String> STATES = Set.of("free", "ready", "is", "are", "be");
 
     private final TermCursor terms;
     private final PhraseDraft draft;
@@ -86,7 +86,7 @@ final class ClauseReader {
             case WITH -> with();
             case FOOT -> foot(term);
             case PART -> part(term);
-            case PLACE -> place(term);
+            case PLACE -> new PlaceWords(terms, draft).read(participle);
             case ONTO -> onto();
             case TURN, FRACTION -> turn();
             case NUMBER -> number(term);
@@ -205,39 +205,6 @@ final class ClauseReader {
         return terms.advance();
     }
 
-    /** A place may name the other foot: "over left", "beside R"; "in L diagonal" names one place only. */
-    private boolean place(Term term) {
-        boolean into = term.meaning().equals("in") && (terms.nextWordIs(Kind.FOOT) || terms.nextWordIs(Kind.PLACE));
-        if (into) {
-            return terms.advance();
-        }
-        draft.place(term.meaning());
-        terms.advance();
-        if (term.meaning().equals("over")
-                || term.meaning().equals("behind")
-                || term.meaning().equals("together")) {
-            int before = terms.position();
-            terms.skip(Kind.FILLER);
-            boolean describes = participle && draft.runsOn();
-            boolean names = draft.hasFoot() || (draft.hasVerb() && (describes || BESIDE.contains(term.text())));
-            boolean otherFoot = names && terms.footHere().filter(this::isOther).isPresent();
-            if (!otherFoot) {
-                terms.moveTo(before);
-            } else {
-                terms.skipWords(Kind.PART, Kind.FILLER);
-            }
-        }
-        return true;
-    }
-
-    /** The standing foot; without a foot of its own the clause's foot is the other one. */
-    private boolean isOther(Foot foot) {
-        if (!draft.hasFoot()) {
-            draft.foot(foot.other());
-        }
-        return true;
-    }
-
     private boolean onto() {
         terms.advance();
         terms.skip(Kind.FILLER);
@@ -281,6 +248,10 @@ final class ClauseReader {
     private boolean weight() {
         terms.advance();
         terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
+        if (terms.at(Kind.VERB, "hold")) {
+            terms.advance();
+            terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
+        }
         terms.footHere().ifPresent(draft::weight);
         return true;
     }
@@ -294,6 +265,9 @@ final class ClauseReader {
     private boolean filler(Term term) {
         if (TRAVELS.contains(term.text()) && draft.isEmpty()) {
             draft.travels();
+        }
+        if (STATES.contains(term.text())) {
+            draft.rests();
         }
         terms.advance();
         if (term.text().equals("off") && terms.at(Kind.FOOT)) {

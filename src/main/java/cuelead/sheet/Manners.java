@@ -27,7 +27,8 @@ final class Manners {
             return SheetLayout.laid(lines);
         }
         SpokenCounts spoken = new SpokenCounts();
-        List<SheetLine> figures = spoken.isPlain(lines) ? spoken.usual(lines) : lines;
+        List<SheetLine> paired = AndCounts.usual(lines);
+        List<SheetLine> figures = spoken.isPlain(paired) ? spoken.usual(paired) : paired;
         List<SheetLine> best = new NamedParts().usual(PhrasedWords.usual(JoinedCounts.where(figures)));
         Chosen chosen = new Chosen(best);
         int cost = chosen.cost;

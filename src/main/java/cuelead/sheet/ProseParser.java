@@ -122,6 +122,9 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        if (draft.isOnlyState()) {
+            return;
+        }
         if (draft.isOnlyBody()) {
             phrases.add(draft.phrase(Optional.of(STILL)));
             return;
