@@ -41,7 +41,12 @@ final class HeaderReader {
         this.problems = problems;
     }
 
+    /** A line above the dance; what it tells of restarts and tags is no fact of the whole dance. */
     void read(SheetLine next) {
+        NoteClauses.facts(next).forEach(this::facts);
+    }
+
+    private void facts(SheetLine next) {
         line = HeaderWords.usual(next);
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");

@@ -29,7 +29,7 @@ final class PlaceWords {
         if (into) {
             return terms.advance();
         }
-        String place = term.meaning().equals("front") ? front() : term.meaning();
+        String place = place(term.meaning());
         draft.place(place);
         terms.advance();
         if (place.equals("over") || place.equals("behind") || place.equals("together")) {
@@ -38,9 +38,15 @@ final class PlaceWords {
         return true;
     }
 
-    /** "Tap R heel in front" goes forward, "step R in front" and "cross in front of L" cross. */
-    private String front() {
-        return terms.nextWordIs(Kind.FOOT) || !draft.goesAhead() ? "over" : "fwd";
+    /** "Tap R heel in front" and "shuffle behind" only travel, "step R in front" and "cross in front of L" cross. */
+    private String place(String meaning) {
+        boolean travels = draft.isFigure() && draft.goesAhead();
+        boolean ahead = travels || (draft.goesAhead() && !terms.nextWordIs(Kind.FOOT));
+        return switch (meaning) {
+            case "front" -> ahead ? "fwd" : "over";
+            case "behind" -> travels ? "back" : meaning;
+            default -> meaning;
+        };
     }
 
     private void standingFoot(Term term, boolean participle) {
