@@ -92,9 +92,10 @@ final class BodyReader {
         switch (LineKind.of(line)) {
             case SEQUENCE -> sequence.line(line);
             case RESTART -> {
-                if (note.isPlace() && WallNote.namesWall(line.tokens())) {
+                boolean named = line.told().isPresent() || WallNote.namesWall(line.tokens());
+                if (named && note.isPlace()) {
                     restart(line);
-                } else if (WallNote.namesWall(line.tokens())) {
+                } else if (named) {
                     restarts.header(line, note);
                 }
             }

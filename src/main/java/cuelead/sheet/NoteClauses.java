@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  */
 final class NoteClauses {
     private static final Pattern BOUNDARY =
-            Pattern.compile("[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\s[-\u2013\u2014]\\s|\\b(?:and|plus)\\b");
+            Pattern.compile("[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\s[-\u2013\u2014]\\s|\\b(?:and|plus|with)\\b");
     private static final Set<String> TAGS = Set.of("tag", "tags", "bridge", "bridges");
     /** What a header states behind a note as well as before it. */
     private static final Set<String> HEADER_WORDS = Set.of(
@@ -73,7 +73,7 @@ final class NoteClauses {
         return line.part(parting.lookingAt() ? parting.end() : clause.from(), clause.to());
     }
 
-    private static final Pattern PARTING = Pattern.compile("[^\\p{L}\\d]*(?:(?:and|plus)\\b\\W*)?");
+    private static final Pattern PARTING = Pattern.compile("[^\\p{L}\\d]*(?:(?:and|plus|with)\\b\\W*)?");
 
     /** Empty where the line is read as a whole. */
     private static List<Clause> clauses(SheetLine line) {
@@ -131,7 +131,7 @@ final class NoteClauses {
     }
 
     private static boolean namesWall(SheetLine line, Clause clause) {
-        return WallNote.namesWall(line.part(clause.from(), clause.to()).tokens());
+        return !WallNote.read(words(line, clause).tokens()).walls().isEmpty();
     }
 
     /** "1 tag", "Restarts:" */
