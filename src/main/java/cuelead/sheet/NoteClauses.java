@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
  */
 final class NoteClauses {
     private static final Pattern BOUNDARY =
-            Pattern.compile("[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\s[-\u2013\u2014]\\s|\\b(?:and|plus|with)\\b");
+            Pattern.compile("[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\t|\\s{2,}|\\s[-\u2013\u2014]\\s|\\b(?:and|plus|with)\\b");
     private static final Set<String> TAGS = Set.of("tag", "tags", "bridge", "bridges");
     /** What a header states behind a note as well as before it. */
     private static final Set<String> HEADER_WORDS = Set.of(
@@ -131,8 +131,11 @@ final class NoteClauses {
     }
 
     private static boolean namesWall(SheetLine line, Clause clause) {
-        return !WallNote.read(words(line, clause).tokens()).walls().isEmpty();
+        SheetLine words = words(line, clause);
+        return WallNote.namesWall(words.tokens()) || ORDINAL.matcher(words.text()).find();
     }
+
+    private static final Pattern ORDINAL = Pattern.compile("\\d(?:st|nd|rd|th) walls?\\b", Pattern.CASE_INSENSITIVE);
 
     /** "1 tag", "Restarts:" */
     private static boolean isNumberOnly(SheetLine line, Clause clause) {

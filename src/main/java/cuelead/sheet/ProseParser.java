@@ -44,6 +44,9 @@ final class ProseParser {
                 ampersand();
                 joint = terms.at(Kind.SEPARATOR) ? Joint.PARTED : joint == Joint.RUN_ON ? Joint.LINKED : joint;
                 terms.advance();
+            } else if (!phrases.isEmpty() && joint == Joint.PARTED && Easier.begins(terms.textHere())) {
+                leftWords.styling(terms.peek());
+                terms.rest();
             } else {
                 phrase();
                 joint = Joint.RUN_ON;
