@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Foot;
 import cuelead.sheet.FigureNames.FigureName;
+import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
 import java.util.Optional;
@@ -49,6 +50,9 @@ final class ClauseReader {
             } else {
                 open = word(term);
             }
+        }
+        if (participle && draft.isDoneMeanwhile()) {
+            draft.joint(Joint.RUN_ON);
         }
         draft.parted(terms.at(Kind.SEPARATOR)
                 && (terms.peek().text().equals(":") || terms.peek().text().equals("-")));

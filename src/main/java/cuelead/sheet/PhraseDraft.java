@@ -19,6 +19,8 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
+    private static final Set<String> MEANWHILE =
+            Set.of("sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
     private static final Set<String> AHEAD =
             Set.of("touch", "tap", "point", "kick", "rock", "walk", "brush", "scuff", "dig", "press", "lunge");
 
@@ -113,6 +115,11 @@ final class PhraseDraft {
     boolean goesAhead() {
         boolean figure = row.isPresent() && row.get().travel().equals("fwd");
         return figure || !part.isEmpty() || AHEAD.contains(verb);
+    }
+
+    /** "Step R forward, sweeping L": the other foot's movement while one steps. */
+    boolean isDoneMeanwhile() {
+        return row.isEmpty() && MEANWHILE.contains(verb);
     }
 
     /** It only tells how a foot is: "your right foot is free". */
