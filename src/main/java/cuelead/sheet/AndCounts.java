@@ -25,8 +25,8 @@ final class AndCounts {
             .collect(Collectors.joining("|"));
     private static final String NUMBER = "(?:\\d{1,2}|" + SPOKEN + ")";
     /** "Counts 1, 2 and 3", "(beats five and six)" */
-    private static final Pattern PLURAL = pattern("\\b(?:counts|cts|beats)\\b[.: ]*(?:" + NUMBER + "\\s*,\\s*)*(" + NUMBER
-            + ")(\\s*,?\\s+and\\s+)(" + NUMBER + ")\\b");
+    private static final Pattern PLURAL = pattern("\\b(?:counts|cts|beats)\\b[.: ]*(?:" + NUMBER + "\\s*,\\s*)*("
+            + NUMBER + ")(\\s*,?\\s+and\\s+)(" + NUMBER + ")\\b");
     /** "3 and 4" */
     private static final Pattern BARE = pattern("^\\W*(\\d{1,2})(\\s+and\\s+)(\\d{1,2})\\b");
 
@@ -77,9 +77,8 @@ final class AndCounts {
         return Scanner.isDigit(plain.charAt(0))
                 ? Integer.parseInt(plain)
                 : IntStream.rangeClosed(1, HIGHEST_SPOKEN)
-                        .filter(each -> NumberWords.cardinal(each)
-                                .replace('-', ' ')
-                                .equals(plain.replace('-', ' ')))
+                        .filter(each ->
+                                NumberWords.cardinal(each).replace('-', ' ').equals(plain.replace('-', ' ')))
                         .findFirst()
                         .orElse(0);
     }

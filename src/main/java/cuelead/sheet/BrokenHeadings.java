@@ -83,16 +83,15 @@ final class BrokenHeadings {
     }
 
     private static boolean isBareRange(SheetLine line) {
-        return SectionHead.read(line.text())
-                .filter(SectionHead::isBareRange)
-                .isPresent();
+        return SectionHead.read(line.text()).filter(SectionHead::isBareRange).isPresent();
     }
 
     /** A word that was broken by a hyphen is put together again. */
     private static SheetLine together(SheetLine heading, SheetLine more) {
         String text = heading.text().stripTrailing();
         SheetLine both = heading.and(more);
-        boolean broken = text.matches(".*\\p{L}-") && Character.isLetter(more.text().charAt(more.firstColumn() - 1));
+        boolean broken =
+                text.matches(".*\\p{L}-") && Character.isLetter(more.text().charAt(more.firstColumn() - 1));
         return broken ? both.with(text.length() - 1, text.length() + 1, "") : both;
     }
 }

@@ -47,7 +47,8 @@ final class Easier {
 
     /** Without the brackets that hold nothing but an offer: "... still 3:00 (easy: walk R, L)". */
     private static String withoutBrackets(String told) {
-        return BRACKETS.matcher(told).replaceAll(found -> offers(found.group(1)) ? "" : Matcher.quoteReplacement(found.group()));
+        return BRACKETS.matcher(told)
+                .replaceAll(found -> offers(found.group(1)) ? "" : Matcher.quoteReplacement(found.group()));
     }
 
     private static final Pattern BRACKETS = Pattern.compile("[(\\[{*]([^()\\[\\]{}*]*)[)\\]}*]");

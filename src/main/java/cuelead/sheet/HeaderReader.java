@@ -26,8 +26,8 @@ final class HeaderReader {
     private static final Set<String> BARS = Set.of("bar", "bars", "measure", "measures");
     private static final int BEATS = 4;
     private static final int BEATS_OF_WALTZ = 3;
-    private static final Set<String> UNITS = Stream.of(COUNT_UNITS, SECONDS, BARS)
-            .flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
+    private static final Set<String> UNITS =
+            Stream.of(COUNT_UNITS, SECONDS, BARS).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
     private static final int LONGEST_INTRO = 999;
 
     private final Problems problems;

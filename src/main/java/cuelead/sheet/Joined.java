@@ -44,7 +44,9 @@ final class Joined {
         ActionCall one = first.action().get();
         ActionCall other = second.action().get();
         if (second.joint() == Joint.PARTED) {
-            return TRAILS.contains(other.action()) && one.transfer().takesWeight() && !other.foot().equals(one.foot());
+            return TRAILS.contains(other.action())
+                    && one.transfer().takesWeight()
+                    && !other.foot().equals(one.foot());
         }
         if (one.isBareTurn() || other.isBareTurn()) {
             return false;

@@ -212,7 +212,8 @@ final class MoveMaker {
      * is a pivot onto that foot, else a spin. A paddle turn comes back onto the other foot behind any step.
      */
     private Move turnedOnTheSpot(Phrase phrase, Phrase.ActionCall call, Turn turn) {
-        Optional<Foot> stated = phrase.remarks().weight().filter(foot -> footing.free().equals(Optional.of(foot)));
+        Optional<Foot> stated =
+                phrase.remarks().weight().filter(foot -> footing.free().equals(Optional.of(foot)));
         boolean pivots = pivots(call) || stated.isPresent();
         return new Move(
                 pivots ? call.foot().or(footing::free) : Optional.empty(),

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
  * 5)". Each clause is read as a line of its own, so that the wall of the one is none of the other's.
  */
 final class NoteClauses {
-    private static final Pattern BOUNDARY =
-            Pattern.compile("[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\t|\\s{2,}|\\s[-\u2013\u2014]\\s|\\b(?:and|plus|with)\\b");
+    private static final Pattern BOUNDARY = Pattern.compile(
+            "[,;|&+*\u2022\u00b7(]|(?<!\\d)/|/(?!\\d)|[.:!](?=\\s)|\\t|\\s{2,}|\\s[-\u2013\u2014]\\s|\\b(?:and|plus|with)\\b");
     private static final Set<String> TAGS = Set.of("tag", "tags", "bridge", "bridges");
     /** What a header states behind a note as well as before it. */
     private static final Set<String> HEADER_WORDS = Set.of(
@@ -62,8 +62,8 @@ final class NoteClauses {
                 ? List.of(line)
                 : clauses.stream()
                         .filter(clause -> clause.about() != About.FACT)
-                        .map(clause -> words(line, clause)
-                                .as(clause.about() == About.TAG ? LineKind.TAG : LineKind.RESTART))
+                        .map(clause ->
+                                words(line, clause).as(clause.about() == About.TAG ? LineKind.TAG : LineKind.RESTART))
                         .toList();
     }
 
@@ -114,7 +114,8 @@ final class NoteClauses {
     }
 
     private static About about(SheetLine line, int from, int to) {
-        List<String> words = line.part(from, to).tokens().stream().map(Token::text).toList();
+        List<String> words =
+                line.part(from, to).tokens().stream().map(Token::text).toList();
         boolean restart = words.stream().anyMatch(NoteClauses::isRestart);
         if (restart || words.stream().anyMatch(TAGS::contains)) {
             return restart ? About.RESTART : About.TAG;
@@ -132,7 +133,8 @@ final class NoteClauses {
 
     private static boolean namesWall(SheetLine line, Clause clause) {
         SheetLine words = words(line, clause);
-        return WallNote.namesWall(words.tokens()) || ORDINAL.matcher(words.text()).find();
+        return WallNote.namesWall(words.tokens())
+                || ORDINAL.matcher(words.text()).find();
     }
 
     private static final Pattern ORDINAL = Pattern.compile("\\d(?:st|nd|rd|th) walls?\\b", Pattern.CASE_INSENSITIVE);

@@ -19,8 +19,8 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
-    private static final Set<String> MEANWHILE =
-            Set.of("sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
+    private static final Set<String> MEANWHILE = Set.of(
+            "sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
     private static final Set<String> AHEAD =
             Set.of("touch", "tap", "point", "kick", "rock", "walk", "brush", "scuff", "dig", "press", "lunge");
 

@@ -184,8 +184,7 @@ final class RestartReader {
         halves.matched(restarts).forEach(this::add);
         halves.marksLeft(restarts)
                 .forEach(mark -> unclear(mark.line(), "A restart is marked here, but it is not said on which wall."));
-        halves.wallsLeft(restarts)
-                .forEach(line -> unclear(line, "It is not said after which count to restart."));
+        halves.wallsLeft(restarts).forEach(line -> unclear(line, "It is not said after which count to restart."));
     }
 
     private void unclear(SheetLine line, String sentence) {

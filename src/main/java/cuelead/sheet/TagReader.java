@@ -108,8 +108,8 @@ final class TagReader {
         List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
         for (int i = 0; i < tags.size() && !walls.isEmpty(); i++) {
             Tag tag = tags.get(i);
-            boolean named =
-                    note.number().isEmpty() || tag.part().name().equals(name(note.number().getAsInt()));
+            boolean named = note.number().isEmpty()
+                    || tag.part().name().equals(name(note.number().getAsInt()));
             if (named && tag.afterWalls().isEmpty()) {
                 tags.set(i, new Tag(tag.part(), walls, tag.statedFacing(), tag.line()));
                 boolean told = tag.statedFacing().isPresent();
