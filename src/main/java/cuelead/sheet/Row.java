@@ -119,7 +119,8 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 && upper.counts().size() % 2 == 0
                 && (upper.counts().size() >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
                 && (first - 1) % upper.counts().size() == 0;
-        boolean near = first > 1 || below.line.number() - line.number() == 1 || below.counted.size() > 1;
+        int lastLine = line.at(line.text().length()).line();
+        boolean near = first > 1 || below.line.number() - lastLine == 1 || below.counted.size() > 1;
         return (below.firstCount() == first || local) && shorter && near;
     }
 

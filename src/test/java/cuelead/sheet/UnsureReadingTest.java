@@ -75,9 +75,11 @@ class UnsureReadingTest {
     /** So many lines that do not fit are no mistakes: it is told once. */
     @Test
     void manyLinesOfOneFaultAreToldOnce() {
-        String sheet = head() + "Section 1\n" + "1-2 Step R to side, gribble, gribble, touch L\n".repeat(1)
-                + "3-4 Gribble R, gribble L, gribble R\n5-6 Gribble R, gribble L, gribble R\n"
-                + "7-8 Gribble R, gribble L, gribble R\n";
+        String sheet = head() + "Section 1\n"
+                + "1-2 Step R to side, step L beside R, touch R to side\n"
+                + "3-4 Step R to side, step L beside R, touch R to side\n"
+                + "5-6 Step R to side, step L beside R, touch R to side\n"
+                + "7-8 Step R to side, step L beside R, touch R to side\n";
         List<String> found = blamed(sheet);
         assertEquals(1, found.size(), found::toString);
         assertTrue(found.get(0).contains("lines are like this"), found::toString);
