@@ -43,15 +43,17 @@ final class ListedFeet {
                 inside.stream().takeWhile(term -> !term.is(Kind.SEPARATOR)).toList();
         List<Term> feet = clause.stream().filter(term -> term.is(Kind.FOOT)).toList();
         boolean begins = clause.stream().anyMatch(ListedFeet::isBeginning);
-        boolean only = clause.stream()
-                .allMatch(term -> term.is(Kind.FOOT) || term.is(Kind.FILLER) || isBeginning(term));
+        boolean only =
+                clause.stream().allMatch(term -> term.is(Kind.FOOT) || term.is(Kind.FILLER) || isBeginning(term));
         return feet.size() == 1 && begins && only
                 ? Optional.of(feet.get(0).meaning().equals("left") ? Foot.LEFT : Foot.RIGHT)
                 : Optional.empty();
     }
 
     private static boolean isBeginning(Term term) {
-        return term.is(Kind.LEADING) || term.is(Kind.VERB, "step") || term.text().equals("first");
+        return term.is(Kind.LEADING)
+                || term.is(Kind.VERB, "step")
+                || term.text().equals("first");
     }
 
     private static boolean isParting(Term term) {
