@@ -158,7 +158,10 @@ final class ProseParser {
         }
         doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));
         draft.unknown().forEach(term -> leftWords.strange(term, draft.isClear()));
-        phrases.add(draft.phrase(action));
+        Phrase phrase = draft.phrase(action);
+        int listed = draft.feet().size() + terms.feetListedAhead();
+        boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
+        phrases.add(oneEach ? phrase.repeated(1 - listed) : phrase);
         if (figure.isEmpty() && draft.feet().size() > 1) {
             addAgain(
                     draft,

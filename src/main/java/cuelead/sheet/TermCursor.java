@@ -185,6 +185,19 @@ final class TermCursor {
         return all;
     }
 
+    /** "4 sways R, L, R, L": so many feet stand alone behind the one that was taken. */
+    int feetListedAhead() {
+        int feet = 0;
+        int next = at;
+        while (next + 1 < terms.size()
+                && (terms.get(next).is(Kind.SEPARATOR) || terms.get(next).is(Kind.LINK))
+                && terms.get(next + 1).is(Kind.FOOT)) {
+            feet++;
+            next += 2;
+        }
+        return feet;
+    }
+
     /** Takes all that is left. */
     List<Term> rest() {
         List<Term> rest = terms.subList(at, terms.size());

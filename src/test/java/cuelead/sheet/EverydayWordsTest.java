@@ -13,6 +13,10 @@ class EverydayWordsTest {
             delimiter = '|',
             value = {
                 "1 step R forward but keep it small               | 1 R step R",
+                "1-4 4 sways R, L, R, L with weight ending on L   | 1 R sway R, 2 L sway L, 3 R sway R, 4 L sway L",
+                "1-2 two stomps R, L                              | 1 R stomp R, 2 L stomp L",
+                "1 step R forward making a full spiral turn L     | 1 R step -360 R",
+                "1-6 rocking chair R, step R fwd, pivot 1/4 L     | 1 R rock R, 2 L recover L, 3 R rock R, 4 L recover L, 5 R step R, 6 L pivot -90 L",
                 "1 step R forward, sweeping L from back to front  | 1 R step R",
                 "1 step R to side, dragging L in                  | 1 R step R",
                 "1 step R forward with a sweep of L               | 1 R step R",
