@@ -129,8 +129,8 @@ final class ActionRules {
         if (has("over")) {
             return is(Action.CROSS, Direction.OVER);
         }
-        if (has("behind")) {
-            return is(Action.BEHIND, Direction.BEHIND);
+        if (has("behind") || has("third")) {
+            return is(Action.BEHIND, has("third") ? Direction.THIRD : Direction.BEHIND);
         }
         if (has("together")) {
             return is(Action.CLOSE, Direction.TOGETHER);

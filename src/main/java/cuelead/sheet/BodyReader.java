@@ -82,15 +82,21 @@ final class BodyReader {
         lines.closeSection();
         tags.close();
         place = Place.AFTER;
-        if (sequence.note(line)) {
-            return;
+        if (!sequence.note(line)) {
+            NoteClauses.notes(line).forEach(this::clause);
         }
+    }
+
+    private void clause(SheetLine line) {
         WallNote note = WallNote.read(line.tokens());
         switch (LineKind.of(line)) {
             case SEQUENCE -> sequence.line(line);
             case RESTART -> {
-                if (note.isPlace() && WallNote.namesWall(line.tokens())) {
+                boolean named = line.told().isPresent() || WallNote.namesWall(line.tokens());
+                if (named && note.isPlace()) {
                     restart(line);
+                } else if (named) {
+                    restarts.header(line, note);
                 }
             }
             case TAG -> {

@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Foot;
 import cuelead.sheet.FigureNames.FigureName;
+import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
 import java.util.Optional;
@@ -9,9 +10,6 @@ import java.util.Set;
 
 /** Reads the words of one clause, an action or a figure, into a draft; each sort of word is one method. */
 final class ClauseReader {
-    /** Words behind which only the standing foot is named; "together L" may be the foot that moves. */
-    private static final Set<String> BESIDE = Set.of("beside", "next", "alongside", "bes", "in");
-
     /** "Step R, a big step": how far it goes, no step of its own. */
     private static final Set<String> SIZES = Set.of("big", "long", "large", "small", "wide", "giant");
 
@@ -21,6 +19,9 @@ final class ClauseReader {
     /** How a figure or a step travels: "moving back". */
     private static final Set<String> TRAVELS =
             Set.of("moving", "travelling", "traveling", "going", "heading", "progressing");
+
+    /** "So your right foot is free": how a foot is, not what it does. */
+    private static final Set<String> STATES = Set.of("free", "ready", "is", "are", "be");
 
     private final TermCursor terms;
     private final PhraseDraft draft;
@@ -51,6 +52,9 @@ final class ClauseReader {
             } else {
                 open = word(term);
             }
+        }
+        if (participle && draft.isDoneMeanwhile()) {
+            draft.joint(Joint.RUN_ON);
         }
         draft.parted(terms.at(Kind.SEPARATOR)
                 && (terms.peek().text().equals(":") || terms.peek().text().equals("-")));
@@ -93,7 +97,7 @@ final class ClauseReader {
             case WITH -> with();
             case FOOT -> foot(term);
             case PART -> part(term);
-            case PLACE -> place(term);
+            case PLACE -> new PlaceWords(terms, draft).read(participle);
             case ONTO -> weights.onto();
             case TURN, FRACTION -> turn();
             case NUMBER -> number(term);
@@ -212,39 +216,6 @@ final class ClauseReader {
         return terms.advance();
     }
 
-    /** A place may name the other foot: "over left", "beside R"; "in L diagonal" names one place only. */
-    private boolean place(Term term) {
-        boolean into = term.meaning().equals("in") && (terms.nextWordIs(Kind.FOOT) || terms.nextWordIs(Kind.PLACE));
-        if (into) {
-            return terms.advance();
-        }
-        draft.place(term.meaning());
-        terms.advance();
-        if (term.meaning().equals("over")
-                || term.meaning().equals("behind")
-                || term.meaning().equals("together")) {
-            int before = terms.position();
-            terms.skip(Kind.FILLER);
-            boolean describes = participle && draft.runsOn();
-            boolean names = draft.hasFoot() || (draft.hasVerb() && (describes || BESIDE.contains(term.text())));
-            boolean otherFoot = names && terms.footHere().filter(this::isOther).isPresent();
-            if (!otherFoot) {
-                terms.moveTo(before);
-            } else {
-                terms.skipWords(Kind.PART, Kind.FILLER);
-            }
-        }
-        return true;
-    }
-
-    /** The standing foot; without a foot of its own the clause's foot is the other one. */
-    private boolean isOther(Foot foot) {
-        if (!draft.hasFoot()) {
-            draft.foot(foot.other());
-        }
-        return true;
-    }
-
     private boolean turn() {
         int start = terms.position();
         new TurnWords(terms, draft).read();
@@ -280,6 +251,9 @@ final class ClauseReader {
     private boolean filler(Term term) {
         if (TRAVELS.contains(term.text()) && draft.isEmpty()) {
             draft.travels();
+        }
+        if (STATES.contains(term.text())) {
+            draft.rests();
         }
         terms.advance();
         if (term.text().equals("off") && terms.at(Kind.FOOT)) {

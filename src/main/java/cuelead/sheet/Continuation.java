@@ -31,7 +31,7 @@ final class Continuation {
         return Character.isLowerCase(line.text().charAt(line.firstColumn() - 1));
     }
 
-    private static boolean endsOpen(String text) {
+    static boolean endsOpen(String text) {
         String end = text.substring(0, clockAt(text)).stripTrailing();
         return !end.isEmpty() && ",;&-/(".indexOf(end.charAt(end.length() - 1)) >= 0;
     }

@@ -112,6 +112,17 @@ record DraftMeaning(
         return remarks.noWeight() ? call.withoutWeight() : call;
     }
 
+    /** Where a movement that swings goes on to. */
+    Direction swing() {
+        if (towards.isPresent()) {
+            return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
+        }
+        if (places.isEmpty() && !feet.isEmpty()) {
+            return feet.get(0) == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
+        }
+        return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+    }
+
     /** Hips and heels go to a side, feet do not. */
     static Optional<Direction> lateral(Action action, Foot side) {
         return switch (action) {

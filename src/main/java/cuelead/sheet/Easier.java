@@ -8,6 +8,11 @@ import java.util.regex.Pattern;
 final class Easier {
     private static final Set<String> OFFERS = Set.of(
             "if",
+            "or",
+            "easiest",
+            "simple",
+            "simpler",
+            "non",
             "option",
             "options",
             "optional",
@@ -33,10 +38,20 @@ final class Easier {
     private Easier() {}
 
     /** "(8), now at 6:00. If you don't like turning, do the rocking chair again": before the offer no foot is moved. */
-    static boolean isTold(String rest) {
+    static boolean isTold(String told) {
+        String rest = withoutBrackets(told);
         int offer = begin(rest, 0);
-        return offer < rest.length() && DanceLine.movesNoFoot(rest.substring(0, offer));
+        boolean offered = offer < rest.length() || !rest.equals(told);
+        return offered && DanceLine.movesNoFoot(rest.substring(0, offer));
     }
+
+    /** Without the brackets that hold nothing but an offer: "... still 3:00 (easy: walk R, L)". */
+    private static String withoutBrackets(String told) {
+        return BRACKETS.matcher(told)
+                .replaceAll(found -> offers(found.group(1)) ? "" : Matcher.quoteReplacement(found.group()));
+    }
+
+    private static final Pattern BRACKETS = Pattern.compile("[(\\[{*]([^()\\[\\]{}*]*)[)\\]}*]");
 
     /** 0-based index where the first such sentence begins, from an index on; the length of the text without one. */
     static int begin(String text, int from) {
@@ -59,6 +74,11 @@ final class Easier {
                 .filter(token -> token.is(Token.Kind.WORD))
                 .limit(FIRST_WORDS)
                 .anyMatch(token -> NAMES.contains(token.text()));
+    }
+
+    /** Whether a clause that begins with this word offers another way, or tells how the steps look. */
+    static boolean begins(String word) {
+        return OFFERS.contains(word);
     }
 
     private static boolean offers(String sentence) {

@@ -21,6 +21,7 @@ enum FigureTraits {
     static boolean isForeign(Figure figure, List<Step> steps) {
         return figure.pattern().size() >= SHORTEST
                 && (lacksReturn(figure, steps)
+                        || lacksLock(figure, steps)
                         || Stream.of(values())
                                 .filter(trait -> trait.marks(figure))
                                 .anyMatch(trait ->
@@ -38,6 +39,23 @@ enum FigureTraits {
                 .noneMatch(i -> goesOut(steps.get(i), first, back)
                         && comesToIt(steps.get(i + 1))
                         && (i + 2 >= steps.size() || !goesOut(steps.get(i + 2), first, back)));
+    }
+
+    /** A lock is between two steps along one line; between steps to the side one foot only goes behind. */
+    private static boolean lacksLock(Figure figure, List<Step> steps) {
+        boolean locks = figure.pattern().stream().anyMatch(beat -> beat.action() == Action.LOCK);
+        return locks
+                && IntStream.range(0, steps.size())
+                        .noneMatch(i -> steps.get(i).action() == Action.LOCK
+                                || (i > 0
+                                        && i + 1 < steps.size()
+                                        && (crosses(steps.get(i).action()) || comesToIt(steps.get(i)))
+                                        && isAlong(steps.get(i - 1))
+                                        && isAlong(steps.get(i + 1))));
+    }
+
+    private static boolean isAlong(Step step) {
+        return goesForward(step) || goesBack(step.direction());
     }
 
     private static boolean goesOut(Step step, Action first, boolean back) {

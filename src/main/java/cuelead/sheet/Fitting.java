@@ -167,11 +167,7 @@ final class Fitting {
         List<Figure.Beat> pattern =
                 phrase.figure().map(call -> call.row().figure().pattern()).orElse(List.of());
         boolean open = !pattern.isEmpty() && pattern.get(pattern.size() - 1).action() == Action.RECOVER;
-        boolean written = index + 1 < phrases.size()
-                && phrases.get(index + 1)
-                        .action()
-                        .filter(call -> call.action() == Action.RECOVER)
-                        .isPresent();
+        boolean written = WrittenOut.recovers(phrases, index);
         return usual(phrase) - (open && written ? 1 : 0);
     }
 
@@ -196,7 +192,8 @@ final class Fitting {
         int beats = phrase.figure()
                 .map(call -> beats(call.row().figure().pattern()) * phrase.repeats())
                 .orElse(usual(phrase));
-        options.add(new Option(usual(phrase), beats, 0));
+        boolean begun = WrittenOut.isBegun(phrases, index);
+        options.add(new Option(usual(phrase), beats, begun ? AGAIN_COST : 0));
         if (phrase.mayBeTitle() && index < phrases.size() - 1) {
             options.add(new Option(0, 0, 4));
         }
@@ -206,22 +203,30 @@ final class Fitting {
         if (index > 0 && Joined.mayShare(phrases.get(index - 1), phrase)) {
             options.add(new Option(0, 0, 3));
         }
-        phrase.figure().ifPresent(call -> figure(call, phrase, index < phrases.size() - 1, by, options));
+        phrase.figure().ifPresent(call -> figure(call, phrases, index, by, options));
         boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
         phrase.action()
                 .filter(call -> !exact
-                        || !isDoneAtOnce(call.action())
+                        || !Stretching.isDoneAtOnce(call.action())
                         || phrase.figure().isPresent())
                 .ifPresent(call -> action(call, phrase, index, counts, options));
+        if (begun) {
+            options.add(new Option(phrase.repeats(), phrase.repeats(), 0));
+        }
         return options;
     }
 
+    private static final int AGAIN_COST = 2;
+
     /** Where more follows, a figure may leave its open ending to it: "vine right, scuff L", "side rock R, recover". */
     private static void figure(
-            Phrase.FigureCall call, Phrase phrase, boolean moreFollows, Measure by, List<Option> options) {
+            Phrase.FigureCall call, List<Phrase> phrases, int index, Measure by, List<Option> options) {
+        Phrase phrase = phrases.get(index);
         List<Figure.Beat> pattern = call.row().figure().pattern();
         Figure.Beat last = pattern.get(pattern.size() - 1);
-        boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || last.action() == Action.RECOVER;
+        boolean moreFollows = index < phrases.size() - 1;
+        boolean recovers = last.action() == Action.RECOVER && WrittenOut.recovers(phrases, index);
+        boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || recovers;
         long footed = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
         int feet = call.feet().size();
         if (feet > 1 && feet != footed && phrase.repeats() == 1) {
@@ -257,23 +262,8 @@ final class Fitting {
         }
         if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty()) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {
-                options.add(new Option(size, size, stretch(call.action()) + size));
+                options.add(new Option(size, size, Stretching.cost(call.action()) + size));
             }
         }
-    }
-
-    /** What is over when it has begun: over more counts it would stand still, and sheets write that as a hold. */
-    private static boolean isDoneAtOnce(Action action) {
-        return switch (action) {
-            case TOUCH, TAP, POINT, HEEL, TOE, DIG, KICK, FLICK, HITCH, HOOK, BRUSH, SCUFF, CROSSTOUCH -> true;
-            default -> false;
-        };
-    }
-
-    private static int stretch(Action action) {
-        return switch (action) {
-            case HOLD, DRAG, SWEEP, SLIDE, SHIMMY, HIPROLL, BODYROLL -> 1;
-            default -> 12;
-        };
     }
 }

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Reads the lines above the dance: title; counts, walls and level on one line or several; tempo; intro; where the
@@ -21,6 +23,11 @@ final class HeaderReader {
 
     private static final Set<String> COUNT_UNITS = Set.of("count", "counts", "beat", "beats", "ct", "cts", "c");
     private static final Set<String> SECONDS = Set.of("second", "seconds", "sec", "secs", "s");
+    private static final Set<String> BARS = Set.of("bar", "bars", "measure", "measures");
+    private static final int BEATS = 4;
+    private static final int BEATS_OF_WALTZ = 3;
+    private static final Set<String> UNITS =
+            Stream.of(COUNT_UNITS, SECONDS, BARS).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
     private static final int LONGEST_INTRO = 999;
 
     private final Problems problems;
@@ -41,7 +48,12 @@ final class HeaderReader {
         this.problems = problems;
     }
 
+    /** A line above the dance; what it tells of restarts and tags is no fact of the whole dance. */
     void read(SheetLine next) {
+        NoteClauses.facts(next).forEach(this::facts);
+    }
+
+    private void facts(SheetLine next) {
         line = HeaderWords.usual(next);
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");
@@ -87,7 +99,7 @@ final class HeaderReader {
         Optional<Token> unit = Optional.empty();
         if (number.isEmpty()) {
             number = tokens.wordThenNumber(Set.of("intro", "introduction", "wait", "after"));
-            unit = number.isPresent() ? tokens.takeWordHere() : unit;
+            unit = number.isPresent() ? tokens.takeUnitHere(UNITS) : unit;
         }
         OptionalInt first = number.isPresent() ? OptionalInt.empty() : tokens.startOnCount();
         if (first.isPresent() && countOne.isEmpty()) {
@@ -110,6 +122,8 @@ final class HeaderReader {
                     "Write it like \"Intro: 16 counts\".");
         } else if (SECONDS.contains(word)) {
             countOne = Optional.of(new CountOne.AtSeconds(number));
+        } else if (BARS.contains(word)) {
+            countOne = Optional.of(new CountOne.Intro(number * (waltz ? BEATS_OF_WALTZ : BEATS)));
         } else if (COUNT_UNITS.contains(word) && number <= LONGEST_INTRO) {
             countOne = Optional.of(new CountOne.Intro(number));
         } else {

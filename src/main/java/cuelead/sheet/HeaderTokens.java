@@ -92,10 +92,17 @@ final class HeaderTokens {
         return take(number, number + 1);
     }
 
-    /** The unit behind a number: a word that no small word or mark parts from it. */
-    Optional<Token> takeWordHere() {
-        boolean word = at < tokens.size() && tokens.get(at).is(Kind.WORD) && !isOneOf(at, JOINING);
-        return word ? Optional.of(tokens.get(at++)) : Optional.empty();
+    /** The unit behind a number: a word beside it, which ends what is told where it is none of these. */
+    Optional<Token> takeUnitHere(Set<String> units) {
+        boolean beside = at > 0 && at < tokens.size() && isBeside(tokens.get(at - 1), tokens.get(at));
+        boolean ends = at + 1 >= tokens.size() || !tokens.get(at + 1).is(Kind.WORD);
+        boolean unit = beside && tokens.get(at).is(Kind.WORD) && (ends || isOneOf(at, units)) && !isOneOf(at, JOINING);
+        return unit ? Optional.of(tokens.get(at++)) : Optional.empty();
+    }
+
+    /** Nothing but a space between them. */
+    private static boolean isBeside(Token number, Token word) {
+        return word.column() - number.column() - number.text().length() <= 1;
     }
 
     /** "64c"; "C = 8" is the length of a part. */

@@ -23,6 +23,7 @@ final class HeaderWords {
                             "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats)\\b(?!\\s*(?:a|per)\\b)", FLAGS),
                     " counts"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
+            Map.entry(Pattern.compile("\\b(?:in|enter) (?:on|after)\\s+(?=\\d{1,3}\\b)", FLAGS), "Intro "),
             Map.entry(
                     Pattern.compile("(?<=\\d)\\s*(?:counts?|beats?) in\\b(?!\\s*(?:the|each|a|every|all))", FLAGS),
                     " count intro"));
@@ -30,8 +31,10 @@ final class HeaderWords {
     private static final Pattern BARE =
             Pattern.compile("^\\W*(\\d{2,3})\\s*[/|,]\\s*([1248])\\s*[/|,]\\s*(?=[A-Za-z])");
 
-    private static final Pattern EIGHTS =
-            Pattern.compile("\\b(intro(?:duction)?\\W+)([1-9])\\s?x\\s?([68])\\b(?:\\s*counts?)?", FLAGS);
+    private static final Pattern EIGHTS = Pattern.compile(
+            "\\b((?:intro(?:duction)?|wait|start after|begin after)\\W+)([1-9])(?:\\s?(?:x|sets? of|lots of)\\s?|\\s)"
+                    + "(?:([68])(?:'?s)?|(eight|six)(?:e?s)?)\\b(?:\\s*counts?)?",
+            FLAGS);
 
     private HeaderWords() {}
 
@@ -48,7 +51,8 @@ final class HeaderWords {
         }
         Matcher eights = EIGHTS.matcher(usual.text());
         if (eights.find()) {
-            int counts = Integer.parseInt(eights.group(2)) * Integer.parseInt(eights.group(3));
+            boolean six = "6".equals(eights.group(3)) || "six".equalsIgnoreCase(eights.group(4));
+            int counts = Integer.parseInt(eights.group(2)) * (six ? 6 : 8);
             usual = usual.with(eights.start(2), eights.end(), counts + " counts");
         }
         return usual;

@@ -27,6 +27,9 @@ final class Joined {
             Action.DRAG,
             Action.SLIDE);
 
+    /** What the free foot does behind any step. */
+    private static final Set<Action> TRAILS = EnumSet.of(Action.SWEEP, Action.DRAG);
+
     private static final Set<Action> ALONG = EnumSet.of(Action.HITCH, Action.FLICK, Action.HOOK, Action.KICK);
 
     private Joined() {}
@@ -35,12 +38,16 @@ final class Joined {
     static boolean mayShare(Phrase first, Phrase second) {
         if (first.action().isEmpty()
                 || second.action().isEmpty()
-                || second.figure().isPresent()
-                || second.joint() == Joint.PARTED) {
+                || second.figure().isPresent()) {
             return false;
         }
         ActionCall one = first.action().get();
         ActionCall other = second.action().get();
+        if (second.joint() == Joint.PARTED) {
+            return TRAILS.contains(other.action())
+                    && one.transfer().takesWeight()
+                    && !other.foot().equals(one.foot());
+        }
         if (one.isBareTurn() || other.isBareTurn()) {
             return false;
         }

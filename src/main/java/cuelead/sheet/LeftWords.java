@@ -67,7 +67,7 @@ final class LeftWords {
         }
         Optional<String> near = vocabulary.nearest(term.text());
         String sentence = "The word \"" + term.text() + "\" is not known.";
-        if (isClear && near.isEmpty()) {
+        if (isClear) {
             problems.note("styling_left_out", line, term.column(), sentence, "It is taken for styling.");
             return;
         }

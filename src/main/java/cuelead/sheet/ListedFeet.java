@@ -5,6 +5,7 @@ import cuelead.dance.Foot;
 import cuelead.sheet.Term.Kind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A list of feet in brackets: "(R, L, R, L)", "(R forward, L, R back, L)". */
 final class ListedFeet {
@@ -34,6 +35,25 @@ final class ListedFeet {
             }
         }
         return feet.size() > 1 ? feet : List.of();
+    }
+
+    /** "(R steps)", "(starting L)", "(R foot first)": the foot that begins; a foot alone may be the side of a turn. */
+    static Optional<Foot> lead(List<Term> inside) {
+        List<Term> clause =
+                inside.stream().takeWhile(term -> !term.is(Kind.SEPARATOR)).toList();
+        List<Term> feet = clause.stream().filter(term -> term.is(Kind.FOOT)).toList();
+        boolean begins = clause.stream().anyMatch(ListedFeet::isBeginning);
+        boolean only =
+                clause.stream().allMatch(term -> term.is(Kind.FOOT) || term.is(Kind.FILLER) || isBeginning(term));
+        return feet.size() == 1 && begins && only
+                ? Optional.of(feet.get(0).meaning().equals("left") ? Foot.LEFT : Foot.RIGHT)
+                : Optional.empty();
+    }
+
+    private static boolean isBeginning(Term term) {
+        return term.is(Kind.LEADING)
+                || term.is(Kind.VERB, "step")
+                || term.text().equals("first");
     }
 
     private static boolean isParting(Term term) {

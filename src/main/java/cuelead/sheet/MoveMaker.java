@@ -208,11 +208,13 @@ final class MoveMaker {
     }
 
     /**
-     * A turn with a count of its own: behind a step forward it is a pivot onto the other foot, else a spin. A paddle
-     * turn comes back onto the other foot behind any step.
+     * A turn with a count of its own: behind a step forward, or where the weight is said to be on the other foot then, it
+     * is a pivot onto that foot, else a spin. A paddle turn comes back onto the other foot behind any step.
      */
     private Move turnedOnTheSpot(Phrase phrase, Phrase.ActionCall call, Turn turn) {
-        boolean pivots = pivots(call);
+        Optional<Foot> stated =
+                phrase.remarks().weight().filter(foot -> footing.free().equals(Optional.of(foot)));
+        boolean pivots = pivots(call) || stated.isPresent();
         return new Move(
                 pivots ? call.foot().or(footing::free) : Optional.empty(),
                 pivots ? Action.PIVOT : Action.SPIN,

@@ -77,9 +77,12 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         return before > 0 && ":-\u2013\u2014.;,".indexOf(text.charAt(before)) >= 0;
     }
 
+    /** Counts of a tag begin at 1: "4 hip bumps" tells how many. */
     private static boolean isCounted(SheetLine line, int from) {
         String rest = line.text().substring(from);
-        return CountGroup.read(rest).filter(group -> hasVerb(rest, group.end())).isPresent();
+        return CountGroup.read(rest)
+                .filter(group -> group.counts().get(0).number() <= 1 && hasVerb(rest, group.end()))
+                .isPresent();
     }
 
     private static boolean isDanced(SheetLine line, int from) {

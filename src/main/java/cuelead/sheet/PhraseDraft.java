@@ -19,6 +19,11 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
+    private static final Set<String> MEANWHILE = Set.of(
+            "sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
+    private static final Set<String> AHEAD =
+            Set.of("touch", "tap", "point", "kick", "rock", "walk", "brush", "scuff", "dig", "press", "lunge");
+
     /** Heels and toes go there by themselves; to a side or the centre they go on from another place. */
     private static final Set<String> IN_OUT = Set.of("in", "out", "together");
 
@@ -47,6 +52,7 @@ final class PhraseDraft {
     private boolean travels;
     private boolean bothFeet;
     private boolean ofBody;
+    private boolean rests;
     private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
@@ -103,6 +109,26 @@ final class PhraseDraft {
 
     void place(String word) {
         places.add(word);
+    }
+
+    /** What is danced "in front" of the dancer, and does not cross there. */
+    boolean goesAhead() {
+        boolean figure = row.isPresent() && row.get().travel().equals("fwd");
+        return figure || !part.isEmpty() || AHEAD.contains(verb);
+    }
+
+    /** "Step R forward, sweeping L": the other foot's movement while one steps. */
+    boolean isDoneMeanwhile() {
+        return row.isEmpty() && MEANWHILE.contains(verb);
+    }
+
+    /** It only tells how a foot is: "your right foot is free". */
+    void rests() {
+        rests = true;
+    }
+
+    boolean isOnlyState() {
+        return rests && isOnlyFeet();
     }
 
     void onto(Foot foot) {
@@ -260,13 +286,7 @@ final class PhraseDraft {
 
     /** Where the same movement goes on to. */
     Direction swing() {
-        if (towards.isPresent()) {
-            return towards.get() == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
-        }
-        if (places.isEmpty() && !feet.isEmpty()) {
-            return feet.get(0) == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
-        }
-        return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+        return meanings().swing();
     }
 
     /** "Starting with your left foot": it tells the foot of what follows. */

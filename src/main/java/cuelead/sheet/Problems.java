@@ -55,9 +55,9 @@ final class Problems {
 
     /** At their places in the sheet as it was written, in its order. */
     List<Problem> all(Origins origins) {
-        return found.stream()
+        return Floods.eased(found.stream()
                 .map(origins::of)
                 .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
-                .toList();
+                .toList());
     }
 }

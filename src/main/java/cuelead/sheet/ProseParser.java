@@ -44,6 +44,9 @@ final class ProseParser {
                 ampersand();
                 joint = terms.at(Kind.SEPARATOR) ? Joint.PARTED : joint == Joint.RUN_ON ? Joint.LINKED : joint;
                 terms.advance();
+            } else if (!phrases.isEmpty() && joint == Joint.PARTED && Easier.begins(terms.textHere())) {
+                leftWords.styling(terms.peek());
+                terms.rest();
             } else {
                 phrase();
                 joint = Joint.RUN_ON;
@@ -122,6 +125,9 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        if (draft.isOnlyState()) {
+            return;
+        }
         if (draft.isOnlyBody()) {
             phrases.add(draft.phrase(Optional.of(STILL)));
             return;
@@ -152,7 +158,10 @@ final class ProseParser {
         }
         doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));
         draft.unknown().forEach(term -> leftWords.strange(term, draft.isClear()));
-        phrases.add(draft.phrase(action));
+        Phrase phrase = draft.phrase(action);
+        int listed = draft.feet().size() + terms.feetListedAhead();
+        boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
+        phrases.add(oneEach ? phrase.repeated(1 - listed) : phrase);
         if (figure.isEmpty() && draft.feet().size() > 1) {
             addAgain(
                     draft,

@@ -17,21 +17,18 @@ import java.util.Set;
 final class RestartReader {
     private final Problems problems;
     private final List<Restart> restarts = new ArrayList<>();
-    /** Marked without its wall: "(restart here)". */
-    private final List<Mark> marks = new ArrayList<>();
+    /** Marked without a wall, or told of a wall without its place. */
+    private final HalfRestarts halves = new HalfRestarts();
     /** By the line that tells them. */
     private final Map<Integer, StepChange> changes = new HashMap<>();
     /** Told without its count: "Restart on wall 3" between two sections. */
-    private final List<Mark> implied = new ArrayList<>();
+    private final List<HalfRestarts.Mark> implied = new ArrayList<>();
 
     private final List<WallClaim> wallStarts = new ArrayList<>();
 
     RestartReader(Problems problems) {
         this.problems = problems;
     }
-
-    /** A place in the dance, and the line that marks it. */
-    private record Mark(int afterCount, SheetLine line) {}
 
     /** "No tags, no restarts!", "without restarts", "there are no tags or restarts". */
     static boolean saysNone(SheetLine line) {
@@ -58,7 +55,9 @@ final class RestartReader {
     void line(SheetLine line, int here, List<Integer> sections) {
         WallNote note = WallNote.read(line.tokens());
         StepChange.read(line).ifPresent(found -> changes.put(line.number(), found));
-        if (note.walls().isEmpty()) {
+        if (note.walls().isEmpty() && here > 0) {
+            halves.mark(here, line);
+        } else if (note.walls().isEmpty()) {
             unclear(line, "It is not said on which wall to restart.");
         }
         for (int wall : WallNumbers.checked(note.walls(), line, problems)) {
@@ -70,13 +69,15 @@ final class RestartReader {
         Optional<StepChange> change = Optional.ofNullable(changes.get(line.number()));
         OptionalInt after =
                 change.isPresent() ? afterChange(note, change.get(), sections) : after(note, here, sections);
-        if (after.isEmpty()) {
+        if (after.isEmpty() && note.section().isPresent()) {
             unclear(line, "It is not said after which count to restart, or the sheet has no such section.");
+        } else if (after.isEmpty()) {
+            halves.wall(wall, note.facing(), line);
         } else if (after.getAsInt() < 1) {
             unclear(line, "A restart after count 0 leaves nothing of its wall.");
         } else {
             if (note.counts().isEmpty() && note.section().isEmpty()) {
-                implied.add(new Mark(here, line));
+                implied.add(new HalfRestarts.Mark(here, line));
             }
             note.startFacing()
                     .ifPresent(facing ->
@@ -145,7 +146,7 @@ final class RestartReader {
     void mark(SheetLine line, int afterCount) {
         List<Integer> walls = WallNumbers.checked(WallNote.read(line.tokens()).walls(), line, problems);
         if (walls.isEmpty() || afterCount < 1) {
-            marks.add(new Mark(afterCount, line));
+            halves.mark(afterCount, line);
         } else {
             walls.forEach(wall -> add(new Restart(wall, afterCount, Optional.empty(), line.number())));
         }
@@ -174,18 +175,16 @@ final class RestartReader {
     /** Reports marks that no line gives a wall, and lines without a count that stand below the whole dance. */
     void finish(int danceCounts, List<Section> sections, Weight start) {
         changes.forEach((line, change) -> change(line, change, sections, start));
-        for (Mark place : implied) {
+        for (HalfRestarts.Mark place : implied) {
             if (place.afterCount() >= danceCounts) {
                 restarts.removeIf(restart -> restart.line() == place.line().number());
                 unclear(place.line(), "It is not said after which count to restart.");
             }
         }
-        for (Mark mark : marks) {
-            boolean told = restarts.stream().anyMatch(restart -> restart.afterCount() == mark.afterCount());
-            if (!told) {
-                unclear(mark.line(), "A restart is marked here, but it is not said on which wall.");
-            }
-        }
+        halves.matched(restarts).forEach(this::add);
+        halves.marksLeft(restarts)
+                .forEach(mark -> unclear(mark.line(), "A restart is marked here, but it is not said on which wall."));
+        halves.wallsLeft(restarts).forEach(line -> unclear(line, "It is not said after which count to restart."));
     }
 
     private void unclear(SheetLine line, String sentence) {
@@ -195,6 +194,12 @@ final class RestartReader {
                 line.firstColumn(),
                 sentence,
                 "Write it like \"Restart: on wall 3 after count 16\".");
+    }
+
+    /** A line above the dance names walls that restart; where they do is told elsewhere. */
+    void header(SheetLine line, WallNote note) {
+        WallNumbers.checked(note.walls(), line, problems)
+                .forEach(wall -> halves.headerWall(wall, note.of(wall).facing(), line));
     }
 
     /** Where the dancers are said to face at the start of a wall. */

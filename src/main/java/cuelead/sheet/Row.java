@@ -128,7 +128,8 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                 && whole(upper) % 2 == 0
                 && (whole(upper) >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
                 && (first - 1) % whole(upper) == 0;
-        boolean near = first > 1 || below.line.number() - line.number() == 1 || below.counted.size() > 1;
+        int lastLine = line.at(line.text().length()).line();
+        boolean near = first > 1 || below.line.number() - lastLine == 1 || below.counted.size() > 1;
         return (below.firstCount() == first || local) && shorter && near;
     }
 

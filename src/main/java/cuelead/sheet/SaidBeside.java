@@ -92,6 +92,7 @@ final class SaidBeside {
         draft.remark(Remark.read(inside));
         if (!draft.hasFoot()) {
             ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
+            ListedFeet.lead(inside).filter(foot -> !draft.hasFoot()).ifPresent(draft::foot);
         }
         return true;
     }

@@ -124,7 +124,7 @@ final class Scanner {
     private void number() {
         int start = at;
         String digits = digits();
-        if (at + 2 < line.length() && (line.charAt(at) == ':' || line.charAt(at) == '.') && isClock(digits)) {
+        if (at + 2 < line.length() && ":.hH".indexOf(line.charAt(at)) >= 0 && isClock(digits)) {
             String minutes = line.substring(at + 1, at + 3);
             boolean ends = at + 3 >= line.length() || !isDigit(line.charAt(at + 3));
             if (ends && isFacing(Integer.parseInt(digits), minutes)) {

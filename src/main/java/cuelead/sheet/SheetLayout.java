@@ -38,7 +38,7 @@ final class SheetLayout {
 
     /** Laid out as the lines stand. */
     static Laid laid(List<SheetLine> lines) {
-        List<SheetLine> parted = TagHeads.told(HeadedSteps.parted(HeaderValues.joined(lines)));
+        List<SheetLine> parted = TagHeads.told(HeadedSteps.parted(BrokenHeadings.joined(HeaderValues.joined(lines))));
         List<Row> rows = BareCounts.joined(ColumnsApart.beside(settled(rows(parted))));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));

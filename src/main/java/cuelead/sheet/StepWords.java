@@ -145,6 +145,7 @@ final class StepWords {
             case OVER -> List.of("over " + other, "");
             case BEHIND -> List.of("behind " + other, "");
             case PLACE -> List.of("", "in place");
+            case THIRD -> List.of("in third");
             case CENTRE -> List.of("to centre", "in to centre", "in", "");
             case RIGHT -> List.of("to R", "right", "");
             case LEFT -> List.of("to L", "left", "");

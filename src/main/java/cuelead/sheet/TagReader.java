@@ -30,9 +30,12 @@ final class TagReader {
     void open(SheetLine line) {
         WallNote note = WallNote.read(line.tokens());
         int number = note.number().orElse(1) > 1 ? note.number().getAsInt() : tags.size() + 1;
-        String name = number == 1 ? "TAG" : "TAG" + number;
         List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
-        open = Optional.of(new Head(name, note, walls, line.number()));
+        open = Optional.of(new Head(name(number), note, walls, line.number()));
+    }
+
+    private static String name(int number) {
+        return number == 1 ? "TAG" : "TAG" + number;
     }
 
     boolean isOpen() {
@@ -107,7 +110,7 @@ final class TagReader {
         for (int i = 0; i < tags.size() && !walls.isEmpty(); i++) {
             Tag tag = tags.get(i);
             boolean named = note.number().isEmpty()
-                    || tag.part().name().equals("TAG" + note.number().getAsInt());
+                    || tag.part().name().equals(name(note.number().getAsInt()));
             if (named && tag.afterWalls().isEmpty()) {
                 tags.set(i, new Tag(tag.part(), walls, tag.statedFacing(), tag.line()));
                 boolean told = tag.statedFacing().isPresent();

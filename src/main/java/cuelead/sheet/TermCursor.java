@@ -92,7 +92,7 @@ final class TermCursor {
         skipWords(Kind.FOOT, Kind.FILLER, Kind.MARK);
     }
 
-    /** A word before the name of a figure that says how it is danced: "back lock step", "1/4 turn R sailor". */
+    /** A word before the name of a figure that says how it is danced: "back lock step", "1/4 turn R sailor", "cheeky vine". */
     boolean skipModifier() {
         if (atEnd()) {
             return false;
@@ -104,6 +104,7 @@ final class TermCursor {
                 || at(Kind.PART)
                 || at(Kind.VERB, "cross")
                 || at(Kind.FIGURE_WORD, "syncopated")
+                || at(Kind.UNKNOWN)
                 || count;
         at += count ? 2 : modifier ? 1 : 0;
         return modifier;
@@ -182,6 +183,19 @@ final class TermCursor {
         }
         at = start;
         return all;
+    }
+
+    /** "4 sways R, L, R, L": so many feet stand alone behind the one that was taken. */
+    int feetListedAhead() {
+        int feet = 0;
+        int next = at;
+        while (next + 1 < terms.size()
+                && (terms.get(next).is(Kind.SEPARATOR) || terms.get(next).is(Kind.LINK))
+                && terms.get(next + 1).is(Kind.FOOT)) {
+            feet++;
+            next += 2;
+        }
+        return feet;
     }
 
     /** Takes all that is left. */

@@ -61,6 +61,7 @@ final class TurnWords {
             case FRACTION -> fraction();
             case PLACE -> shoulder();
             case FOOT -> side();
+            case FIGURE_WORD -> spiral();
             default -> false;
         };
     }
@@ -71,6 +72,11 @@ final class TurnWords {
             return false;
         }
         return terms.advance();
+    }
+
+    /** "A full spiral turn L": how the feet lie while one turns. */
+    private boolean spiral() {
+        return terms.at(Kind.FIGURE_WORD, "spiral") && terms.advance();
     }
 
     private boolean number() {

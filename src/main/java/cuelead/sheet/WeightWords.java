@@ -31,6 +31,10 @@ final class WeightWords {
         boolean before = isLedTo() && draft.isEmpty();
         terms.advance();
         terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
+        if (terms.at(Kind.VERB, "hold")) {
+            terms.advance();
+            terms.skipWords(Kind.ONTO, Kind.FILLER, Kind.UNKNOWN);
+        }
         terms.footHere().filter(foot -> !before).ifPresent(draft::weight);
         return true;
     }

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Action;
+import cuelead.dance.Direction;
 import cuelead.dance.Figure;
 import cuelead.dance.Foot;
 import cuelead.dance.Transfer;
@@ -56,5 +57,31 @@ final class WrittenOut {
 
     private static boolean takesWeight(Transfer transfer) {
         return transfer.takesWeight();
+    }
+
+    /** "Step R forward, pivot 1/2 L": the first step of the figure is written out before its name. */
+    static boolean isBegun(List<Phrase> phrases, int index) {
+        Phrase phrase = phrases.get(index);
+        if (index == 0 || phrase.figure().isEmpty() || phrase.action().isEmpty()) {
+            return false;
+        }
+        List<Figure.Beat> pattern = phrase.figure().get().row().figure().pattern();
+        Figure.Beat first = pattern.get(0);
+        return pattern.size() == 2
+                && phrase.action().get().action() == pattern.get(1).action()
+                && phrases.get(index - 1)
+                        .action()
+                        .filter(call -> call.action() == first.action()
+                                && (call.direction() == first.direction() || call.direction() == Direction.PLACE))
+                        .isPresent();
+    }
+
+    /** "Rock back, recover": the recover that ends a figure is written out behind it. */
+    static boolean recovers(List<Phrase> phrases, int index) {
+        return index + 1 < phrases.size()
+                && phrases.get(index + 1)
+                        .action()
+                        .filter(call -> call.action() == Action.RECOVER)
+                        .isPresent();
     }
 }

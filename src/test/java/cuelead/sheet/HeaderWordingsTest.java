@@ -28,7 +28,13 @@ class HeaderWordingsTest {
             "Nettle Row\nWalls: 4\nCounts: 32\nDifficulty: Beginner\nSpeed: 104 BPM\nIntroduction: 16 counts\nStarting position: weight on left foot\n",
             "Dance: Nettle Row\nType: 4-wall line dance, 32 counts\nLevel = Beginner\n104 beats per minute\nIntro = 16; weight on L\n",
             "Name of the dance: Nettle Row\nNumber of counts: 32\nNumber of walls: 4\nLevel of difficulty: Beginner\nBeats per minute: 104\nBegin after 16 counts, weight on the left\n",
-            "Nettle Row | 32 cts | 4 walls | beginner | 104 bpm | 16 ct intro | weight L\n");
+            "Nettle Row | 32 cts | 4 walls | beginner | 104 bpm | 16 ct intro | weight L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner\nanything around 104 BPM * wait 16 * weight starts on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nIntro 16   weight L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm, in on 16, wt L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nwait 2 eights, weight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nIntro: 4 bars. Weight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nWait 2 sets of 8 counts, weight on L\n");
 
     static Stream<String> wordings() {
         return WORDINGS.stream();

@@ -33,6 +33,7 @@ class TagWordingsTest {
             "Tag 1 (end of wall 3, 4 counts)\n1 - 4 Sway R, sway L, sway R, sway L\n",
             "TAG - end of wall 3: do counts 1-4 of section 3 (rocking chair)\n",
             "Tag: dance the first 4 counts of section 3 again at the end of wall 3\n",
+            "Tag at the end of wall 3: 4 sways R, L, R, L with weight ending on L\n",
             "Note: at the end of wall 3 there is a tag of 4 counts: sway R, L, R, L\n");
 
     static Stream<String> wordings() {
