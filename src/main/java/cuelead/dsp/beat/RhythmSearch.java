@@ -35,7 +35,12 @@ public final class RhythmSearch {
      * @return empty where no stretch of the song has a steady beat
      */
     public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
-        Beats found = beats(song, progress);
+        return find(song, hear(song, progress), progress);
+    }
+
+    /** As {@link #find(BandSpectrum, DoubleConsumer)}, once the network has heard the song. */
+    Optional<Rhythm> find(BandSpectrum song, Activations heard, DoubleConsumer progress) {
+        Beats found = beats(song, heard, progress);
         return found.beats().isEmpty() ? Optional.empty() : Optional.of(counted(found.beats(), song, found.heard()));
     }
 
@@ -63,9 +68,12 @@ public final class RhythmSearch {
         return support >= LEAST_BEYOND_TAPS;
     }
 
+    Activations hear(BandSpectrum song, DoubleConsumer progress) {
+        return network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+    }
+
     /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
-    Beats beats(BandSpectrum song, DoubleConsumer progress) {
-        Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+    Beats beats(BandSpectrum song, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
         return new Beats(heard, PhaseHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));

@@ -30,7 +30,7 @@ final class MarkSheet {
 
     private void write(Path song) throws IOException, UnsupportedAudioFileException {
         BandSpectrum spectrum = BandSpectrum.of(samples(song));
-        RhythmSearch.Beats found = search.beats(spectrum, done -> {});
+        RhythmSearch.Beats found = search.beats(spectrum, search.hear(spectrum, done -> {}), done -> {});
         double[] seconds = found.beats().stream().mapToDouble(PathBeat::seconds).toArray();
         Path out = Path.of(song.toString().replaceAll("\\.wav$", ".marks"));
         try (PrintWriter sheet = new PrintWriter(Files.newBufferedWriter(out))) {
