@@ -81,39 +81,28 @@ public final class RhythmSearch {
 
     private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
-        Marks marks = new Marks(song, heard, seconds);
-        PhraseSearch.Counts found = PhraseSearch.search(marks, odds);
+        PhraseSearch.Counts found = PhraseSearch.search(new HeardBeats(song, heard, seconds), odds);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);
             int inBar = (count - 1) % found.beatsPerBar() + 1;
             counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
         }
-        return new Rhythm(
-                counted,
-                found.beatsPerBar(),
-                found.phraseBeats(),
-                Entry.find(new BarOdds(odds, marks, found.beatsPerBar()), found));
+        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(found));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
-        BarPath held = atOneLevel(free, heard);
-        if (!HeldLevel.isDoubted(held)) {
-            return held;
-        }
-        BarPath faster = best(metre -> HeldLevel.twiceAsMany(held, heard, metre), done -> {});
-        return HeldLevel.isNearlyAsGood(faster, held) ? faster : held;
-    }
-
-    private static BarPath atOneLevel(BarPath free, Activations heard) {
-        HeldLevel level = HeldLevel.of(free);
-        Keeping keeping = level.keepingOf(free);
-        if (keeping == Keeping.KEPT) {
+        if (free.beats().isEmpty()) {
             return free;
         }
-        BarPath held = best(metre -> level.search(heard, metre), done -> {});
-        return keeping == Keeping.JUMPS || HeldLevel.isNearlyAsGood(held, free) ? held : free;
+        HeldLevel level = HeldLevel.of(free);
+        Keeping keeping = level.keepingOf(free);
+        BarPath held = level.likeliest(
+                heard,
+                keeping == Keeping.KEPT ? Optional.of(free) : Optional.empty(),
+                (slowest, fastest) -> best(metre -> BarPointer.search(heard, metre, slowest, fastest), done -> {}));
+        return keeping == Keeping.WANDERS && !HeldLevel.isNearlyAsGood(held, free) ? free : held;
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {
