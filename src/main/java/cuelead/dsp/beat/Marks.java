@@ -12,9 +12,6 @@ import java.util.function.IntToDoubleFunction;
  * 2000); the entry or end of an instrument; a crash; a fill before; how bars come back in pairs.
  */
 final class Marks {
-    /** From about 5 kHz on: cymbals. */
-    private static final int FIRST_CYMBAL_BAND = 63;
-
     private static final int CYMBAL_BANDS = 8;
     private static final double MOST_DEVIATIONS = 4;
 
@@ -86,7 +83,9 @@ final class Marks {
         addSteps(sound, Mark.MIDDLE_STEP_BAR, Mark.MIDDLE_STEP_4_BARS, 24, 50);
         addSteps(sound, Mark.HIGH_STEP_BAR, Mark.HIGH_STEP_4_BARS, 55, 74);
         put(Mark.CRASH, i -> crash(sound, i));
-        put(Mark.CRASH_OVER_BARS, i -> struck(sound, i) - Math.max(struck(sound, i - barBeats), struck(sound, i + barBeats)));
+        put(
+                Mark.CRASH_OVER_BARS,
+                i -> struck(sound, i) - Math.max(struck(sound, i - barBeats), struck(sound, i + barBeats)));
     }
 
     private void addSteps(BeatSound sound, Mark overABar, Mark overFour, int fromBand, int toBand) {
@@ -140,7 +139,7 @@ final class Marks {
     }
 
     private static double cymbals(BeatSound sound, int beat) {
-        return sound.level(beat, FIRST_CYMBAL_BAND, FIRST_CYMBAL_BAND + CYMBAL_BANDS);
+        return sound.level(beat, Onsets.FIRST_CYMBAL_BAND, Onsets.FIRST_CYMBAL_BAND + CYMBAL_BANDS);
     }
 
     /** A crash rings into the next beat. */

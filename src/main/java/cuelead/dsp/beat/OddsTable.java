@@ -83,11 +83,6 @@ record OddsTable(
             throw new NoSuchElementException("odds.txt lacks a cost, a constant or a metre");
         }
         return new OddsTable(
-                constants.get("bar"),
-                terms.get("bar"),
-                constants.get("phrase"),
-                terms.get("phrase"),
-                costs,
-                metres);
+                constants.get("bar"), terms.get("bar"), constants.get("phrase"), terms.get("phrase"), costs, metres);
     }
 }

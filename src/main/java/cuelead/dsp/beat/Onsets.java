@@ -8,6 +8,9 @@ final class Onsets {
     /** Bands up to about 130 Hz: bass drum and bass. */
     static final int LOW_BANDS = 5;
 
+    /** From about 5 kHz on: cymbals. */
+    static final int FIRST_CYMBAL_BAND = 63;
+
     static final double GAIN = 10;
     private static final int APART_FRAMES = 2;
 

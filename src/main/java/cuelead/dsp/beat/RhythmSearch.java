@@ -76,7 +76,10 @@ public final class RhythmSearch {
     Beats beats(BandSpectrum song, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        return new Beats(heard, PhaseHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
+        float[][] loudness = song.compressed(Onsets.GAIN, 0, song.frames());
+        Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
+        Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
+        return new Beats(heard, PhaseHold.hold(steady, bass, cymbals));
     }
 
     private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
