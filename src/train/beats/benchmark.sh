@@ -16,7 +16,7 @@ jar=${JAR:-$home/target/cuelead.jar}
 # Every hear_X FOLDER HEARD writes a beat file for each song of FOLDER.
 hear_cuelead() {
     ln -s "$1"/*.wav "$2"
-    nice -n 10 java -Xmx500m -jar "$jar" beats "$2" >"$2/said.log" 2>&1
+    nice -n 15 java -Xmx500m -jar "$jar" beats "$2" >"$2/said.log" 2>&1 || true
 }
 hear_aubio() {
     local song

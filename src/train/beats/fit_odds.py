@@ -1,156 +1,124 @@
 #!/usr/bin/python3
-"""fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept, and
-its weights are where the fit begins) on songs whose marks MarkSheet wrote beside their beat files: two logistic regressions,
-then the costs of breaking the count and how near the weights stay to those from before, by trying them on the same search as
-PhraseSearch's, and what bars of four must gain."""
+"""fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept) on
+songs whose marks MarkSheet wrote beside their beat files.
+
+All weights, the costs of breaking the count and the gains of the metres are fitted together, so that of all ways to count a
+song, in bars of two, three and four, the true one becomes likely (conditional random field: Lafferty, McCallum and Pereira
+2001, "Conditional random fields"). How near to nothing the weights are held is tried on songs that they were
+not fitted on."""
 import glob
-import itertools
 import sys
 
 import numpy as np
 from scipy.optimize import minimize
 
-from score import f_measure, read_beats
+from chains import METRES, Chains, Heard, break_kinds, fit_of
+from score import f_measure
 
-RIDGES = 1., 100., 1000.
-NEAR_SECONDS = .07
-
-
-class Heard:
-    """A song as it was heard: terms of every beat, and what its bars and counts are (0 = no such beat)."""
-
-    def __init__(self, name):
-        lines = open(name).read().splitlines()
-        self.bar_names, self.phrase_names = (line.split()[2:] for line in lines[:2])
-        rows = np.array([[float(x) for x in line.split()] for line in lines[2:]])
-        truth = read_beats(name.replace('.marks', '.beats'))
-        self.truth, self.beats_per_bar = truth, int(truth[:, 1].max())
-        self.usable = len(rows) > 16
-        if not self.usable:
-            return
-        terms = len(self.bar_names) + len(self.phrase_names)
-        self.seconds = rows[:, 0]
-        chosen = rows[:, 1 + terms:] if self.beats_per_bar == 3 else rows[:, 1:1 + terms]
-        self.bar_terms, self.phrase_terms = chosen[:, :len(self.bar_names)], chosen[:, len(self.bar_names):]
-        nearest = np.abs(truth[:, 0][None] - self.seconds[:, None]).argmin(1)
-        hit = np.abs(truth[nearest, 0] - self.seconds) < NEAR_SECONDS
-        self.bar = np.where(hit, truth[nearest, 1], 0).astype(int)
-        self.count = np.where(hit, truth[nearest, 2], 0).astype(int)
-        self.usable = hit.mean() > .9 and .87 < len(rows) / len(truth) < 1.15
+RIDGES = 5., 15., 45.
+ROUNDS = 60
 
 
-def regression(terms, is_first, before, ridge):
-    """Weights and a constant (last), held near those from before; the stronger the ridge the nearer."""
-    x = np.c_[terms, np.ones(len(terms))]
+class Weights:
+    """The numbers that are fitted, as one row: bar terms, phrase terms (each with a constant, last), costs, metres two and three."""
 
-    off = lambda w: np.r_[w[:-1] - before[:-1], 0]
-
-    def loss(w):
-        z = x @ w
-        p = 1 / (1 + np.exp(-z))
-        return (np.logaddexp(0, z) - is_first * z).sum() + ridge * (off(w) ** 2).sum(), x.T @ (p - is_first) + 2 * ridge * off(w)
-
-    return minimize(loss, before, jac=True, method='L-BFGS-B').x
+    def __init__(self, songs, row=None):
+        self.bars, self.phrases = len(songs[0].bar_names) + 1, len(songs[0].phrase_names) + 1
+        self.row = np.r_[np.zeros(self.bars + self.phrases), 8., 12., 16., 0., 0.] if row is None else row
+        self.bar, self.phrase = self.row[:self.bars], self.row[self.bars:self.bars + self.phrases]
+        self.costs, self.metres = self.row[-5:-2], dict(zip(METRES, np.r_[self.row[-2:], 0.]))
+        self.held = np.ones(len(self.row))  # constants, costs and metres are free
+        self.held[[self.bars - 1, self.bars + self.phrases - 1, -5, -4, -3, -2, -1]] = 0
 
 
-def weights_in(odds, songs):
-    """The weights of bars and of phrases that the file has, in the order of the terms; a term that it has not weighs nothing."""
-    rows = [line.split() for line in open(odds)]
-    there = {(row[0], 'CONSTANT' if row[1] == 'CONSTANT' else f'{row[1]}:{row[2]}'): float(row[3]) for row in rows if row[0] in ('bar', 'phrase')}
-    names = ('bar', songs[0].bar_names), ('phrase', songs[0].phrase_names)
-    return [np.array([there.get((word, name), 0.) for name in terms + ['CONSTANT']]) for word, terms in names]
+def fitted(songs, ridge):
+    chains = {per_bar: Chains(songs, per_bar) for per_bar in METRES}
+    lengths = np.array([len(s.seconds) for s in songs], float)
+    n = len(songs)
+
+    def loss(row):
+        w = Weights(songs, row)
+        sums = {m: c.sums(w.bar, w.phrase, w.costs) for m, c in chains.items()}
+        logs = np.stack([sums[m][0][:n] + w.metres[m] * lengths for m in METRES])
+        total = np.logaddexp.reduce(logs, 0)
+        value, slope = total.sum() + ridge * (w.held * row ** 2).sum(), 2 * ridge * w.held * row
+        for i, (m, c) in enumerate(chains.items()):
+            share = np.exp(logs[i] - total)
+            _, places, breaks = sums[m]
+            value -= (sums[m][0][n:] + w.metres[m] * lengths[c.own]).sum()
+            expected = places[:n] * share[:, None, None]
+            expected[c.own] -= places[n:]
+            bar, phrase = c.slopes(expected)
+            slope[:w.bars] += bar
+            slope[w.bars:w.bars + w.phrases] += phrase
+            over = (breaks[:n] * share[:, None]).sum(0) - breaks[n:].sum(0)
+            for place, kind in enumerate(c.kinds):
+                if kind >= 0:
+                    slope[-5 + kind] -= over[place]
+            if m != METRES[-1]:
+                slope[-2 + i] += share @ lengths - lengths[c.own].sum()
+        return value, slope
+
+    start = Weights(songs)
+    bounds = [(None, None)] * (len(start.row) - 5) + [(0, 30)] * 3 + [(-1, 1)] * 2
+    return Weights(songs, minimize(loss, start.row, jac=True, method='L-BFGS-B', bounds=bounds, options=dict(maxiter=ROUNDS)).x)
 
 
-def fitted(songs, before, ridge):
-    bars = np.concatenate([s.bar for s in songs])
-    counts = np.concatenate([s.count for s in songs])
-    bar_terms = np.concatenate([s.bar_terms for s in songs])
-    phrase_terms = np.concatenate([s.phrase_terms for s in songs])
-    bar = regression(bar_terms[bars > 0], (bars[bars > 0] == 1) * 1., before[0], ridge)
-    phrase = regression(phrase_terms[bars == 1], (counts[bars == 1] == 1) * 1., before[1], ridge)
-    return bar, phrase
-
-
-def log_logistic(z):
-    return -np.logaddexp(0, -z)
-
-
-def counted(song, bar, phrase, costs, per_bar):
+def counted(song, w, per_bar):
     """The search of PhraseSearch: -> (log likelihood, place in the phrase of each beat)."""
-    places = 6 if per_bar == 3 else 8
-    b = np.c_[song.bar_terms, np.ones(len(song.seconds))] @ bar
-    p = np.c_[song.phrase_terms, np.ones(len(song.seconds))] @ phrase
-    fit = np.empty((len(b), places))
-    for place in range(places):
-        first = place % per_bar == 0
-        fit[:, place] = log_logistic(b) if first else log_logistic(-b)
-        if first:
-            fit[:, place] += log_logistic(p if place == 0 else -p)
-    end_cost = np.array([0 if e == places else costs[0] if e % per_bar == 0 else costs[1] if e % 2 == 0 else costs[2] for e in range(1, places + 1)], float)
-    best, before = fit[0].copy(), np.zeros((len(b), places), int)
-    for i in range(1, len(b)):
-        before[i, 1:] = np.arange(places - 1)
+    bar, phrase = song.terms[per_bar]
+    fit = fit_of(bar @ w.bar, phrase @ w.phrase, per_bar)
+    end_cost = np.array([0. if kind < 0 else w.costs[kind] for kind in break_kinds(per_bar)])
+    best, before = fit[0].copy(), np.zeros(fit.shape, int)
+    for i in range(1, len(fit)):
+        before[i, 1:] = np.arange(fit.shape[1] - 1)
         before[i, 0] = int(np.argmax(best - end_cost))
         best = np.r_[(best - end_cost)[before[i, 0]], best[:-1]] + fit[i]
     place = int(np.argmax(best))
-    likelihood, path = best[place], [place]
-    for i in range(len(b) - 1, 0, -1):
+    likelihood, path = best[place] + w.metres[per_bar] * len(fit), [place]
+    for i in range(len(fit) - 1, 0, -1):
         place = before[i, place]
         path.append(place)
     return likelihood, np.array(path[::-1])
 
 
-def phrase_score(songs, bar, phrase, costs):
-    """Mean F of bars' and of phrases' firsts, bars being known to have as many beats as they have."""
-    scores = []
+def scored(songs, w):
+    """F of bars' and of phrases' firsts and whether the metre is right, a row a song."""
+    rows = []
     for s in songs:
-        _, place = counted(s, bar, phrase, costs, s.beats_per_bar)
-        scores.append((f_measure(s.truth[s.truth[:, 1] == 1, 0], s.seconds[place % s.beats_per_bar == 0]),
-                       f_measure(s.truth[s.truth[:, 2] == 1, 0], s.seconds[place == 0])))
-    return np.mean(scores, 0)
-
-
-def four_over_two(songs, bar, phrase, costs):
-    """The gain a beat of bars of four over bars of two that parts songs in two from songs in four with the fewest errors."""
-    gains = [(counted(s, bar, phrase, costs, 4)[0] - counted(s, bar, phrase, costs, 2)[0]) / len(s.seconds) for s in songs]
-    each = [(g, s.beats_per_bar) for g, s in zip(gains, songs) if s.beats_per_bar != 3]
-    edges = np.linspace(-.5, .5, 101)
-    errors = np.array([sum((g > e) != (per_bar == 4) for g, per_bar in each) for e in edges])
-    fewest = edges[errors == errors.min()]
-    print(f'two or four: {errors.min()} of {len(each)} wrong, {fewest[0]:.2f} to {fewest[-1]:.2f}')
-    return float(fewest.mean())
+        found = {m: counted(s, w, m) for m in METRES}
+        metre = max(METRES, key=lambda m: found[m][0])
+        place = found[metre][1]
+        rows.append((f_measure(s.truth[s.truth[:, 1] == 1, 0], s.seconds[place % metre == 0]),
+                     f_measure(s.truth[s.truth[:, 2] == 1, 0], s.seconds[place == 0]), metre == s.per_bar))
+    return np.array(rows)
 
 
 def main(folder, odds):
     songs = [s for s in map(Heard, sorted(glob.glob(f'{folder}/*.marks'))) if s.usable]
     halves = songs[::2], songs[1::2]
-    before = weights_in(odds, songs)
-    best, chosen = -1., None
-    for after_bar, half_more, ridge in itertools.product((4, 7, 10, 14), (3, 6), RIDGES):
-        costs = (after_bar, after_bar + half_more, after_bar + 12)
-        each = []
-        for learn, test in (halves, halves[::-1]):  # what is tried was not learnt from
-            each.append(phrase_score(test, *fitted(learn, before, ridge), costs))
-        score = np.mean(each, 0)
-        print(f'costs {costs}, ridge {ridge}: bars {score[0]:.3f}, phrases {score[1]:.3f}', flush=True)
-        if score.sum() > best:
-            best, chosen = score.sum(), (costs, ridge)
-    costs, ridge = chosen
-    bar, phrase = fitted(songs, before, ridge)
-    write(odds, songs, bar, phrase, costs, four_over_two(songs, bar, phrase, costs))
-    print(f'{len(songs)} songs; costs {costs}, ridge {ridge}')
+    best, chosen = -1., RIDGES[0]
+    for ridge in RIDGES:
+        rows = [scored(test, fitted(learn, ridge)) for learn, test in (halves, halves[::-1])]  # what is tried was not learnt from
+        bars, phrases, metres = np.concatenate(rows).mean(0)
+        print(f'ridge {ridge}: bars {bars:.3f}, phrases {phrases:.3f}, metre right {metres:.3f}', flush=True)
+        if bars + phrases > best:
+            best, chosen = bars + phrases, ridge
+    write(odds, songs, fitted(songs, chosen))
+    print(f'{len(songs)} songs; ridge {chosen}')
 
 
-def write(odds, songs, bar, phrase, costs, four):
+def write(odds, songs, w):
     with open(odds, 'w') as out:
         out.write('# What the marks of a beat weigh; read by OddsTable, written by src/train/beats/fit_odds.py. How it was made: RECIPE.md.\n')
-        for word, names, weights in (('bar', songs[0].bar_names, bar), ('phrase', songs[0].phrase_names, phrase)):
+        for word, names, weights in (('bar', songs[0].bar_names, w.bar), ('phrase', songs[0].phrase_names, w.phrase)):
             out.write(f'{word} CONSTANT - {weights[-1]:.3f}\n')
             for name, weight in zip(names, weights):
                 out.write(f'{word} {name.replace(":", " ")} {weight:.3f}\n')
-        for name, cost in zip(('AFTER_A_BAR', 'AFTER_HALF_A_BAR', 'ELSEWHERE'), costs):
-            out.write(f'cost {name} - {cost:g}\n')
-        out.write(f'metre FOUR_OVER_TWO - {four:.3f}\n')
+        for name, cost in zip(('AFTER_A_BAR', 'AFTER_HALF_A_BAR', 'ELSEWHERE'), w.costs):
+            out.write(f'cost {name} - {cost:.2f}\n')
+        for metre, gain in w.metres.items():
+            out.write(f'metre {metre} - {gain:.3f}\n')
 
 
 if __name__ == '__main__':

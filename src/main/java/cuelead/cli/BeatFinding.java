@@ -8,6 +8,7 @@ import cuelead.song.Ear;
 import cuelead.song.Hearing;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
+import cuelead.song.SongNote;
 import cuelead.time.BeatGrid;
 import cuelead.time.Tempo;
 import java.nio.file.Files;
@@ -66,6 +67,7 @@ final class BeatFinding {
             return listen(song, beatFile, progress);
         }
         BeatFile.Reading reading = BeatFile.read(beatFile);
+        checkOwner(song, beatFile, reading);
         if (known == Known.READ) {
             return read(song, beatFile, reading);
         }
@@ -76,6 +78,21 @@ final class BeatFinding {
         return listen(song, beatFile, progress);
     }
 
+    private static void checkOwner(Path song, Path beatFile, BeatFile.Reading reading) throws Refused {
+        Optional<SongNote> owner = SongNote.in(reading.comments());
+        if (owner.isPresent()) {
+            SongNote asked = note(song);
+            if (!owner.get().canBe(asked)) {
+                throw new Refused(beatFile + " holds the beats of another song (" + owner.get() + "), not those of "
+                        + asked + ": name another file with -o, or take this one away.");
+            }
+        }
+    }
+
+    private static SongNote note(Path song) throws Refused {
+        return new SongNote(song.getFileName().toString(), lengthSeconds(song));
+    }
+
     private Found listen(Path song, Path beatFile, DoubleConsumer progress) throws Refused {
         Optional<Hearing> heard = ear.listen(song, progress);
         if (heard.isEmpty() && unheard == Unheard.GETS_EVEN_BEATS) {
@@ -84,7 +101,7 @@ final class BeatFinding {
         Hearing hearing =
                 heard.orElseThrow(() -> new Refused(song + " has no steady beat here: nothing in it can be counted."
                         + " Tap its beats (cuelead beats --tap), or practise at a tempo (--tempo 104)."));
-        BeatFile.writeHeard(beatFile, hearing);
+        BeatFile.writeHeard(beatFile, hearing, note(song));
         return new Found(hearing, BeatFile.read(beatFile).comments(), List.of());
     }
 

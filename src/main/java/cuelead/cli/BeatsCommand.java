@@ -5,6 +5,7 @@ import cuelead.song.BeatFile;
 import cuelead.song.Correction;
 import cuelead.song.Ear;
 import cuelead.song.Hearing;
+import cuelead.song.SongNote;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -125,6 +126,16 @@ final class BeatsCommand implements Callable<Integer> {
         }
     }
 
+    /** Beats that were there are told apart from beats that were just heard, where the file's name does not do so. */
+    private void tellThatItWasThere(Path song, Path beatFile, BeatFinding.Found found) {
+        if (output.isPresent() && SongNote.in(found.comments()).isEmpty()) {
+            surroundings
+                    .err()
+                    .println(beatFile + " was there and does not say whose beats it holds; see that they are those of "
+                            + song.getFileName() + ".");
+        }
+    }
+
     private BeatFinding.Found found(Path song, Path beatFile) throws Refused {
         if (output.isPresent() && corrections.isAsked() && !Files.exists(beatFile)) {
             Path beside = BeatFile.beside(song);
@@ -137,6 +148,7 @@ final class BeatsCommand implements Callable<Integer> {
             found = finding()
                     .find(song, beatFile, known(), done -> progress.at("Listening to " + song.getFileName(), done));
         }
+        tellThatItWasThere(song, beatFile, found);
         new ProblemPrinter(surroundings.err()).tellInFull(found.problems());
         return found;
     }

@@ -72,11 +72,13 @@ public final class BeatFile {
     /**
      * Writes what was heard, marked as such: {@link #isUsers} can tell it from what a user has written or changed.
      *
+     * @param song whose beats they are
      * @throws Refused as {@link #write}
      */
-    public static void writeHeard(Path file, Hearing hearing) throws Refused {
+    public static void writeHeard(Path file, Hearing hearing, SongNote song) throws Refused {
         List<String> comments = new ArrayList<>();
         comments.add(HeardMark.of(hearing.beats()));
+        comments.add(song.comment());
         for (Hearing.Stretch stretch : hearing.unsure()) {
             comments.add(String.format(Locale.ROOT, " unsure %.1f %.1f", stretch.fromSeconds(), stretch.toSeconds()));
         }

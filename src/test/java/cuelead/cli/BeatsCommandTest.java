@@ -1,6 +1,8 @@
 package cuelead.cli;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.Bench.Outcome;
@@ -9,6 +11,8 @@ import cuelead.song.SongFile;
 import cuelead.time.BeatGrid;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -65,6 +69,32 @@ class BeatsCommandTest {
         assertTrue(outcome.out().contains("104.0 beats a minute"), outcome.out());
         assertTrue(!outcome.err().contains("Listening"), outcome.err());
         assertEquals(before, Files.readString(beatFile));
+    }
+
+    @Test
+    void anotherSongsBeatsAreNotTakenForThisSongs() throws Exception {
+        done("beats", song.toString());
+        byte[] before = Files.readAllBytes(beatFile);
+        Path other = Files.copy(Bench.PROJECT.resolve("demo-songs/slack-water-waltz.mp3"), temp.resolve("other.mp3"));
+        for (List<String> known : List.of(List.<String>of(), List.of("--again"))) {
+            List<String> words = new ArrayList<>(List.of("beats", other.toString(), "-o", beatFile.toString()));
+            words.addAll(known);
+            Outcome outcome = bench.run(words.toArray(String[]::new));
+            assertNotEquals(0, outcome.exitCode(), outcome.out());
+            assertTrue(outcome.err().contains("another song (song.mp3, "), outcome.err());
+        }
+        assertArrayEquals(before, Files.readAllBytes(beatFile));
+    }
+
+    @Test
+    void aRenamedSongKeepsItsBeatsAndAFileByHandIsDoubted() throws Exception {
+        done("beats", song.toString());
+        Path renamed = Files.move(song, temp.resolve("renamed.mp3"));
+        Outcome outcome = done("beats", renamed.toString(), "-o", beatFile.toString());
+        assertTrue(outcome.err().isEmpty(), outcome.err());
+        Path byHand = Files.copy(BeatFile.beside(DEMO), temp.resolve("by-hand.beats"));
+        outcome = done("beats", renamed.toString(), "-o", byHand.toString());
+        assertTrue(outcome.err().contains("does not say whose beats"), outcome.err());
     }
 
     @Test

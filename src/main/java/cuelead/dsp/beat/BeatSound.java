@@ -8,7 +8,6 @@ import java.util.Arrays;
  * the tempo (Foote 2000, "Automatic audio segmentation using a measure of audio novelty").
  */
 final class BeatSound {
-    private static final double GAIN = 10;
     /** From here on bands are a semitone apart; lower ones are too wide to tell notes. */
     private static final int FIRST_SEMITONE_BAND = 20;
 
@@ -18,15 +17,18 @@ final class BeatSound {
     private final float[][] loudness;
     private final float[][] chroma;
 
-    /** @param seconds times of the beats; the last beat is as long as the one before it */
-    BeatSound(BandSpectrum song, double[] seconds) {
-        float[][] bands = song.compressed(GAIN, 0, song.frames());
+    /**
+     * @param bands   loudness by band, then frame
+     * @param seconds times of the beats; the last beat is as long as the one before it
+     */
+    BeatSound(float[][] bands, double[] seconds) {
+        int frames = bands[0].length;
         loudness = new float[seconds.length][bands.length];
         chroma = new float[seconds.length][NOTES];
         for (int i = 0; i < seconds.length; i++) {
             double end = i + 1 < seconds.length ? seconds[i + 1] : 2 * seconds[i] - seconds[Math.max(0, i - 1)];
-            int first = frame(seconds[i], song);
-            int last = Math.max(first + 1, frame(end, song));
+            int first = frame(seconds[i], frames);
+            int last = Math.max(first + 1, frame(end, frames));
             for (int band = 0; band < bands.length; band++) {
                 loudness[i][band] = mean(bands[band], first, last);
             }
@@ -34,8 +36,8 @@ final class BeatSound {
         }
     }
 
-    private static int frame(double seconds, BandSpectrum song) {
-        return (int) Math.max(0, Math.min(song.frames() - 1, Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND)));
+    private static int frame(double seconds, int frames) {
+        return (int) Math.max(0, Math.min(frames - 1, Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND)));
     }
 
     private static float mean(float[] values, int from, int to) {
@@ -78,6 +80,27 @@ final class BeatSound {
         float[] before = meanOf(chroma, beat - beatsEachSide, beat);
         float[] after = meanOf(chroma, beat, beat + beatsEachSide);
         return 1 - cosine(before, after);
+    }
+
+    /** How much louder some bands are in the beats from {@code beat} on than in those before, so many on each side. */
+    double step(int beat, int beatsEachSide, int fromBand, int toBand) {
+        float[] before = meanOf(loudness, beat - beatsEachSide, beat);
+        float[] after = meanOf(loudness, beat, beat + beatsEachSide);
+        double sum = 0;
+        for (int band = fromBand; band < toBand; band++) {
+            sum += after[band] - before[band];
+        }
+        return sum / (toBand - fromBand);
+    }
+
+    /** Mean loudness by beat, then band; to read, not to change. */
+    float[][] loudness() {
+        return loudness;
+    }
+
+    /** Strength by beat, then note; to read, not to change. */
+    float[][] chroma() {
+        return chroma;
     }
 
     private static float[] meanOf(float[][] rows, int from, int to) {

@@ -16,7 +16,7 @@ final class Entry {
     private Entry() {}
 
     /** The beat at which the dance is likely to begin; the first count 1 where no other comes. */
-    static int find(BarOdds odds, PhraseSearch.Counts counts) {
+    static int find(PhraseSearch.Counts counts) {
         int first = Math.max(0, counts.counts().indexOf(1));
         int best = first;
         double bestScore = Double.NEGATIVE_INFINITY;
@@ -27,7 +27,7 @@ final class Entry {
             }
             phrases++;
             double usual = isUsual(beat - first, counts.phraseBeats()) ? LIKING_OF_USUAL : 0;
-            double score = odds.phrase(beat) + usual;
+            double score = counts.odds().phrase(beat) + usual;
             if (score > bestScore) {
                 best = beat;
                 bestScore = score;

@@ -2,24 +2,20 @@ package cuelead.dsp.beat;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What speaks at each beat for a bar or a phrase to begin there, each mark as its distance from the song's mean in standard
- * deviations, but for the odds of the network as they are, which know bars of two from bars of four: the network's ear for the first of a bar and of a phrase; a change of chord (Goto 2001, "An audio-based real-time beat
- * tracking system for music with or without drum-sounds", section 3.3); a change of sound between the bars before and
- * after (Foote 2000); a crash; a fill before; a bass note.
+ * deviations, but for the odds of the network as they are, which know bars of two from bars of four: the network's ear for
+ * the first of a bar and of a phrase; a change of chord (Goto 2001, "An audio-based real-time beat tracking system for music
+ * with or without drum-sounds", section 3.3); a change of sound, notes or drumming between the bars before and after (Foote
+ * 2000); the entry or end of an instrument; a crash; a fill before; how bars come back in pairs.
  */
 final class Marks {
-    /** From about 5 kHz on: cymbals. */
-    private static final int FIRST_CYMBAL_BAND = 63;
-    /** 150 Hz to 1.5 kHz: drum skins. */
-    private static final int FIRST_SKIN_BAND = 6;
-
-    private static final int LAST_SKIN_BAND = 44;
-    private static final double REACH_SECONDS = 0.045;
+    private static final int CYMBAL_BANDS = 8;
     private static final double MOST_DEVIATIONS = 4;
 
-    /** The marks, in the order of the rows. */
+    /** The marks, in the order of the rows; numbers are beats on each side, or with BARS whole bars. */
     enum Mark {
         DOWNBEAT,
         DOWNBEAT_ODDS,
@@ -29,50 +25,101 @@ final class Marks {
         CHANGE_4,
         CHANGE_8,
         CHANGE_16,
+        NOTES_4,
+        NOTES_8,
         NOTES_16,
+        NOVELTY_16,
+        NOVELTY_32,
+        PAIRING,
+        DRUMMING_BAR,
+        DRUMMING_2_BARS,
+        DRUMMING_4_BARS,
+        LOW_STEP_BAR,
+        LOW_STEP_4_BARS,
+        MIDDLE_STEP_BAR,
+        MIDDLE_STEP_4_BARS,
+        HIGH_STEP_BAR,
+        HIGH_STEP_4_BARS,
         CRASH,
+        CRASH_OVER_BARS,
         FILL,
+        ODDNESS,
+        HIT,
         BASS
     }
 
+    private final int beats;
+    private final int barBeats;
     private final Map<Mark, double[]> rows = new EnumMap<>(Mark.class);
 
-    Marks(BandSpectrum song, Activations heard, double[] seconds) {
-        BeatSound sound = new BeatSound(song, seconds);
-        Onsets bass = Onsets.of(song, 0, Onsets.LOW_BANDS);
-        Onsets skins = Onsets.of(song, FIRST_SKIN_BAND, LAST_SKIN_BAND);
-        for (Mark mark : Mark.values()) {
-            rows.put(mark, new double[seconds.length]);
-        }
-        for (int i = 0; i < seconds.length; i++) {
-            double downbeat = downbeat(heard, seconds[i]);
-            set(Mark.DOWNBEAT, i, downbeat);
-            set(Mark.DOWNBEAT_ODDS, i, downbeat);
-            set(Mark.PHRASE_ODDS, i, phrase(heard, seconds[i]));
-            set(Mark.CHORD, i, sound.chordChange(i, 1));
-            set(Mark.CHORD_OF_TWO, i, sound.chordChange(i, 2));
-            set(Mark.CHANGE_4, i, sound.change(i, 4));
-            set(Mark.CHANGE_8, i, sound.change(i, 8));
-            set(Mark.CHANGE_16, i, sound.change(i, 16));
-            set(Mark.NOTES_16, i, sound.chordChange(i, 16));
-            set(Mark.CRASH, i, crash(sound, i));
-            set(Mark.FILL, i, fill(skins, seconds, i));
-            set(Mark.BASS, i, bass.near(seconds[i], REACH_SECONDS));
-        }
-        rows.forEach((mark, row) -> {
-            if (mark != Mark.DOWNBEAT_ODDS && mark != Mark.PHRASE_ODDS) {
-                standardize(row);
-            }
-        });
+    /** @param barBeats over how many beats a bar is compared with the next: 4, in three-beat bars 3 */
+    Marks(HeardBeats heard, int barBeats) {
+        this.beats = heard.beats();
+        this.barBeats = barBeats;
+        addHeard(heard);
+        addSound(heard.sound());
+        addStrokes(heard.strokes());
+        put(Mark.NOVELTY_16, i -> heard.likeness().novelty(i, 16));
+        put(Mark.NOVELTY_32, i -> heard.likeness().novelty(i, 32));
+        put(Mark.PAIRING, i -> heard.likeness().pairing(i, barBeats));
     }
 
-    private void set(Mark mark, int beat, double value) {
-        rows.get(mark)[beat] = value;
+    private void addHeard(HeardBeats heard) {
+        put(Mark.DOWNBEAT, heard::downbeatOdds);
+        rows.put(Mark.DOWNBEAT_ODDS, row(heard::downbeatOdds));
+        rows.put(Mark.PHRASE_ODDS, row(heard::phraseOdds));
+    }
+
+    private void addSound(BeatSound sound) {
+        put(Mark.CHORD, i -> sound.chordChange(i, 1));
+        put(Mark.CHORD_OF_TWO, i -> sound.chordChange(i, 2));
+        put(Mark.CHANGE_4, i -> sound.change(i, 4));
+        put(Mark.CHANGE_8, i -> sound.change(i, 8));
+        put(Mark.CHANGE_16, i -> sound.change(i, 16));
+        put(Mark.NOTES_4, i -> sound.chordChange(i, 4));
+        put(Mark.NOTES_8, i -> sound.chordChange(i, 8));
+        put(Mark.NOTES_16, i -> sound.chordChange(i, 16));
+        addSteps(sound, Mark.LOW_STEP_BAR, Mark.LOW_STEP_4_BARS, 0, 12);
+        addSteps(sound, Mark.MIDDLE_STEP_BAR, Mark.MIDDLE_STEP_4_BARS, 24, 50);
+        addSteps(sound, Mark.HIGH_STEP_BAR, Mark.HIGH_STEP_4_BARS, 55, 74);
+        put(Mark.CRASH, i -> crash(sound, i));
+        put(
+                Mark.CRASH_OVER_BARS,
+                i -> struck(sound, i) - Math.max(struck(sound, i - barBeats), struck(sound, i + barBeats)));
+    }
+
+    private void addSteps(BeatSound sound, Mark overABar, Mark overFour, int fromBand, int toBand) {
+        put(overABar, i -> sound.step(i, barBeats, fromBand, toBand));
+        put(overFour, i -> sound.step(i, 4 * barBeats, fromBand, toBand));
+    }
+
+    private void addStrokes(BeatStrokes strokes) {
+        put(Mark.DRUMMING_BAR, i -> strokes.change(i, 1, barBeats));
+        put(Mark.DRUMMING_2_BARS, i -> strokes.change(i, 2, barBeats));
+        put(Mark.DRUMMING_4_BARS, i -> strokes.change(i, 4, barBeats));
+        put(Mark.FILL, i -> strokes.fill(i, barBeats));
+        put(Mark.ODDNESS, i -> strokes.oddness(i, barBeats));
+        put(Mark.HIT, strokes::hit);
+        put(Mark.BASS, strokes::bass);
+    }
+
+    private double[] row(IntToDoubleFunction value) {
+        double[] row = new double[beats];
+        for (int i = 0; i < beats; i++) {
+            row[i] = value.applyAsDouble(i);
+        }
+        return row;
+    }
+
+    private void put(Mark mark, IntToDoubleFunction value) {
+        double[] row = row(value);
+        standardize(row);
+        rows.put(mark, row);
     }
 
     /** How many beats there are. */
     int beats() {
-        return rows.get(Mark.BASS).length;
+        return beats;
     }
 
     /** At a beat; outside of the song as at its first or last beat. */
@@ -81,67 +128,31 @@ final class Marks {
         return row[Math.max(0, Math.min(row.length - 1, beat))];
     }
 
-    /** By how much it stands out over the highest of its neighbours, so many on either side. */
-    double peak(Mark mark, int beat, int neighbours) {
-        double highest = Double.NEGATIVE_INFINITY;
-        for (int i = 1; i <= neighbours; i++) {
-            highest = Math.max(highest, Math.max(at(mark, beat - i), at(mark, beat + i)));
-        }
-        return at(mark, beat) - highest;
+    /** By how much it stands out over the higher of its neighbours. */
+    double overNeighbours(Mark mark, int beat) {
+        return at(mark, beat) - Math.max(at(mark, beat - 1), at(mark, beat + 1));
     }
 
-    /** By how much it stands out over the mean of a bar before and a bar after. */
-    double overNextBars(Mark mark, int beat, int barBeats) {
-        return at(mark, beat) - (at(mark, beat - barBeats) + at(mark, beat + barBeats)) / 2;
+    /** By how much it stands out over the higher of the beats a bar before and a bar after. */
+    double overNextBars(Mark mark, int beat) {
+        return at(mark, beat) - Math.max(at(mark, beat - barBeats), at(mark, beat + barBeats));
     }
 
-    private static double downbeat(Activations heard, double seconds) {
-        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
-        double beat = 0;
-        double down = 0;
-        for (int t = Math.max(0, centre - 2); t <= Math.min(heard.frames() - 1, centre + 2); t++) {
-            beat = Math.max(beat, heard.beat()[t]);
-            down = Math.max(down, heard.downbeat()[t]);
-        }
-        return Math.log((down + 0.01) / (Math.max(0, beat - down) + 0.01));
+    private static double cymbals(BeatSound sound, int beat) {
+        return sound.level(beat, Onsets.FIRST_CYMBAL_BAND, Onsets.FIRST_CYMBAL_BAND + CYMBAL_BANDS);
     }
 
-    private static double phrase(Activations heard, double seconds) {
-        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
-        double highest = 0;
-        for (int t = Math.max(0, centre - 2); t <= Math.min(heard.frames() - 1, centre + 2); t++) {
-            highest = Math.max(highest, heard.phrase()[t]);
-        }
-        return Math.log((highest + 0.01) / (1.01 - highest));
+    /** A crash rings into the next beat. */
+    private static double struck(BeatSound sound, int beat) {
+        return cymbals(sound, beat) + cymbals(sound, beat + 1) / 2;
     }
 
     private static double crash(BeatSound sound, int beat) {
         double before = 0;
         for (int i = 1; i <= 4; i++) {
-            before += sound.level(beat - i, FIRST_CYMBAL_BAND, FIRST_CYMBAL_BAND + 8) / 4;
+            before += cymbals(sound, beat - i) / 4;
         }
-        double now = sound.level(beat, FIRST_CYMBAL_BAND, FIRST_CYMBAL_BAND + 8);
-        double next = sound.level(beat + 1, FIRST_CYMBAL_BAND, FIRST_CYMBAL_BAND + 8);
-        return now + next / 2 - 1.5 * before;
-    }
-
-    /** Strokes between the last two beats before, over those a bar before them. */
-    private static double fill(Onsets skins, double[] seconds, int beat) {
-        return strokes(skins, seconds, beat - 2)
-                + strokes(skins, seconds, beat - 1)
-                - strokes(skins, seconds, beat - 6)
-                - strokes(skins, seconds, beat - 5);
-    }
-
-    private static double strokes(Onsets skins, double[] seconds, int beat) {
-        if (beat < 0 || beat + 1 >= seconds.length) {
-            return 0;
-        }
-        double sum = 0;
-        for (int part = 1; part < 4; part++) {
-            sum += skins.near(seconds[beat] + part / 4.0 * (seconds[beat + 1] - seconds[beat]), REACH_SECONDS / 2);
-        }
-        return sum;
+        return struck(sound, beat) - 1.5 * before;
     }
 
     private static void standardize(double[] row) {

@@ -20,13 +20,13 @@ import java.util.NoSuchElementException;
  * bar    MARK VIEW WEIGHT     bar    CONSTANT - WEIGHT
  * phrase MARK VIEW WEIGHT     phrase CONSTANT - WEIGHT
  * cost   BREAK - COST
- * metre  FOUR_OVER_TWO - GAIN
+ * metre  BEATS - GAIN
  * </pre>
  *
  * Lines that begin with {@code #} are comments.
  *
- * @param costs       logarithms
- * @param fourOverTwo bars of four are believed only when they explain each beat so much better than bars of two
+ * @param costs  logarithms
+ * @param metres by beats to the bar (2, 3 and 4): what each beat adds for such bars
  */
 record OddsTable(
         double barConstant,
@@ -34,7 +34,7 @@ record OddsTable(
         double phraseConstant,
         List<OddsTerm> phrase,
         Map<Break, Double> costs,
-        double fourOverTwo) {
+        Map<Integer, Double> metres) {
     /** Where a phrase may end early. */
     enum Break {
         AFTER_A_BAR,
@@ -46,6 +46,7 @@ record OddsTable(
         bar = List.copyOf(bar);
         phrase = List.copyOf(phrase);
         costs = Map.copyOf(costs);
+        metres = Map.copyOf(metres);
     }
 
     /** The table that the program brings with it. */
@@ -64,11 +65,12 @@ record OddsTable(
         Map<String, Double> constants = new HashMap<>();
         Map<String, List<OddsTerm>> terms = Map.of("bar", new ArrayList<>(), "phrase", new ArrayList<>());
         Map<Break, Double> costs = new EnumMap<>(Break.class);
+        Map<Integer, Double> metres = new HashMap<>();
         for (String line : text.lines().filter(l -> !l.startsWith("#")).toList()) {
             String[] words = line.split(" +");
             double number = Double.parseDouble(words[3]);
             if (words[0].equals("metre")) {
-                constants.put(words[0], number);
+                metres.put(Integer.parseInt(words[1]), number);
             } else if (words[0].equals("cost")) {
                 costs.put(Break.valueOf(words[1]), number);
             } else if (words[1].equals("CONSTANT")) {
@@ -77,15 +79,10 @@ record OddsTable(
                 terms.get(words[0]).add(new OddsTerm(Mark.valueOf(words[1]), View.valueOf(words[2]), number));
             }
         }
-        if (costs.size() < Break.values().length || constants.size() < 3) {
+        if (costs.size() < Break.values().length || constants.size() < 2 || metres.size() < 3) {
             throw new NoSuchElementException("odds.txt lacks a cost, a constant or a metre");
         }
         return new OddsTable(
-                constants.get("bar"),
-                terms.get("bar"),
-                constants.get("phrase"),
-                terms.get("phrase"),
-                costs,
-                constants.get("metre"));
+                constants.get("bar"), terms.get("bar"), constants.get("phrase"), terms.get("phrase"), costs, metres);
     }
 }

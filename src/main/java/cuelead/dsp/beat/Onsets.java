@@ -8,7 +8,10 @@ final class Onsets {
     /** Bands up to about 130 Hz: bass drum and bass. */
     static final int LOW_BANDS = 5;
 
-    private static final double GAIN = 10;
+    /** From about 5 kHz on: cymbals. */
+    static final int FIRST_CYMBAL_BAND = 63;
+
+    static final double GAIN = 10;
     private static final int APART_FRAMES = 2;
 
     private final float[] strength;
@@ -19,8 +22,16 @@ final class Onsets {
 
     /** Onsets in the bands from {@code from} up to, and without, {@code to}; 1 is a strong one, whatever the song. */
     static Onsets of(BandSpectrum song, int from, int to) {
-        float[][] loudness = song.compressed(GAIN, 0, song.frames());
-        float[] flux = new float[song.frames()];
+        return of(song.compressed(GAIN, 0, song.frames()), from, to);
+    }
+
+    /**
+     * As {@link #of(BandSpectrum, int, int)}, from loudness that is known already.
+     *
+     * @param loudness by band, then frame
+     */
+    static Onsets of(float[][] loudness, int from, int to) {
+        float[] flux = new float[loudness[0].length];
         double squares = 0;
         for (int t = APART_FRAMES; t < flux.length; t++) {
             for (int band = from; band < to; band++) {

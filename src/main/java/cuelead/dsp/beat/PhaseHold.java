@@ -29,6 +29,8 @@ final class PhaseHold {
     private static final double LEAST_SHIFT = 0.25;
     /** The way over is joined by so many beats that are hardly uneven. */
     private static final int MARGIN_BEATS = 4;
+    /** So many beats before and after tell how long a beat is there, while the band slows down or speeds up. */
+    private static final int NEAR_BEATS = 8;
 
     /** Places are told apart to a sixth of a beat: halves and thirds both are sixths. */
     private static final int PLACES = 6;
@@ -44,7 +46,13 @@ final class PhaseHold {
     /** A run is moved where the bass is at least so strong there, as a part of what it is where the run lies. */
     private static final double LEAST_BACKING = 0.9;
 
+    private static final double HALF = 0.5;
+    /** A run without drums has so little of the cymbals of the others. */
+    private static final double FEW_CYMBALS = 0.6;
+
     private final List<PathBeat> beats;
+    private final Onsets bass;
+    private final Onsets cymbals;
     private final double[] usual;
 
     /**
@@ -54,19 +62,21 @@ final class PhaseHold {
      */
     private record Run(int from, int to, int place) {}
 
-    private PhaseHold(List<PathBeat> beats) {
+    private PhaseHold(List<PathBeat> beats, Onsets bass, Onsets cymbals) {
         this.beats = beats;
+        this.bass = bass;
+        this.cymbals = cymbals;
         this.usual = usualLengths(beats);
     }
 
     /** The beats, all at one place; those that were moved have no place in the bar (0). */
-    static List<PathBeat> hold(List<PathBeat> beats, Onsets bass) {
+    static List<PathBeat> hold(List<PathBeat> beats, Onsets bass, Onsets cymbals) {
         if (beats.size() < 2 * LONGEST_WAY) {
             return beats;
         }
-        PhaseHold hold = new PhaseHold(beats);
+        PhaseHold hold = new PhaseHold(beats, bass, cymbals);
         List<Run> runs = hold.runs();
-        return runs.size() == 1 ? beats : hold.atOnePlace(runs, bass);
+        return runs.size() == 1 ? beats : hold.atOnePlace(runs);
     }
 
     private static double[] usualLengths(List<PathBeat> beats) {
@@ -128,11 +138,21 @@ final class PhaseHold {
 
     /** By how much the beats after a way lie later in the music than those before it, as a part of a beat. */
     private double shift(int from, int to) {
-        double shift = 0;
-        for (int i = Math.max(0, from - MARGIN_BEATS); i < Math.min(beats.size() - 1, to + MARGIN_BEATS); i++) {
-            shift += excess(i);
+        int first = Math.max(0, from - MARGIN_BEATS);
+        int last = Math.min(beats.size() - 1, to + MARGIN_BEATS);
+        double before = middleLength(Math.max(0, first - NEAR_BEATS), first, usual[from]);
+        double after = middleLength(last, Math.min(beats.size() - 1, last + NEAR_BEATS), usual[from]);
+        double seconds = beats.get(last).seconds() - beats.get(first).seconds();
+        return 2 * seconds / (before + after) - (last - first);
+    }
+
+    private double middleLength(int from, int to, double otherwise) {
+        double[] lengths = new double[to - from];
+        for (int i = from; i < to; i++) {
+            lengths[i - from] = gap(beats, i);
         }
-        return shift;
+        Arrays.sort(lengths);
+        return lengths.length < NEAR_BEATS / 2 ? otherwise : lengths[lengths.length / 2];
     }
 
     /** The first beat from which on several are even. */
@@ -146,21 +166,47 @@ final class PhaseHold {
         return i - even;
     }
 
-    private List<PathBeat> atOnePlace(List<Run> runs, Onsets bass) {
-        int right = likeliestPlace(runs, bass);
+    private List<PathBeat> atOnePlace(List<Run> runs) {
+        int right = likeliestPlace(runs);
         List<PathBeat> held = new ArrayList<>();
         for (Run run : runs) {
             List<PathBeat> part = beats.subList(run.from(), run.to());
             if (run.place() == right || part.size() >= SHORTEST_RUN) {
                 double by = between(run.place(), right);
-                append(held, isBacked(run, by, bass) ? moved(part, by) : part, usual[run.from()]);
+                boolean isMoved = isBacked(run, by) || (by == HALF && isWithoutDrums(run, runs, right));
+                append(held, isMoved ? moved(part, by) : part, usual[run.from()]);
             }
         }
         return held;
     }
 
+    /**
+     * Whether a run half a beat away is a section without drums in which all play between the beats: what bass there is
+     * then lies there, too.
+     */
+    private boolean isWithoutDrums(Run run, List<Run> runs, int right) {
+        double cymbalsThere = 0;
+        int beatsThere = 0;
+        for (Run other : runs) {
+            if (other.place() == right) {
+                cymbalsThere += cymbals(other);
+                beatsThere += other.to() - other.from();
+            }
+        }
+        int beatsHere = run.to() - run.from();
+        return beatsThere > beatsHere && cymbals(run) / beatsHere < FEW_CYMBALS * cymbalsThere / beatsThere;
+    }
+
+    private double cymbals(Run run) {
+        double sum = 0;
+        for (int i = run.from(); i < run.to(); i++) {
+            sum += cymbals.near(beats.get(i).seconds(), REACH_SECONDS);
+        }
+        return sum;
+    }
+
     /** Whether the bass does not speak against moving a run; a way may only look as if it led elsewhere. */
-    private boolean isBacked(Run run, double part, Onsets bass) {
+    private boolean isBacked(Run run, double part) {
         double here = 0;
         double there = 0;
         for (int i = run.from(); i < run.to() - 1; i++) {
@@ -170,7 +216,7 @@ final class PhaseHold {
         return there >= LEAST_BACKING * here;
     }
 
-    private int likeliestPlace(List<Run> runs, Onsets bass) {
+    private int likeliestPlace(List<Run> runs) {
         double[] weight = new double[PLACES];
         List<Integer> places = runs.stream().map(Run::place).distinct().toList();
         for (Run run : runs) {

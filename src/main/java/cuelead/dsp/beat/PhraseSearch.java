@@ -1,7 +1,9 @@
 package cuelead.dsp.beat;
 
 import cuelead.dsp.beat.OddsTable.Break;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Counts a song's beats through its bars and phrases: eights, in bars of three sixes. The most likely count of every beat is
@@ -21,27 +23,31 @@ final class PhraseSearch {
      *
      * @param beatsPerBar   2, 3 or 4
      * @param phraseBeats   8 or 6
-     * @param logLikelihood of all of them together
+     * @param logLikelihood of all of them together, and of such bars
+     * @param odds          of bars and phrases
      * @param counts        by beat; 1 = first of its phrase
      */
-    record Counts(int beatsPerBar, int phraseBeats, double logLikelihood, List<Integer> counts) {}
+    record Counts(int beatsPerBar, int phraseBeats, double logLikelihood, BarOdds odds, List<Integer> counts) {}
 
-    private PhraseSearch(OddsTable table, Marks marks, int beatsPerBar) {
+    private PhraseSearch(OddsTable table, BarOdds odds, int beatsPerBar) {
         this.table = table;
-        this.odds = new BarOdds(table, marks, beatsPerBar);
+        this.odds = odds;
         this.beatsPerBar = beatsPerBar;
         this.phraseBeats = beatsPerBar == 3 ? 6 : 8;
-        this.beats = marks.beats();
+        this.beats = odds.beats();
     }
 
     /** The likeliest counts in bars of two, three or four. */
-    static Counts search(Marks marks, OddsTable table) {
-        Counts two = new PhraseSearch(table, marks, 2).run();
-        Counts three = new PhraseSearch(table, marks, 3).run();
-        Counts four = new PhraseSearch(table, marks, 4).run();
-        boolean isFour = four.logLikelihood() - two.logLikelihood() > table.fourOverTwo() * marks.beats();
-        Counts even = isFour ? four : two;
-        return three.logLikelihood() > Math.max(two.logLikelihood(), four.logLikelihood()) ? three : even;
+    static Counts search(HeardBeats heard, OddsTable table) {
+        BarOdds inFours = new BarOdds(table, new Marks(heard, 4));
+        BarOdds inThrees = new BarOdds(table, new Marks(heard, 3));
+        return Stream.of(
+                        new PhraseSearch(table, inFours, 2),
+                        new PhraseSearch(table, inThrees, 3),
+                        new PhraseSearch(table, inFours, 4))
+                .map(PhraseSearch::run)
+                .max(Comparator.comparingDouble(Counts::logLikelihood))
+                .orElseThrow();
     }
 
     private Counts run() {
@@ -101,12 +107,12 @@ final class PhraseSearch {
         for (int other = 1; other < phraseBeats; other++) {
             place = best[other] > best[place] ? other : place;
         }
-        double likelihood = best[place];
+        double likelihood = best[place] + beats * table.metres().get(beatsPerBar);
         Integer[] counts = new Integer[beats];
         for (int beat = beats - 1; beat >= 0; beat--) {
             counts[beat] = place + 1;
             place = before[beat][place];
         }
-        return new Counts(beatsPerBar, phraseBeats, likelihood, List.of(counts));
+        return new Counts(beatsPerBar, phraseBeats, likelihood, odds, List.of(counts));
     }
 }

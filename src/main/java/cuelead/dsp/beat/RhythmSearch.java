@@ -35,7 +35,12 @@ public final class RhythmSearch {
      * @return empty where no stretch of the song has a steady beat
      */
     public Optional<Rhythm> find(BandSpectrum song, DoubleConsumer progress) {
-        Beats found = beats(song, progress);
+        return find(song, hear(song, progress), progress);
+    }
+
+    /** As {@link #find(BandSpectrum, DoubleConsumer)}, once the network has heard the song. */
+    Optional<Rhythm> find(BandSpectrum song, Activations heard, DoubleConsumer progress) {
+        Beats found = beats(song, heard, progress);
         return found.beats().isEmpty() ? Optional.empty() : Optional.of(counted(found.beats(), song, found.heard()));
     }
 
@@ -63,49 +68,44 @@ public final class RhythmSearch {
         return support >= LEAST_BEYOND_TAPS;
     }
 
+    Activations hear(BandSpectrum song, DoubleConsumer progress) {
+        return network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+    }
+
     /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
-    Beats beats(BandSpectrum song, DoubleConsumer progress) {
-        Activations heard = network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
+    Beats beats(BandSpectrum song, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        return new Beats(heard, PhaseHold.hold(steady, Onsets.of(song, 0, Onsets.LOW_BANDS)));
+        float[][] loudness = song.compressed(Onsets.GAIN, 0, song.frames());
+        Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
+        Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
+        return new Beats(heard, PhaseHold.hold(steady, bass, cymbals));
     }
 
     private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
-        Marks marks = new Marks(song, heard, seconds);
-        PhraseSearch.Counts found = PhraseSearch.search(marks, odds);
+        PhraseSearch.Counts found = PhraseSearch.search(new HeardBeats(song, heard, seconds), odds);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);
             int inBar = (count - 1) % found.beatsPerBar() + 1;
             counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
         }
-        return new Rhythm(
-                counted,
-                found.beatsPerBar(),
-                found.phraseBeats(),
-                Entry.find(new BarOdds(odds, marks, found.beatsPerBar()), found));
+        return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(found));
     }
 
     private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
-        BarPath held = atOneLevel(free, heard);
-        if (!HeldLevel.isDoubted(held)) {
-            return held;
-        }
-        BarPath faster = best(metre -> HeldLevel.twiceAsMany(held, heard, metre), done -> {});
-        return HeldLevel.isNearlyAsGood(faster, held) ? faster : held;
-    }
-
-    private static BarPath atOneLevel(BarPath free, Activations heard) {
-        HeldLevel level = HeldLevel.of(free);
-        Keeping keeping = level.keepingOf(free);
-        if (keeping == Keeping.KEPT) {
+        if (free.beats().isEmpty()) {
             return free;
         }
-        BarPath held = best(metre -> level.search(heard, metre), done -> {});
-        return keeping == Keeping.JUMPS || HeldLevel.isNearlyAsGood(held, free) ? held : free;
+        HeldLevel level = HeldLevel.of(free);
+        Keeping keeping = level.keepingOf(free);
+        BarPath held = level.likeliest(
+                heard,
+                keeping == Keeping.KEPT ? Optional.of(free) : Optional.empty(),
+                (slowest, fastest) -> best(metre -> BarPointer.search(heard, metre, slowest, fastest), done -> {}));
+        return keeping == Keeping.WANDERS && !HeldLevel.isNearlyAsGood(held, free) ? free : held;
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {

@@ -41,7 +41,11 @@ final class SteadyPart {
     /** A gap with the same tempo before and after it, as within one song, up to this length. */
     private static final double LONGEST_GAP_AT_ONE_TEMPO = 60;
 
-    private static final double ONE_TEMPO = 0.04;
+    private static final double ONE_TEMPO = 0.06;
+    /** Where the tempo is kept throughout, beats go on through soft music for so long: an intro or an ending is counted. */
+    private static final double LONGEST_SOFT_SECONDS = 40;
+
+    private static final double MOST_AT_ONE_TEMPO = 0.85;
     /** A beat is no more than a few seconds' worth of music when there are fewer. */
     private static final int LEAST_BEATS = 8;
 
@@ -122,7 +126,9 @@ final class SteadyPart {
             double step =
                     beats.get(i).lengthSeconds() / beats.get(i - direction).lengthSeconds() - 1;
             boolean isKept = Math.abs(step) < LARGEST_STEP && beats.get(i).support() > LEAST_KEPT;
-            if (!isKept && !goesOn(beats, i, limit, direction, usual)) {
+            boolean isNear = Math.abs(beats.get(i).seconds() - beats.get(start).seconds()) < LONGEST_SOFT_SECONDS;
+            boolean isSoft = isNear && keepsTempo(beats, i, limit, direction, usual);
+            if (!isKept && !isSoft && !goesOn(beats, i, limit, direction, usual)) {
                 break;
             }
             reached = i;
@@ -131,8 +137,19 @@ final class SteadyPart {
         return reached;
     }
 
-    private static boolean isAt(double usual, PathBeat beat) {
-        return Math.abs(beat.lengthSeconds() / usual - 1) < SAME_TEMPO;
+    private static boolean isAt(double usual, double tolerance, PathBeat beat) {
+        return Math.abs(beat.lengthSeconds() / usual - 1) < tolerance;
+    }
+
+    /** Whether nearly all of the next beats are at this tempo, heard or not. */
+    private static boolean keepsTempo(List<PathBeat> beats, int start, int limit, int direction, double usual) {
+        int count = 0;
+        int kept = 0;
+        for (int i = start; i != limit && count < WINDOW_OUTSIDE; i += direction) {
+            count++;
+            kept += isAt(usual, ONE_TEMPO, beats.get(i)) ? 1 : 0;
+        }
+        return kept >= MOST_AT_ONE_TEMPO * count;
     }
 
     /** Whether most of the next beats are at this tempo and are heard. */
@@ -142,7 +159,7 @@ final class SteadyPart {
         double support = 0;
         for (int i = start; i != limit && count < WINDOW_OUTSIDE; i += direction) {
             count++;
-            kept += isAt(usual, beats.get(i)) ? 1 : 0;
+            kept += isAt(usual, SAME_TEMPO, beats.get(i)) ? 1 : 0;
             support += Math.max(LEAST_COUNTED, beats.get(i).support());
         }
         return kept >= MOST_AT_TEMPO * count && support >= LEAST_OUTSIDE * count;

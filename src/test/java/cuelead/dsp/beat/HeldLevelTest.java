@@ -5,42 +5,71 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Tempi that dances have: common practice, no source. */
 class HeldLevelTest {
-    @Test
-    void halfOfAFastTempoIsDoubted() {
-        assertTrue(HeldLevel.isDoubted(path(78, 100)));
-        assertTrue(HeldLevel.isDoubted(path(92, 100)));
+    private static final int FRAMES = 1500;
+
+    /** A beat each so many frames, and so much of one halfway between. */
+    private static Activations pulse(int frames, float halfway) {
+        float[] beat = new float[FRAMES];
+        for (int i = 0; i < beat.length; i++) {
+            beat[i] = i % frames == 0 ? 0.9f : i % frames == frames / 2 ? halfway : 0.02f;
+        }
+        float[] downbeat = new float[FRAMES];
+        for (int i = 0; i < beat.length; i += 2 * frames) {
+            downbeat[i] = 0.9f;
+        }
+        return new Activations(beat, downbeat, new float[FRAMES]);
     }
 
-    @Test
-    void aTempoWhoseDoubleNobodyDancesIsNot() {
-        assertFalse(HeldLevel.isDoubted(path(110, 100)));
-        assertFalse(HeldLevel.isDoubted(path(66, 100)));
+    private static double beatSeconds(BarPath path) {
+        return path.beats().get(10).seconds() - path.beats().get(9).seconds();
     }
 
-    @Test
-    void twiceAsManyBeatsMustFitNearlyAsWell() {
-        assertTrue(HeldLevel.isNearlyAsGood(path(156, 95), path(78, 100)));
-        assertFalse(HeldLevel.isNearlyAsGood(path(156, 60), path(78, 100)));
+    private static BarPath likeliest(double middleTempo, Activations heard) {
+        return HeldLevel.of(path(middleTempo, 100))
+                .likeliest(
+                        heard, Optional.empty(), (slowest, fastest) -> BarPointer.search(heard, 2, slowest, fastest));
     }
 
     @Test
     void twiceAsManyBeatsAreHeardWhereTheyAre() {
-        float[] beat = new float[1500];
-        for (int i = 0; i < beat.length; i++) {
-            beat[i] = i % 19 == 0 ? 0.9f : 0.02f;
-        }
-        Activations heard = new Activations(beat, beat.clone(), new float[beat.length]);
-        BarPath faster = HeldLevel.twiceAsMany(path(79, 100), heard, 2);
-        assertEquals(
-                0.38, faster.beats().get(10).seconds() - faster.beats().get(9).seconds(), 0.02);
+        assertEquals(0.38, beatSeconds(likeliest(79, pulse(19, 0.02f))), 0.02);
+    }
+
+    @Test
+    void halfAsManyBeatsAreHeardWhereNoneAreBetween() {
+        assertEquals(0.8, beatSeconds(likeliest(150, pulse(40, 0.02f))), 0.02);
+    }
+
+    @Test
+    void softBeatsHalfwayDoNotMakeTwiceAsMany() {
+        assertEquals(0.56, beatSeconds(likeliest(107, pulse(28, 0.2f))), 0.02);
+    }
+
+    @Test
+    void aSteadyPathIsKeptAndOneThatJumpsIsNot() {
+        List<BarPath.PathBeat> even = PathBeats.even(0.5, 40, 8);
+        BarPath jumping = new BarPath(
+                4,
+                100,
+                Stream.concat(even.stream(), PathBeats.even(0.25, 20, 8).stream())
+                        .toList());
+        assertEquals(HeldLevel.Keeping.KEPT, HeldLevel.of(path(120, 1)).keepingOf(path(120, 1)));
+        assertEquals(HeldLevel.Keeping.JUMPS, HeldLevel.of(jumping).keepingOf(jumping));
+    }
+
+    @Test
+    void oneLevelMustFitNearlyAsWellAsAPathThatWanders() {
+        assertTrue(HeldLevel.isNearlyAsGood(path(156, 95), path(78, 100)));
+        assertFalse(HeldLevel.isNearlyAsGood(path(156, 60), path(78, 100)));
     }
 
     private static BarPath path(double tempo, double logScore) {
-        List<BarPath.PathBeat> beats = PathBeats.even(60 / tempo, 40, 8);
-        return new BarPath(4, logScore, beats);
+        return new BarPath(4, logScore, PathBeats.even(60 / tempo, 40, 8));
     }
 }

@@ -45,7 +45,11 @@ class PhaseHoldTest {
     }
 
     private static List<Double> held(List<Double> heard, List<Double> strokes) {
-        return PhaseHold.hold(path(heard), bass(strokes)).stream()
+        return held(heard, bass(strokes), bass(strokes));
+    }
+
+    private static List<Double> held(List<Double> heard, Onsets bass, Onsets cymbals) {
+        return PhaseHold.hold(path(heard), bass, cymbals).stream()
                 .map(PathBeat::seconds)
                 .toList();
     }
@@ -71,6 +75,13 @@ class PhaseHoldTest {
         List<Double> strokes = even(1, BEATS);
         List<Double> heard = joined(even(1, 60), even(1 + (60 + 2 / 3.0) * BEAT_SECONDS, 35));
         assertAllOn(strokes, held(heard, strokes));
+    }
+
+    /** All that sounds in a section without drums lies between the beats, its bass too. */
+    @Test
+    void aSectionWithoutDrumsIsMovedToWhereTheOthersAre() {
+        List<Double> heard = joined(even(1, 60), even(1 + 60.5 * BEAT_SECONDS, 35));
+        assertAllOn(even(1, BEATS), held(heard, bass(heard), bass(even(1, 60))));
     }
 
     /** The band itself waits a little: what follows it is where its bass is. */

@@ -30,7 +30,7 @@ final class MarkSheet {
 
     private void write(Path song) throws IOException, UnsupportedAudioFileException {
         BandSpectrum spectrum = BandSpectrum.of(samples(song));
-        RhythmSearch.Beats found = search.beats(spectrum, done -> {});
+        RhythmSearch.Beats found = search.beats(spectrum, search.hear(spectrum, done -> {}), done -> {});
         double[] seconds = found.beats().stream().mapToDouble(PathBeat::seconds).toArray();
         Path out = Path.of(song.toString().replaceAll("\\.wav$", ".marks"));
         try (PrintWriter sheet = new PrintWriter(Files.newBufferedWriter(out))) {
@@ -39,10 +39,12 @@ final class MarkSheet {
             sheet.println("# bar " + names(table.bar()));
             sheet.println("# phrase " + names(table.phrase()));
             if (seconds.length > 0) {
-                Marks marks = new Marks(spectrum, found.heard(), seconds);
+                HeardBeats heard = new HeardBeats(spectrum, found.heard(), seconds);
+                Marks inFours = new Marks(heard, 4);
+                Marks inThrees = new Marks(heard, 3);
                 for (int i = 0; i < seconds.length; i++) {
                     sheet.printf(
-                            Locale.ROOT, "%.4f%s%s%n", seconds[i], row(terms, marks, i, 4), row(terms, marks, i, 3));
+                            Locale.ROOT, "%.4f%s%s%n", seconds[i], row(terms, inFours, i), row(terms, inThrees, i));
                 }
             }
         }
@@ -53,10 +55,10 @@ final class MarkSheet {
                 " ", terms.stream().map(t -> t.mark() + ":" + t.view()).toList());
     }
 
-    private static String row(List<OddsTerm> terms, Marks marks, int beat, int barBeats) {
+    private static String row(List<OddsTerm> terms, Marks marks, int beat) {
         StringBuilder row = new StringBuilder();
         for (OddsTerm term : terms) {
-            row.append(String.format(Locale.ROOT, " %.4f", term.value(marks, beat, barBeats)));
+            row.append(String.format(Locale.ROOT, " %.4f", term.value(marks, beat)));
         }
         return row.toString();
     }
