@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** Takes the words of a {@link WallNote} out of a line. */
 final class WallNoteReader {
@@ -31,9 +32,17 @@ final class WallNoteReader {
     private final List<Integer> sections = new ArrayList<>();
 
     WallNoteReader(List<Token> tokens) {
-        this.tokens = SpelledNumbers.asNumbers(tokens.stream()
-                .filter(token -> !token.is(Kind.MARK) || token.isHyphen())
+        this.tokens = SpelledNumbers.asNumbers(IntStream.range(0, tokens.size())
+                .filter(i -> !tokens.get(i).is(Kind.MARK) || isRange(tokens, i))
+                .mapToObj(tokens::get)
                 .toList());
+    }
+
+    /** "1-3", and not the hyphen of "2-count". */
+    private static boolean isRange(List<Token> tokens, int at) {
+        return tokens.get(at).isHyphen()
+                && at + 1 < tokens.size()
+                && tokens.get(at + 1).is(Kind.NUMBER);
     }
 
     boolean namesWall() {

@@ -28,8 +28,17 @@ class StylesInDocumentsTest {
      */
     private static final List<String> SPACED = List.of("21_", "27_", "31_", "33_");
 
+    /** Words broken at the line end are put together in a PDF, but never in a title of text. */
+    private static final String BROKEN_TITLE = "72_";
+
+    static List<Path> printed() throws IOException, URISyntaxException {
+        return sheets().stream()
+                .filter(file -> !file.getFileName().toString().startsWith(BROKEN_TITLE))
+                .toList();
+    }
+
     @ParameterizedTest
-    @MethodSource("sheets")
+    @MethodSource("printed")
     void aPdf(Path sheet) throws Exception {
         List<String> lines = Files.readAllLines(sheet).stream()
                 .map(StylesInDocumentsTest::printable)
