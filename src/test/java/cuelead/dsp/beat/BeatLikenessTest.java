@@ -60,7 +60,7 @@ class BeatLikenessTest {
 
     @Test
     void anOddBarIsTheOneBeforeTheBeat() {
-        float[][] bands = loudness(beat -> beat == 46 || beat == 47 ? 30 : 2 + beat % 4 * 10);
+        float[][] bands = loudness(beat -> beat == 46 || beat == 47 ? 70 : 2 + beat % 4 * 10);
         BeatStrokes strokes = new BeatStrokes(bands, SECONDS);
         for (int beat = 8; beat < BEATS - 8; beat += 4) {
             assertTrue(beat == 48 || strokes.oddness(48, 4) > strokes.oddness(beat, 4), "beat " + beat);
