@@ -12,9 +12,6 @@ import java.util.Optional;
 
 /** Keeps a command from writing over what the user made. */
 final class Targets {
-    private static final List<String> OTHER_SOUNDS =
-            List.of(".mp3", ".ogg", ".flac", ".m4a", ".aac", ".aif", ".aiff", ".opus", ".wma");
-
     /** What other programs take for it. */
     private static final String STANDARD_OUTPUT = "-";
 
@@ -23,9 +20,8 @@ final class Targets {
     /** Refuses what can be told to fail before any work is done. */
     static void checkSoundFile(Path file) throws Refused {
         checkIsFile(file);
-        String name = file.toString().toLowerCase(Locale.ROOT);
-        if (OTHER_SOUNDS.stream().anyMatch(name::endsWith)) {
-            throw new Refused("Cuelead writes WAV files only; name it " + withoutEnding(file) + ".wav, not "
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".wav")) {
+            throw new Refused("This is written as a WAV file only; name it " + withoutEnding(file) + ".wav, not "
                     + file.getFileName() + ".");
         }
         checkParent(file);
@@ -65,7 +61,8 @@ final class Targets {
 
     private static String withoutEnding(Path file) {
         String name = file.getFileName().toString();
-        return name.substring(0, name.lastIndexOf('.'));
+        int dot = name.lastIndexOf('.');
+        return dot > 0 ? name.substring(0, dot) : name;
     }
 
     /** Every file that a rendering writes, but the clips. */
@@ -89,6 +86,14 @@ final class Targets {
                             "Cannot write " + target + ": " + source + " is read for this; choose another name.");
                 }
             }
+        }
+    }
+
+    /** Refuses to write over a text that is there already: a user may have changed it, or it is another one. */
+    static void checkNew(Path file) throws Refused {
+        if (Files.exists(file)) {
+            throw new Refused("Cannot write " + file + ": it is there already, and nothing that you may have changed is"
+                    + " written over; choose another name, or delete it first.");
         }
     }
 

@@ -95,6 +95,9 @@ final class WalkthroughCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (stems.isPresent() && output.isEmpty()) {
+            throw new Refused("--stems writes the parts of a track: name the track, too, with -o.");
+        }
         Wish wish = options.wish(options.callsGo(sound));
         if (isPrinted || saved.isPresent() || output.isPresent()) {
             prepareOnly(wish);
@@ -105,6 +108,9 @@ final class WalkthroughCommand implements Callable<Integer> {
     }
 
     private void prepareOnly(Wish wish) throws Refused, InterruptedException {
+        if (saved.isPresent()) {
+            Targets.checkNew(saved.get());
+        }
         Optional<TrackTarget> target = output.map(file -> new TrackTarget(surroundings, file, stems));
         if (target.isPresent()) {
             target.get().check(wish, lessonFile.stream().toArray(Path[]::new));
@@ -160,7 +166,7 @@ final class WalkthroughCommand implements Callable<Integer> {
     private Lesson read(Path file, Dance dance) throws Refused {
         LessonReader.Reading reading = LessonFile.read(file, dance);
         if (reading.lesson().isEmpty()) {
-            new ProblemPrinter(surroundings.err()).tellInShort(reading.problems());
+            reading.problems().forEach(problem -> surroundings.err().println(problem.message()));
             throw new Refused(file + " has " + Told.number(reading.problems().size(), "mistake")
                     + ", so nothing is played: correct "
                     + (reading.problems().size() == 1 ? "it" : "them") + " and try again.");

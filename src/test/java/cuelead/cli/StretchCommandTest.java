@@ -59,6 +59,16 @@ class StretchCommandTest {
     }
 
     @Test
+    void aFileThatIsNoWavFileIsNotWrittenOver() throws Exception {
+        copy = temp.resolve("sheet.txt");
+        Files.writeString(copy, "my sheet");
+        Outcome outcome = stretch("0.75");
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("sheet.wav"), outcome.err());
+        assertEquals("my sheet", Files.readString(copy));
+    }
+
+    @Test
     void theCopyHasTheSongsRateAndIsAsMuchLonger() throws Exception {
         Outcome outcome = stretch("0.75");
         assertEquals(0, outcome.exitCode(), outcome.err());

@@ -59,6 +59,22 @@ class WalkthroughCommandTest {
     }
 
     @Test
+    void aFileThatIsThereIsNotWrittenOver() throws Exception {
+        String before = Files.readString(lesson);
+        Outcome outcome = run("--save", lesson.toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("is there already"), outcome.err());
+        assertEquals(before, Files.readString(lesson));
+    }
+
+    @Test
+    void stemsWithoutATrackAreRefused() {
+        Outcome outcome = run("--stems", temp.resolve("parts").toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("-o"), outcome.err());
+    }
+
+    @Test
     void mistakesInALessonAreToldWithTheirPlaceAndNothingIsPlayed() throws Exception {
         Files.writeString(lesson, "section 1, walk\nsection 7, walk, once\nsection 2, wlak\n");
         Outcome outcome =
