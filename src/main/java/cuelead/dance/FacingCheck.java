@@ -56,13 +56,12 @@ final class FacingCheck {
         int net = Math.floorMod(known.get().degrees(), 360);
         int real = known.get().walls();
         if (stated > 0 && stated != real) {
-            problems.add(error(
+            error(
                     "wrong_walls",
                     dance.claims().wallsLine(),
-                    0,
                     "The header says " + walls(stated) + ", but the turns add up to " + degrees(net) + ", which makes "
                             + walls(real) + ".",
-                    "Write " + walls(real) + ", or check the turns."));
+                    "Write " + walls(real) + ", or check the turns.");
         }
     }
 
@@ -186,17 +185,16 @@ final class FacingCheck {
 
     private void facing(String kind, int line, Optional<Facing> stated, Facing real, String where) {
         if (stated.isPresent() && !stated.get().equals(real)) {
-            problems.add(error(
+            error(
                     kind,
                     line,
-                    0,
                     where + " the dancers face " + real.clock() + ", not "
                             + stated.get().clock() + ".",
-                    "Write " + real.clock() + ", or check the wall and the count."));
+                    "Write " + real.clock() + ", or check the wall and the count.");
         }
     }
 
-    private Problem error(String kind, int line, int column, String sentence, String tryThis) {
-        return new Problem(Severity.ERROR, kind, file, line, column, sentence, tryThis);
+    private void error(String kind, int line, String sentence, String tryThis) {
+        problems.add(new Problem(Severity.ERROR, kind, file, line, 0, sentence, tryThis));
     }
 }

@@ -114,8 +114,8 @@ final class WeightCheck {
             if (impossible && !told) {
                 impossible(step);
             }
-            boolean again = told && !step.transfer().takesWeight();
-            told = impossible ? !told || again : again;
+            boolean stays = told && !step.transfer().takesWeight();
+            told = stays || (impossible && !told);
             weight = step.weightAfter();
         }
         return weight;

@@ -2,6 +2,7 @@ package cuelead.english;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Numbers as a caller says them, and as a sheet spells them. */
 public final class NumberWords {
@@ -76,6 +77,11 @@ public final class NumberWords {
             return with(SMALL.get(number / 100) + " hundred", number % 100);
         }
         return with(SMALL.get(number / 1000) + " thousand", number % 1000);
+    }
+
+    /** "one", "two" ... up to this number, in their order. */
+    public static List<String> fromOneTo(int highest) {
+        return IntStream.rangeClosed(1, highest).mapToObj(NumberWords::cardinal).toList();
     }
 
     /** "seven" is 7, "thirty" is 30, "sixteen" is 16; empty for any other word, and for "zero", which counts nothing. */

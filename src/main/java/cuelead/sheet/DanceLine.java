@@ -17,6 +17,12 @@ final class DanceLine {
                         || term.is(Term.Kind.PART));
     }
 
+    /** Whether a line of steps stands here, with counts or without, and nothing of another kind. */
+    static boolean isOfSteps(SheetLine line) {
+        LineKind kind = LineKind.of(line);
+        return (kind == LineKind.OTHER || kind == LineKind.COUNTS) && isDanced(line.text());
+    }
+
     /** Words, perhaps a turn, that belong to the action before them. */
     static boolean movesNoFoot(String prose) {
         return Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream()

@@ -58,8 +58,7 @@ final class Lengths implements Manner {
             }
             boolean fact =
                     !begun && HeaderFacts.isFact(line) && !line.text().matches("^\\W*\\d.*") && !fillsItsLength(line);
-            boolean danced = (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
-            return fact || !danced ? line : lengths(line);
+            return fact || !DanceLine.isOfSteps(line) ? line : lengths(line);
         }
 
         /** "Vine right and touch - 4 counts": a length of steps and no fact about the dance. */
@@ -86,14 +85,7 @@ final class Lengths implements Manner {
             if (places.isEmpty()) {
                 return usualLength(line);
             }
-            SheetLine counted = line;
-            int by = 0;
-            for (StatedLengths.Stated place : places) {
-                String counts = "(" + next(place.counts()) + ") ";
-                counted = counted.with(place.from() + by, place.to() + by, " " + counts);
-                by += counts.length() + 1 - (place.to() - place.from());
-            }
-            return counted;
+            return StatedLengths.replaced(line, places, length -> " (" + next(length) + ") ");
         }
 
         /** As long as its figures usually are. */
@@ -104,7 +96,7 @@ final class Lengths implements Manner {
                     || CountGroup.read(line.text()).isPresent()
                     || RepeatCall.read(line.text(), from).isPresent();
             List<Phrase> phrases = counted ? List.of() : LineFit.phrases(line.text(), from);
-            if (phrases.isEmpty() || !phrases.stream().allMatch(Phrase::readable)) {
+            if (!LineFit.areReadable(phrases)) {
                 return line;
             }
             String counts = UsualCounts.of(phrases, last + 1);

@@ -20,12 +20,16 @@ final class LineFit {
             return IMPOSSIBLE;
         }
         List<Phrase> phrases = phrases(line, group.get().end());
-        boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
-        return readable
+        return areReadable(phrases)
                 ? Fitting.of(phrases, group.get().counts())
                         .map(Fitting.Fit::cost)
                         .orElse(IMPOSSIBLE)
                 : IMPOSSIBLE;
+    }
+
+    /** Whether there are phrases, and an action or a figure in each. */
+    static boolean areReadable(List<Phrase> phrases) {
+        return !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
     }
 
     static List<Phrase> phrases(String line, int from) {

@@ -171,15 +171,8 @@ enum LineKind {
         boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
         boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
         boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
-        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens()) || isCountedRepeat(line);
+        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens()) || RepeatCall.isCounted(line.text());
         return told && words.size() <= LONGEST_AGAIN && !part;
-    }
-
-    /** "7-8 the same again" */
-    private static boolean isCountedRepeat(SheetLine line) {
-        return CountGroup.read(line.text())
-                .flatMap(group -> RepeatCall.read(line.text(), group.end()))
-                .isPresent();
     }
 
     private static final int LONGEST_AGAIN = 9;

@@ -52,14 +52,7 @@ final class Merged {
 
     private boolean fits(int from, int to) {
         return line(from, to)
-                .filter(line -> LineFit.fits(line.text()) || (to == from + 1 && isRepeat(line)))
-                .isPresent();
-    }
-
-    /** "5-8 the same again" */
-    private static boolean isRepeat(LaidLine line) {
-        return CountGroup.read(line.text())
-                .flatMap(group -> RepeatCall.read(line.text(), group.end()))
+                .filter(line -> LineFit.fits(line.text()) || (to == from + 1 && RepeatCall.isCounted(line.text())))
                 .isPresent();
     }
 

@@ -49,8 +49,9 @@ final class NumberedSteps implements Manner {
 
         private void item(String steps) {
             number++;
-            sections += isSection(steps) ? 1 : 0;
-            counted += isCounted(CountPlaces.of(steps, 0)) && isSection(steps) ? 1 : 0;
+            boolean section = isSection(steps);
+            sections += section ? 1 : 0;
+            counted += section && isCounted(CountPlaces.of(steps, 0)) ? 1 : 0;
         }
     }
 
@@ -72,8 +73,7 @@ final class NumberedSteps implements Manner {
     /** Counted from the first count of a section, or as long as one. */
     private static boolean isSection(String steps) {
         List<CountPlaces.Counted> counted = CountPlaces.of(steps, 0);
-        if (counted.size() > 1
-                || (counted.size() == 1 && counted.get(0).group().counts().size() > 1)) {
+        if (isCounted(counted)) {
             int first = counted.get(0).group().counts().get(0).number();
             return first <= 1 || LENGTHS.stream().anyMatch(length -> (first - 1) % length == 0);
         }
@@ -92,7 +92,6 @@ final class NumberedSteps implements Manner {
     /** As long as its figures usually are. */
     private static int usual(String steps) {
         List<Phrase> phrases = LineFit.phrases(steps, 0);
-        boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
-        return readable ? UsualCounts.length(phrases) : 0;
+        return LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
     }
 }

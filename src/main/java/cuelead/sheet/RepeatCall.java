@@ -38,6 +38,11 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         record Before(int counts) implements Source {}
     }
 
+    /** "5-8 the same again" */
+    static boolean isCounted(String text) {
+        return CountGroup.read(text).flatMap(group -> read(text, group.end())).isPresent();
+    }
+
     /** Empty where the words from this index on do not begin so. */
     static Optional<RepeatCall> read(String text, int from) {
         return ShortRepeat.read(text, from).or(() -> told(text, from));

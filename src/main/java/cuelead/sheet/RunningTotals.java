@@ -10,28 +10,25 @@ final class RunningTotals implements Manner {
     @Override
     public List<SheetLine> usual(List<SheetLine> lines) {
         List<SheetLine> usual = new ArrayList<>();
-        int last = 0;
+        Run run = new Run();
         boolean found = false;
         for (SheetLine line : HeadedSteps.parted(lines)) {
-            boolean words = !line.isBlank() && !OwnLines.isOwn(line) && isDanced(line);
+            boolean words = !line.isBlank() && !OwnLines.isOwn(line) && DanceLine.isOfSteps(line);
             List<StatedLengths.Stated> ends = words ? StatedLengths.in(line.text()) : List.of();
-            SheetLine counted = line;
-            int by = 0;
-            for (StatedLengths.Stated end : ends) {
-                int first = end.counts() > last && end.counts() - last <= LONGEST_FIGURE ? last + 1 : 1;
-                String counts = first == end.counts() ? " (" + first + ") " : " (" + first + "-" + end.counts() + ") ";
-                counted = counted.with(end.from() + by, end.to() + by, counts);
-                by += counts.length() - (end.to() - end.from());
-                last = end.counts();
-                found = true;
-            }
-            usual.add(counted);
+            usual.add(StatedLengths.replaced(line, ends, run::upTo));
+            found |= !ends.isEmpty();
         }
         return found ? usual : lines;
     }
 
-    private static boolean isDanced(SheetLine line) {
-        LineKind kind = LineKind.of(line);
-        return (kind == LineKind.OTHER || kind == LineKind.COUNTS) && DanceLine.isDanced(line.text());
+    private static final class Run {
+        private int last;
+
+        /** In brackets, the counts of a figure that ends on this one. */
+        String upTo(int end) {
+            int first = end > last && end - last <= LONGEST_FIGURE ? last + 1 : 1;
+            last = end;
+            return first == end ? " (" + first + ") " : " (" + first + "-" + end + ") ";
+        }
     }
 }

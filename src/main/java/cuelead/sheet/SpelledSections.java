@@ -5,17 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** Sections told in words before their counts: "Section four: on count 1 ...", "In the second eight, counts 1-2 ...". */
 final class SpelledSections {
     private static final int MOST = 12;
     private static final int WHOLE = 8;
-    private static final String NUMBER = String.join(
-            "|",
-            IntStream.rangeClosed(1, MOST)
-                    .mapToObj(number -> NumberWords.cardinal(String.valueOf(number)))
-                    .toList());
+    private static final String NUMBER = String.join("|", NumberWords.fromOneTo(MOST));
     private static final String ORDINAL =
             "first|second|third|fourth|fifth|sixth|seventh|eighth|1st|2nd|3rd|4th|5th|6th|7th|8th|next|last|final";
     private static final String UNIT = "(?:section|eight|8|set|block|phrase|verse)";

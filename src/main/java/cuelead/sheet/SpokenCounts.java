@@ -7,14 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /** Counts in words: "one, two  Rock forward", "three &amp; four", "Counts five to eight:", "touch (one and two)". */
 final class SpokenCounts implements Manner {
     private static final int HIGHEST_SPOKEN = 12;
-    private static final List<String> NUMBERS = IntStream.rangeClosed(1, HIGHEST_SPOKEN)
-            .mapToObj(NumberWords::cardinal)
-            .toList();
+    private static final List<String> NUMBERS = NumberWords.fromOneTo(HIGHEST_SPOKEN);
     private static final String NUMBER = "(?:" + String.join("|", NUMBERS) + ")";
     /** "3and4", "1 and 2" */
     private static final Pattern AND_BETWEEN = Pattern.compile(

@@ -6,14 +6,11 @@ import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Lengths as they are said: "a vine to the right, that's four counts, then a vine to the left, another four". */
 final class SpokenLengths {
     private static final int MOST = 16;
-    private static final List<String> NUMBERS = IntStream.rangeClosed(1, MOST)
-            .mapToObj(number -> NumberWords.cardinal(String.valueOf(number)))
-            .toList();
+    private static final List<String> NUMBERS = NumberWords.fromOneTo(MOST);
     private static final String NUMBER =
             "(" + NUMBERS.stream().sorted((a, b) -> b.length() - a.length()).collect(Collectors.joining("|"))
                     + "|\\d{1,2})";

@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.IntFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,6 +45,18 @@ final class StatedLengths {
             }
         }
         return places;
+    }
+
+    /** The line with other words for each of them; told of them in the order of the line. */
+    static SheetLine replaced(SheetLine line, List<Stated> places, IntFunction<String> wordsFor) {
+        SheetLine replaced = line;
+        int by = 0;
+        for (Stated place : places) {
+            String words = wordsFor.apply(place.counts());
+            replaced = replaced.with(place.from() + by, place.to() + by, words);
+            by += words.length() - (place.to() - place.from());
+        }
+        return replaced;
     }
 
     static boolean isLength(String digits) {

@@ -25,8 +25,7 @@ final class Uncounted {
                     .filter(found -> counts > 1);
         }
         List<Phrase> phrases = LineFit.phrases(line.text(), from);
-        boolean readable = !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);
-        int usual = readable ? UsualCounts.length(phrases) : 0;
+        int usual = LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
         if (usual > 0 && (length <= 1 || usual == length)) {
             return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
         }
