@@ -28,8 +28,7 @@ final class ClockMarkCheck {
         for (Tag tag : dance.tags()) {
             if (tag.afterWalls().size() == 1
                     && !dance.isPhrased()
-                    && walls.isKnown(
-                            tag.afterWalls().get(0), dance.parts().get(0).counts())) {
+                    && walls.isKnown(tag.afterWalls().get(0))) {
                 problems.addAll(
                         of(tag.part(), walls.before(tag, tag.afterWalls().get(0))));
             }

@@ -91,10 +91,6 @@ final class FacingCheck {
         }
     }
 
-    private boolean isWallKnown(int wall) {
-        return walls.isKnown(wall, dance.parts().get(0).counts());
-    }
-
     /** The facing that a tag claims, where the sequence first has it. */
     private void alongSequence() {
         List<Facing> facings = walls.alongSequence();
@@ -159,7 +155,7 @@ final class FacingCheck {
                     Optional.of(claim.stated()),
                     walls.startOf(claim.wall()),
                     "At the beginning of wall " + claim.wall());
-        } else if (claim.moment() == WallClaim.Moment.END && isWallKnown(claim.wall())) {
+        } else if (claim.moment() == WallClaim.Moment.END && walls.isKnown(claim.wall())) {
             facing(
                     "tag_facing",
                     claim.line(),
@@ -172,7 +168,7 @@ final class FacingCheck {
     private void tag(Tag tag) {
         tag.afterWalls().stream()
                 .limit(1)
-                .filter(this::isWallKnown)
+                .filter(walls::isKnown)
                 .forEach(wall -> facing(
                         "tag_facing",
                         tag.line(),

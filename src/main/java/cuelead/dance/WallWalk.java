@@ -66,6 +66,11 @@ public final class WallWalk {
         return end;
     }
 
+    /** Whether none leaves the facing at the end of a wall open. */
+    boolean isKnown(int wall) {
+        return isKnown(wall, part().counts());
+    }
+
     /** Whether no line that could not be read leaves the facing after that many counts of a wall open. */
     boolean isKnown(int wall, int counts) {
         boolean here = turns.through(part(), Counts.of(counts)).isPresent();
