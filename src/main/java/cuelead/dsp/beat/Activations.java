@@ -5,6 +5,8 @@ package cuelead.dsp.beat;
  * second. The arrays are the caller's to read, not to change.
  */
 public final class Activations {
+    private static final int REACH_FRAMES = 2;
+
     private final float[] beat;
     private final float[] downbeat;
     private final float[] phrase;
@@ -22,6 +24,17 @@ public final class Activations {
         this.beat = beat;
         this.downbeat = downbeat;
         this.phrase = phrase;
+    }
+
+    /** The highest of a row about a time: the network's peak may lie {@value #REACH_FRAMES} frames beside the beat. */
+    static double highestNear(float[] row, double seconds) {
+        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
+        int last = Math.min(row.length - 1, centre + REACH_FRAMES);
+        double highest = 0;
+        for (int t = Math.max(0, centre - REACH_FRAMES); t <= last; t++) {
+            highest = Math.max(highest, row[t]);
+        }
+        return highest;
     }
 
     public float[] beat() {

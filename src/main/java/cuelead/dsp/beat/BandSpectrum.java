@@ -18,6 +18,7 @@ public final class BandSpectrum {
     /** Keeps the logarithm of silence finite. */
     private static final float FLOOR = 1e-5f;
 
+    private static final double LOUDNESS_GAIN = 10;
     private static final FilterBank FILTERS = new FilterBank(WINDOW_SAMPLES, RATE.hz());
 
     private final float[] hann = hann();
@@ -115,6 +116,11 @@ public final class BandSpectrum {
             }
         }
         return sum / ((double) bands.length * frames);
+    }
+
+    /** Of the whole song as it is compared from beat to beat; by band, then frame. */
+    float[][] loudness() {
+        return compressed(LOUDNESS_GAIN, 0, frames);
     }
 
     /**

@@ -26,7 +26,7 @@ final class BeatSound {
         loudness = new float[seconds.length][bands.length];
         chroma = new float[seconds.length][NOTES];
         for (int i = 0; i < seconds.length; i++) {
-            double end = i + 1 < seconds.length ? seconds[i + 1] : 2 * seconds[i] - seconds[Math.max(0, i - 1)];
+            double end = HeardBeats.endSeconds(seconds, i);
             int first = frame(seconds[i], frames);
             int last = Math.max(first + 1, frame(end, frames));
             for (int band = 0; band < bands.length; band++) {

@@ -6,10 +6,11 @@ package cuelead.dsp.beat;
  */
 final class BeatStrokes {
     private static final int QUARTERS = 4;
-    /** First bands of the ranges, and the end: bass drum; low and high drum skins; between; from about 5 kHz on, cymbals. */
-    private static final int[] RANGES = {0, 6, 20, 44, 63, 74};
+    /** First bands of the ranges: bass drum; low and high drum skins; between; from about 5 kHz on, cymbals. */
+    private static final int[] RANGES = {0, 6, 20, 44, Onsets.FIRST_CYMBAL_BAND};
+    /** One past their last bands. */
+    private static final int[] RANGE_ENDS = {Onsets.LOW_BANDS, 20, 44, Onsets.FIRST_CYMBAL_BAND, 74};
 
-    private static final int[] RANGE_ENDS = {Onsets.LOW_BANDS, 20, 44, 63, 74};
     private static final double REACH_SECONDS = 0.045;
     /** The last two beats of a bar hold most fills. */
     private static final int FILL_BEATS = 2;
@@ -32,7 +33,7 @@ final class BeatStrokes {
         for (int range = 0; range < ranges; range++) {
             Onsets onsets = Onsets.of(loudness, RANGES[range], Math.min(loudness.length, RANGE_ENDS[range]));
             for (int i = 0; i < seconds.length; i++) {
-                double end = i + 1 < seconds.length ? seconds[i + 1] : 2 * seconds[i] - seconds[Math.max(0, i - 1)];
+                double end = HeardBeats.endSeconds(seconds, i);
                 for (int quarter = 0; quarter < QUARTERS; quarter++) {
                     double at = seconds[i] + (end - seconds[i]) * quarter / QUARTERS;
                     double reach = quarter == 0 ? REACH_SECONDS : REACH_SECONDS / 2;

@@ -3,8 +3,6 @@ package cuelead.dsp.beat;
 /** What is known of each beat of a song before the beats are counted. */
 final class HeardBeats {
     private static final double LEAST = 0.01;
-    /** The network's peak may lie so many frames beside the beat. */
-    private static final int REACH_FRAMES = 2;
 
     private final BeatSound sound;
     private final BeatStrokes strokes;
@@ -12,9 +10,13 @@ final class HeardBeats {
     private final double[] downbeatOdds;
     private final double[] phraseOdds;
 
-    /** @param seconds times of the beats */
-    HeardBeats(BandSpectrum song, Activations heard, double[] seconds) {
-        float[][] loudness = song.compressed(Onsets.GAIN, 0, song.frames());
+    /**
+     * Looks at each beat.
+     *
+     * @param loudness of the song, by band, then frame
+     * @param seconds  times of the beats
+     */
+    HeardBeats(float[][] loudness, Activations heard, double[] seconds) {
         sound = new BeatSound(loudness, seconds);
         strokes = new BeatStrokes(loudness, seconds);
         likeness = new BeatLikeness(sound, strokes);
@@ -27,24 +29,19 @@ final class HeardBeats {
     }
 
     private static double downbeat(Activations heard, double seconds) {
-        double down = highest(heard.downbeat(), seconds);
-        double other = Math.max(0, highest(heard.beat(), seconds) - down);
+        double down = Activations.highestNear(heard.downbeat(), seconds);
+        double other = Math.max(0, Activations.highestNear(heard.beat(), seconds) - down);
         return Math.log((down + LEAST) / (other + LEAST));
     }
 
     private static double phrase(Activations heard, double seconds) {
-        double first = highest(heard.phrase(), seconds);
+        double first = Activations.highestNear(heard.phrase(), seconds);
         return Math.log((first + LEAST) / (1 - first + LEAST));
     }
 
-    private static double highest(float[] activation, double seconds) {
-        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
-        double highest = 0;
-        int last = Math.min(activation.length - 1, centre + REACH_FRAMES);
-        for (int t = Math.max(0, centre - REACH_FRAMES); t <= last; t++) {
-            highest = Math.max(highest, activation[t]);
-        }
-        return highest;
+    /** When a beat ends, of beats at these times; the last one is as long as the one before it. */
+    static double endSeconds(double[] seconds, int beat) {
+        return beat + 1 < seconds.length ? seconds[beat + 1] : 2 * seconds[beat] - seconds[Math.max(0, beat - 1)];
     }
 
     int beats() {

@@ -21,8 +21,6 @@ final class LevelOdds {
     /** Octaves over the usual tempo from which on fast tempi are made up for. */
     private static final double FAST_OCTAVES = 0.4;
 
-    private static final int REACH_FRAMES = 2;
-
     private LevelOdds() {}
 
     /**
@@ -47,18 +45,8 @@ final class LevelOdds {
     private static double mean(List<PathBeat> beats, double part, Activations heard) {
         double sum = 0;
         for (PathBeat beat : beats) {
-            sum += highest(heard, beat.seconds() + part * beat.lengthSeconds());
+            sum += Activations.highestNear(heard.beat(), beat.seconds() + part * beat.lengthSeconds());
         }
         return sum / beats.size();
-    }
-
-    private static double highest(Activations heard, double seconds) {
-        int centre = (int) Math.round(seconds * BandSpectrum.FRAMES_PER_SECOND);
-        int last = Math.min(heard.frames() - 1, centre + REACH_FRAMES);
-        double highest = 0;
-        for (int t = Math.max(0, centre - REACH_FRAMES); t <= last; t++) {
-            highest = Math.max(highest, heard.beat()[t]);
-        }
-        return highest;
     }
 }

@@ -11,7 +11,6 @@ final class Onsets {
     /** From about 5 kHz on: cymbals. */
     static final int FIRST_CYMBAL_BAND = 63;
 
-    static final double GAIN = 10;
     private static final int APART_FRAMES = 2;
 
     private final float[] strength;
@@ -20,13 +19,8 @@ final class Onsets {
         this.strength = strength;
     }
 
-    /** Onsets in the bands from {@code from} up to, and without, {@code to}; 1 is a strong one, whatever the song. */
-    static Onsets of(BandSpectrum song, int from, int to) {
-        return of(song.compressed(GAIN, 0, song.frames()), from, to);
-    }
-
     /**
-     * As {@link #of(BandSpectrum, int, int)}, from loudness that is known already.
+     * Onsets in the bands from {@code from} up to, and without, {@code to}; 1 is a strong one, whatever the song.
      *
      * @param loudness by band, then frame
      */

@@ -21,9 +21,6 @@ public final class RhythmSearch {
     private final BeatNetwork network;
     private final OddsTable odds = OddsTable.load();
 
-    /** What was heard of a song, and its beats. */
-    record Beats(Activations heard, List<PathBeat> beats) {}
-
     public RhythmSearch(BeatNetwork network) {
         this.network = network;
     }
@@ -40,8 +37,9 @@ public final class RhythmSearch {
 
     /** As {@link #find(BandSpectrum, DoubleConsumer)}, once the network has heard the song. */
     Optional<Rhythm> find(BandSpectrum song, Activations heard, DoubleConsumer progress) {
-        Beats found = beats(song, heard, progress);
-        return found.beats().isEmpty() ? Optional.empty() : Optional.of(counted(found.beats(), song, found.heard()));
+        float[][] loudness = song.loudness();
+        List<PathBeat> beats = beats(song, loudness, heard, progress);
+        return beats.isEmpty() ? Optional.empty() : Optional.of(counted(beats, loudness, heard));
     }
 
     /**
@@ -56,7 +54,7 @@ public final class RhythmSearch {
         List<PathBeat> sounding = Sounding.only(path.beats(), song);
         return sounding.size() < taps.count() || !isHeardBeyond(taps, sounding)
                 ? Optional.empty()
-                : Optional.of(counted(sounding, song, heard));
+                : Optional.of(counted(sounding, song.loudness(), heard));
     }
 
     private static boolean isHeardBeyond(Taps taps, List<PathBeat> beats) {
@@ -72,19 +70,22 @@ public final class RhythmSearch {
         return network.hear(song, done -> progress.accept(NETWORK_SHARE * done));
     }
 
-    /** The beats of the longest steady part, not counted yet; none where no stretch has a steady beat. */
-    Beats beats(BandSpectrum song, Activations heard, DoubleConsumer progress) {
+    /**
+     * The beats of the longest steady part, not counted yet; none where no stretch has a steady beat.
+     *
+     * @param loudness that of the song
+     */
+    List<PathBeat> beats(BandSpectrum song, float[][] loudness, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        float[][] loudness = song.compressed(Onsets.GAIN, 0, song.frames());
         Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
         Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
-        return new Beats(heard, PhaseHold.hold(steady, bass, cymbals));
+        return PhaseHold.hold(steady, bass, cymbals);
     }
 
-    private Rhythm counted(List<PathBeat> beats, BandSpectrum song, Activations heard) {
+    private Rhythm counted(List<PathBeat> beats, float[][] loudness, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
-        PhraseSearch.Counts found = PhraseSearch.search(new HeardBeats(song, heard, seconds), odds);
+        PhraseSearch.Counts found = PhraseSearch.search(new HeardBeats(loudness, heard, seconds), odds);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);

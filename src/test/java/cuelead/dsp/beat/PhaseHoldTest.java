@@ -37,7 +37,7 @@ class PhaseHoldTest {
                 samples[start + i] += (float) (Math.sin(2 * Math.PI * 55 * seconds) * Math.exp(-seconds / 0.04));
             }
         }
-        return Onsets.of(BandSpectrum.of(samples), 0, Onsets.LOW_BANDS);
+        return Onsets.of(BandSpectrum.of(samples).loudness(), 0, Onsets.LOW_BANDS);
     }
 
     private static List<PathBeat> path(List<Double> times) {

@@ -30,8 +30,11 @@ final class MarkSheet {
 
     private void write(Path song) throws IOException, UnsupportedAudioFileException {
         BandSpectrum spectrum = BandSpectrum.of(samples(song));
-        RhythmSearch.Beats found = search.beats(spectrum, search.hear(spectrum, done -> {}), done -> {});
-        double[] seconds = found.beats().stream().mapToDouble(PathBeat::seconds).toArray();
+        Activations network = search.hear(spectrum, done -> {});
+        float[][] loudness = spectrum.loudness();
+        double[] seconds = search.beats(spectrum, loudness, network, done -> {}).stream()
+                .mapToDouble(PathBeat::seconds)
+                .toArray();
         Path out = Path.of(song.toString().replaceAll("\\.wav$", ".marks"));
         try (PrintWriter sheet = new PrintWriter(Files.newBufferedWriter(out))) {
             List<OddsTerm> terms = new ArrayList<>(table.bar());
@@ -39,7 +42,7 @@ final class MarkSheet {
             sheet.println("# bar " + names(table.bar()));
             sheet.println("# phrase " + names(table.phrase()));
             if (seconds.length > 0) {
-                HeardBeats heard = new HeardBeats(spectrum, found.heard(), seconds);
+                HeardBeats heard = new HeardBeats(loudness, network, seconds);
                 Marks inFours = new Marks(heard, 4);
                 Marks inThrees = new Marks(heard, 3);
                 for (int i = 0; i < seconds.length; i++) {
