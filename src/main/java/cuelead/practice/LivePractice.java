@@ -3,11 +3,13 @@ package cuelead.practice;
 import cuelead.dance.CountOne;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
+import cuelead.practice.Steering.Course;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.Speed;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Optional;
 import java.util.Queue;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
@@ -39,7 +41,8 @@ public final class LivePractice {
 
     LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
         this.outputs = outputs;
-        way = new Underway(outputs, takes.rate(), manner, first);
+        Course course = new Course(first, manner, Optional.empty(), Optional.empty());
+        way = new Underway(outputs, takes.rate(), course, first.mix().fromFrame());
         helm = new Helm(takes, way);
     }
 

@@ -18,8 +18,6 @@ import java.util.Optional;
  * never waits for it.
  */
 public final class LiveWalkthrough {
-    /** From an order to the first frame that it changes, so that it is planned before that frame is read. */
-    private static final double PLANNING_SECONDS = 0.04;
     /** The next round is ordered so long before it begins; until it has begun, orders wait. */
     private static final double ORDERED_AHEAD_SECONDS = 0.25;
     /** A pass is made slower or faster by a twentieth of full speed at a time. */
@@ -28,7 +26,7 @@ public final class LiveWalkthrough {
     private final Rounds rounds;
     private final Outputs outputs;
     private final SampleRate rate;
-    private final Steering steering;
+    private final Underway way;
     private final List<Pass> passes;
     /** The round of each version of what is heard; the first has number 1. */
     private final List<Round> ordered = new ArrayList<>();
@@ -38,8 +36,6 @@ public final class LiveWalkthrough {
     /** The version that the user has ordered last. */
     private int asked;
 
-    private boolean isPaused;
-
     LiveWalkthrough(Rounds rounds, Outputs outputs) throws Refused {
         this.rounds = rounds;
         this.outputs = outputs;
@@ -47,7 +43,7 @@ public final class LiveWalkthrough {
         passes = new ArrayList<>(rounds.lesson().passes());
         Round first = rounds.round(1, passes.get(0), 1);
         ordered.add(first);
-        steering = new Steering(outputs, rate, course(first), first.fromFrame());
+        way = new Underway(outputs, rate, course(first), first.fromFrame());
     }
 
     /**
@@ -62,7 +58,7 @@ public final class LiveWalkthrough {
 
     /** What leaves the speakers now. */
     public Heard heard() {
-        return steering.told();
+        return way.heard();
     }
 
     /** The pass that leaves the speakers now. */
@@ -72,7 +68,7 @@ public final class LiveWalkthrough {
     }
 
     private Round heardRound() {
-        return ordered.get(steering.heard().version() - 1);
+        return ordered.get(way.heardVersion() - 1);
     }
 
     /** The lesson with every change of pace that was made. */
@@ -84,16 +80,17 @@ public final class LiveWalkthrough {
     public void tick() throws Refused {
         if (outputs.goOnAlone()) {
             beginAgain();
+            way.soundUnlessPaused();
         }
         outputs.keepTogether();
-        if (!isStanding() && steering.isUnderWay()) {
+        if (!way.isReady()) {
             return;
         }
         if (wanted.isPresent()) {
             Round round = wanted.get();
             wanted = Optional.empty();
             goTo(round);
-        } else if (!isStanding()) {
+        } else if (!way.isStanding()) {
             lead();
         }
     }
@@ -103,8 +100,8 @@ public final class LiveWalkthrough {
         if (prepared.isEmpty()) {
             prepared = after(last);
         }
-        long left = last.toFrame() - steering.next().songFrame();
-        if (prepared.isPresent() && left <= rate.frameAt(PLANNING_SECONDS + ORDERED_AHEAD_SECONDS)) {
+        long left = last.toFrame() - rate.frameAt(way.nextSeconds());
+        if (prepared.isPresent() && left <= rate.frameAt(ORDERED_AHEAD_SECONDS)) {
             order(
                     prepared.get(),
                     new Landing(
@@ -129,28 +126,22 @@ public final class LiveWalkthrough {
     }
 
     public boolean isPaused() {
-        return isPaused;
+        return way.isPaused();
     }
 
     /** Silence, until {@link #resume}; other orders are obeyed meanwhile. */
     public void pause() {
-        isPaused = true;
-        outputs.pause();
+        way.pause();
     }
 
     /** Goes on with the run-up of the round that was heard: in the middle nobody would know where to step. */
     public void resume() {
         beginAgain();
-        isPaused = false;
-        outputs.resume();
+        way.goOn();
     }
 
     private void beginAgain() {
-        Round round = steering.isUnderWay() ? last() : heardRound();
-        begin(round);
-        if (!isPaused) {
-            outputs.resume();
-        }
+        begin(way.isAwaited() ? last() : heardRound());
     }
 
     /** Whether all has been heard. */
@@ -215,7 +206,7 @@ public final class LiveWalkthrough {
 
     /** The pass that the user means: the one that is heard, or that he has ordered and not heard yet. */
     private int meant() {
-        boolean isAskedHeard = steering.heard().version() >= asked;
+        boolean isAskedHeard = way.heardVersion() >= asked;
         return wanted.map(Round::pass)
                 .orElseGet(() ->
                         isAskedHeard ? now().pass() : ordered.get(asked - 1).pass());
@@ -228,31 +219,26 @@ public final class LiveWalkthrough {
 
     private void goTo(Round round) {
         asked = ordered.size() + 1;
-        if (isStanding()) {
+        if (way.isStanding()) {
             begin(round);
             return;
         }
         Timeline heard = last().take().timeline();
         BeatGrid grid = heard.grid();
-        double next = rate.secondsAt(steering.next().songFrame()) + PLANNING_SECONDS;
-        Landing landing = Landing.onBeat(grid, steering.heardBeforeNextSeconds(), next, round.beatSeconds());
+        Landing landing = Landing.onBeat(grid, way.heardBeforeNextSeconds(), way.nextSeconds(), round.beatSeconds());
         order(round, landing);
     }
 
     private void order(Round round, Landing landing) {
         ordered.add(round);
         prepared = Optional.empty();
-        steering.goOver(course(round), landing);
+        way.goOver(course(round), landing);
     }
 
     private void begin(Round round) {
         ordered.add(round);
         prepared = Optional.empty();
-        steering.begin(course(round), round.fromFrame());
-    }
-
-    private boolean isStanding() {
-        return isPaused || outputs.hasEnded();
+        way.begin(course(round), round.fromFrame());
     }
 
     private static Course course(Round round) {

@@ -4,7 +4,6 @@ import cuelead.practice.Steering.Course;
 import cuelead.practice.Steering.Place;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
-import java.util.Optional;
 
 /**
  * What is heard and what will be, through pauses and lost devices: where the next order can begin, and how it takes
@@ -19,17 +18,26 @@ final class Underway {
     private final Steering steering;
     private boolean isPaused;
 
-    /** Plays a first take from its beginning. */
-    Underway(Outputs outputs, SampleRate rate, Manner manner, Take first) {
+    /** Plays a first course from a frame of it on. */
+    Underway(Outputs outputs, SampleRate rate, Course first, long fromFrame) {
         this.outputs = outputs;
         this.rate = rate;
-        Course course = new Course(first, manner, Optional.empty(), Optional.empty());
-        steering = new Steering(outputs, rate, course, first.mix().fromFrame());
+        steering = new Steering(outputs, rate, first, fromFrame);
     }
 
     /** What leaves the speakers now. */
     Heard heard() {
         return steering.told();
+    }
+
+    /** Which of all orders is heard now; the first course has number 1. */
+    int heardVersion() {
+        return steering.heard().version();
+    }
+
+    /** Whether what was ordered last has yet to begin. */
+    boolean isAwaited() {
+        return steering.isUnderWay();
     }
 
     boolean isPaused() {
@@ -38,7 +46,7 @@ final class Underway {
 
     /** Whether an order can be obeyed now: what was ordered before has begun. */
     boolean isReady() {
-        return isStanding() || !steering.isUnderWay();
+        return isStanding() || !isAwaited();
     }
 
     /** Whether nothing is heard that a change could lead on from. */
@@ -54,6 +62,11 @@ final class Underway {
     /** Goes on with the beat that was heard last, or where a jump has been ordered to. */
     void resume() {
         beginWithHeardBeat();
+        goOn();
+    }
+
+    /** Ends a pause, with what has been begun in it. */
+    void goOn() {
         isPaused = false;
         outputs.resume();
     }
@@ -61,6 +74,11 @@ final class Underway {
     /** The music joins in with the beat that is heard on the device of the calls. */
     void joinAfterLoss() {
         beginWithHeardBeat();
+        soundUnlessPaused();
+    }
+
+    /** After a loss: what has been begun anew is heard, but in a pause. */
+    void soundUnlessPaused() {
         if (!isPaused) {
             outputs.resume();
         }
@@ -126,7 +144,11 @@ final class Underway {
     }
 
     private void begin(Course course, double seconds) {
-        long frame = rate.frameAt(seconds);
+        begin(course, rate.frameAt(seconds));
+    }
+
+    /** Plays a course from a frame on, in place of all that is heard. */
+    void begin(Course course, long frame) {
         Take take = course.take();
         boolean isRepeated = course.loop().isPresent();
         steering.begin(isRepeated ? course : course.with(take.with(take.mix().withoutClipsBefore(frame))), frame);

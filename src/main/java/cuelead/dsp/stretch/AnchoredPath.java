@@ -69,12 +69,13 @@ final class AnchoredPath {
     /** Goes over to another map from a frame on that is not before the last one asked for. */
     void turn(long outputFrame) {
         double song = songAt(outputFrame);
-        if (isAtOnset && onset > song) {
-            next--; // its place is another one
+        if (isAtOnset && onset <= song) {
+            return; // what is struck is heard already
         }
-        if (!isAtOnset || onset > song) {
-            goOnEvenly(outputFrame, song);
+        if (isAtOnset) {
+            next--; // the onset that lies ahead has another place
         }
+        goOnEvenly(outputFrame, song);
     }
 
     /** So long after a turn of the map it is on it again. */
