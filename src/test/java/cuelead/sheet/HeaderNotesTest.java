@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import cuelead.dance.Dance;
 import cuelead.dance.Restart;
 import cuelead.dance.Tag;
-import cuelead.report.Problem;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
@@ -46,13 +45,7 @@ class HeaderNotesTest {
                 .replace("Section 3", sheet.get(1) + "\nSection 3")
                 .replace(OneDance.FOOT, "\nTag\n1-2 Sway R, sway L\n");
         ReadSheet read = SheetReader.read("nettle.txt", text);
-        assertEquals(
-                List.of(),
-                read.problems().stream()
-                        .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                        .map(Problem::message)
-                        .toList(),
-                text);
+        assertEquals(List.of(), Blamed.in(read), text);
         Dance dance = read.dance().orElseThrow();
         assertEquals(
                 List.of("3 after 16"),

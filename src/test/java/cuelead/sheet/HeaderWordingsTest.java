@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import cuelead.dance.CountOne;
 import cuelead.dance.Header;
 import cuelead.dance.Weight;
-import cuelead.report.Problem;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -45,12 +44,7 @@ class HeaderWordingsTest {
     void sameFacts(String head) {
         String plain = OneDance.sections(OneDance::numbered, group -> group.counts() + " " + group.steps() + "\n");
         ReadSheet read = SheetReader.read("nettle.txt", plain.replace(OneDance.HEAD, head + "\n"));
-        assertEquals(
-                List.of(),
-                read.problems().stream()
-                        .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                        .map(Problem::message)
-                        .toList());
+        assertEquals(List.of(), Blamed.in(read));
         Header header = read.dance().orElseThrow().header();
         assertEquals("nettle row", header.title().toLowerCase(Locale.ROOT));
         assertEquals(OptionalInt.of(32), header.statedCounts());

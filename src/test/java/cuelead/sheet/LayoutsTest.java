@@ -3,7 +3,6 @@ package cuelead.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.dance.DanceRow;
-import cuelead.report.Problem;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -20,15 +19,8 @@ class LayoutsTest {
     void readAsTheSameDance(String name) {
         String sheet = Layouts.all().get(name);
         ReadSheet read = SheetReader.read("nettle.txt", sheet);
-        assertEquals(List.of(), problems(read), sheet);
+        assertEquals(List.of(), Blamed.in(read), sheet);
         assertEquals(rows(SheetReader.read("plain.txt", OneDance.plain())), rows(read), sheet);
-    }
-
-    private static List<String> problems(ReadSheet read) {
-        return read.problems().stream()
-                .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                .map(Problem::message)
-                .toList();
     }
 
     /** Count, foot, action, turn and weight of every action. */

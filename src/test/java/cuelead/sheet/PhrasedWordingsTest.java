@@ -140,13 +140,7 @@ class PhrasedWordingsTest {
 
     private static void assertParts(String sheet) {
         ReadSheet read = SheetReader.read("nettle.txt", sheet);
-        assertEquals(
-                List.of(),
-                read.problems().stream()
-                        .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                        .map(Problem::message)
-                        .toList(),
-                sheet);
+        assertEquals(List.of(), Blamed.in(read), sheet);
         Dance dance = read.dance().orElseThrow();
         assertEquals(List.of("A", "A", "B", "A", "B", "B"), dance.sequence(), sheet);
         assertEquals(

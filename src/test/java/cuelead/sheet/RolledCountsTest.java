@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
 import cuelead.dance.DanceRow;
-import cuelead.report.Problem;
 import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -116,12 +114,8 @@ class RolledCountsTest {
 
     private static void assertSame(String dance) {
         ReadSheet read = SheetReader.read("gull.txt", HEAD + dance);
-        List<String> problems = Stream.concat(
-                        read.problems().stream(), DanceCheck.check(read.dance().orElseThrow(), "gull.txt").stream())
-                .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                .map(Problem::message)
-                .toList();
-        assertEquals(List.of(), problems, dance);
+        assertEquals(List.of(), Blamed.in(read), dance);
+        assertEquals(List.of(), Blamed.in(DanceCheck.check(read.dance().orElseThrow(), "gull.txt")), dance);
         assertEquals(
                 rows(SheetReader.read("plain.txt", HEAD + PLAIN).dance().orElseThrow()),
                 rows(read.dance().orElseThrow()),

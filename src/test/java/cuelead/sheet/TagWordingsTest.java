@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Tag;
-import cuelead.report.Problem;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -58,13 +57,7 @@ class TagWordingsTest {
 
     private static void assertTag(String sheet) {
         ReadSheet read = SheetReader.read("nettle.txt", sheet);
-        assertEquals(
-                List.of(),
-                read.problems().stream()
-                        .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                        .map(Problem::message)
-                        .toList(),
-                sheet);
+        assertEquals(List.of(), Blamed.in(read), sheet);
         Dance dance = read.dance().orElseThrow();
         assertEquals(32, dance.counts(), sheet);
         assertEquals(1, dance.tags().size(), sheet);

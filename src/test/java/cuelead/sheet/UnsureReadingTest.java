@@ -3,7 +3,8 @@ package cuelead.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.report.Problem;
+import cuelead.dance.Dance;
+import cuelead.dance.Section;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -33,18 +34,7 @@ class UnsureReadingTest {
                 + "Counts 5 and 6: Step R forward, step L beside R, step R forward.\n"
                 + "Counts 7 and 8: Step L forward, touch R beside L.\n";
         assertEquals(List.of(), blamed(sheet), sheet);
-        assertEquals(
-                9,
-                SheetReader.read("nettle.txt", sheet)
-                        .dance()
-                        .orElseThrow()
-                        .parts()
-                        .get(0)
-                        .sections()
-                        .get(0)
-                        .steps()
-                        .size(),
-                sheet);
+        assertEquals(9, sections(sheet).get(0).steps().size(), sheet);
     }
 
     @ParameterizedTest
@@ -61,15 +51,7 @@ class UnsureReadingTest {
     void headingsBrokenAtTheLineEnd(String heading) {
         String sheet = head() + heading + BARE_STEPS;
         assertEquals(List.of(), blamed(sheet), sheet);
-        assertEquals(
-                1,
-                SheetReader.read("nettle.txt", sheet)
-                        .dance()
-                        .orElseThrow()
-                        .parts()
-                        .get(0)
-                        .sections()
-                        .size());
+        assertEquals(1, sections(sheet).size());
     }
 
     /** So many lines that do not fit are no mistakes: it is told once. */
@@ -89,10 +71,12 @@ class UnsureReadingTest {
         return "Nettle Row\n8 counts, 1 wall, beginner\nIntro: 16 counts, weight on L\n\n";
     }
 
+    private static List<Section> sections(String sheet) {
+        Dance dance = SheetReader.read("nettle.txt", sheet).dance().orElseThrow();
+        return dance.parts().get(0).sections();
+    }
+
     private static List<String> blamed(String sheet) {
-        return SheetReader.read("nettle.txt", sheet).problems().stream()
-                .filter(problem -> problem.severity() != Problem.Severity.NOTE)
-                .map(Problem::message)
-                .toList();
+        return Blamed.in(SheetReader.read("nettle.txt", sheet));
     }
 }
