@@ -2,7 +2,8 @@ package cuelead.sheet;
 
 /**
  * The many characters of pasted text as the few that the grammar knows: every kind of space is a space, every dash a
- * hyphen, a bullet at the head of a line is nothing, and so is a picture. A text keeps its length, so that columns stay what they are.
+ * hyphen, a bullet at the head of a line is nothing, and so is a picture. A text keeps its length, so that columns stay
+ * what they are.
  */
 final class Characters {
     private static final String DASHES = "\u2010\u2011\u2012\u2013\u2014\u2015\u2212\ufe58\uff0d";
