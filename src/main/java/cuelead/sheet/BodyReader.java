@@ -231,15 +231,10 @@ final class BodyReader {
             return;
         }
         if (!DanceLine.mayBeDanced(line) || Easier.isOffer(line)) {
-            problems.note(
-                    "not_read",
-                    line.number(),
-                    line.firstColumn(),
-                    "This line is not read, since it has no counts and no step.",
-                    "");
+            Asides.note(problems, line, "since it has no counts and no step");
             return;
         }
-        lines.unread(line);
+        lines.aside(line);
     }
 
     /** Closes what is open. */
