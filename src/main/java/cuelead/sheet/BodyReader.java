@@ -157,7 +157,6 @@ final class BodyReader {
 
     private void restart(SheetLine line) {
         if (RestartReader.saysNone(line)) {
-            lines.closeSection();
             return;
         }
         int written = parts.counts() + lines.lastCount();

@@ -79,7 +79,8 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean done = DOES.contains(tokens.get(0).text())
                 || AGAIN.contains(tokens.get(0).text());
         boolean again = tokens.stream().anyMatch(token -> AGAIN.contains(token.text()));
-        return done && again && !hasSteps(text, from);
+        boolean wall = tokens.stream().anyMatch(token -> token.isWord("wall") || token.isWord("walls"));
+        return done && again && !wall && !hasSteps(text, from);
     }
 
     private record Reader(List<Token> tokens, int head) {
@@ -250,6 +251,18 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean done = DOES.contains(tokens.get(0).text()) && !hasSteps(text, from);
         return section || done ? new Reader(tokens, -1).read(text, from) : Optional.empty();
     }
+
+    /** "Repeat counts 1-32" below 32 counts: the dance begins again. */
+    boolean isOfAll(int written) {
+        return written > SHORTEST_DANCE
+                && source instanceof Source.Range range
+                && range.first() == 1
+                && range.last() >= written
+                && lead.isEmpty()
+                && !mirror;
+    }
+
+    private static final int SHORTEST_DANCE = 8;
 
     /** Whole counts that it takes, where it says them itself; else those of a section. */
     int length(int sectionLength) {
