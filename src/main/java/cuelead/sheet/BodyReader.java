@@ -196,13 +196,21 @@ final class BodyReader {
      */
     private boolean facings(SheetLine line) {
         List<SaidFacing> said = SaidFacing.in(line.tokens());
-        boolean ofDance = !WallNote.namesWall(line.tokens()) && !namesPart(line);
+        boolean ofDance = !tellsOfAnotherMoment(line) && !WallNote.namesWall(line.tokens()) && !namesPart(line);
         boolean one = said.size() == 1 && lines.written() > 0 && place == Place.DANCE && ofDance;
         if (one) {
             lines.mark(said.get(0), line);
         }
         return one;
     }
+
+    /** "If you finish on the back wall, wave", "Line up facing 12:00", "The dance ends at the front". */
+    private static boolean tellsOfAnotherMoment(SheetLine line) {
+        return line.tokens().stream().anyMatch(token -> token.is(Token.Kind.WORD) && OTHERWISE.contains(token.text()));
+    }
+
+    private static final Set<String> OTHERWISE = Set.of(
+            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song", "first");
 
     /** "A- is A.1 and A.2 only, you face the back": told of a part wherever the sequence has it. */
     private boolean namesPart(SheetLine line) {

@@ -30,8 +30,9 @@ final class CountHabit {
         }
         Place place = place(row);
         boolean goesOn = row.firstCount() == last + 1;
-        if (!goesOn && habit().filter(usual -> usual != place).isPresent() && row.kind() != LineKind.NOTE) {
-            return new Row(row.line().as(LineKind.OTHER), LineKind.OTHER, List.of(), row.apart());
+        if (!goesOn && habit().filter(usual -> usual != place).isPresent()) {
+            LineKind kind = row.kind() == LineKind.COUNTS ? LineKind.OTHER : row.kind();
+            return new Row(row.line().as(kind), kind, List.of(), row.apart());
         }
         lines.merge(place, 1, Integer::sum);
         return row;

@@ -129,13 +129,13 @@ final class SheetLayout {
     /** "Enjoy!" among the counts of a section that go on below. */
     private boolean isSaidBetween(int i) {
         LineKind kind = rows.get(i).kind();
-        boolean ends = kind == LineKind.REPEAT || kind == LineKind.ENDING;
-        return ends
-                && !inTag
-                && cuts.isOpen()
-                && below(i).filter(Row::isCounted)
-                        .filter(row -> row.firstCount() > 1 && row.firstCount() == cuts.next())
-                        .isPresent();
+        boolean none =
+                kind == LineKind.RESTART && RestartReader.saysNone(rows.get(i).line());
+        boolean ends = none || kind == LineKind.REPEAT || kind == LineKind.ENDING;
+        boolean goesOn = below(i).filter(Row::isCounted)
+                .filter(row -> row.firstCount() == cuts.next())
+                .isPresent();
+        return ends && !inTag && goesOn && (cuts.isOpen() || cuts.isTitled());
     }
 
     /** "[9-16] Heading" without its brackets. */
