@@ -131,6 +131,10 @@ final class CountedLines {
         }
         draft.add(steps);
         draft.write(counts, line.number());
+        List<SaidFacing> said = SaidFacing.in(line.tokens());
+        if (said.size() == 1 && !steps.isEmpty()) {
+            mark(said.get(0), line);
+        }
     }
 
     /** What this line turns, and whether it is danced at all, is not known. */
