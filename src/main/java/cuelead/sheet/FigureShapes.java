@@ -61,20 +61,27 @@ final class FigureShapes {
     }
 
     /** Index behind the first step to the side with which this foot may begin the figure, from an index on; -1 without one. */
-    static int begins(Foot foot, List<Step> steps, int from) {
+    static int begins(FigureRow row, Foot foot, List<Step> steps, int from) {
+        boolean mayTurn = isVine(row);
         return IntStream.range(from, steps.size())
                 .filter(i -> steps.get(i).foot().equals(Optional.of(foot)))
                 .filter(i -> ASIDE.contains(steps.get(i).direction())
-                        || !steps.get(i).turn().isNone())
+                        || (mayTurn && !steps.get(i).turn().isNone()))
                 .map(i -> i + 1)
                 .findFirst()
                 .orElse(-1);
+    }
+
+    /** It may be danced turning; and two of them are danced in the order in which they are named. */
+    static boolean isVine(FigureRow row) {
+        return row.figure().id().startsWith("vine");
     }
 
     /** Whether its first step goes to the side of the foot by which it is named. */
     static boolean goesToItsSide(FigureRow row) {
         Figure.Beat first = row.figure().pattern().get(0);
         return first.direction() == Direction.SIDE
+                && first.action() == Action.STEP
                 && first.transfer().takesWeight()
                 && first.turn().isNone()
                 && !row.travelsAgainstItsLead();

@@ -71,10 +71,14 @@ final class HeadingCheck {
         int from = 0;
         for (Phrase phrase : phrases) {
             Optional<Phrase.FigureCall> call = phrase.figure()
-                    .filter(found -> found.feet().size() == 1 && FigureShapes.goesToItsSide(found.row()));
+                    .filter(found -> found.feet().size() == 1
+                            && found.turn().isEmpty()
+                            && FigureShapes.goesToItsSide(found.row()));
             if (call.isPresent()) {
-                from = FigureShapes.begins(call.get().feet().get(0), section.steps(), from);
-                if (from < 0) {
+                FigureRow row = call.get().row();
+                int at = FigureShapes.begins(row, call.get().feet().get(0), section.steps(), from);
+                from = FigureShapes.isVine(row) ? at : from;
+                if (at < 0) {
                     return call;
                 }
             }
