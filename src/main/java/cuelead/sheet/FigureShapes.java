@@ -3,8 +3,8 @@ package cuelead.sheet;
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.Figure;
-import cuelead.dance.Foot;
 import cuelead.dance.FigureRow;
+import cuelead.dance.Foot;
 import cuelead.dance.Step;
 import java.util.EnumSet;
 import java.util.List;
@@ -77,13 +77,10 @@ final class FigureShapes {
         return row.figure().id().startsWith("vine");
     }
 
-    /** Whether its first step goes to the side of the foot by which it is named. */
+    /** Whether it is named by the side to which it goes: other figures may be named by a foot that does not begin them. */
     static boolean goesToItsSide(FigureRow row) {
-        Figure.Beat first = row.figure().pattern().get(0);
-        return first.direction() == Direction.SIDE
-                && first.action() == Action.STEP
-                && first.transfer().takesWeight()
-                && first.turn().isNone()
-                && !row.travelsAgainstItsLead();
+        return isVine(row)
+                || row.figure().id().equals("nightclub_basic")
+                || row.figure().id().equals("chasse");
     }
 }

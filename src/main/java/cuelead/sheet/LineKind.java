@@ -156,8 +156,20 @@ enum LineKind {
     }
 
     private static final Set<String> BREAKS_OFF = Set.of(
-            "restart", "restarts", "restarting", "first", "only", "until", "till", "up", "stop", "last", "final", "leave",
-            "skip", "omit");
+            "restart",
+            "restarts",
+            "restarting",
+            "first",
+            "only",
+            "until",
+            "till",
+            "up",
+            "stop",
+            "last",
+            "final",
+            "leave",
+            "skip",
+            "omit");
 
     /** Whether the line is about a wall: so many words stand before it at most. */
     private static boolean namesWallFirst(SheetLine line) {
