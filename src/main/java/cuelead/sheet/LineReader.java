@@ -11,7 +11,9 @@ import cuelead.dance.Step;
 import cuelead.dance.Transfer;
 import cuelead.dance.Turn;
 import cuelead.dance.Weight;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -102,10 +104,12 @@ final class LineReader {
         List<Phrase.Stated<MarkAt>> marks = new ArrayList<>();
         List<Count> restarts = new ArrayList<>();
         Turn surplus = Turn.NONE;
+        Deque<Turn> ofTitle = new ArrayDeque<>();
         for (int i = 0; i < phrases.size(); i++) {
+            ofTitle.addAll(sizes.get(i) == 0 ? TitleTurns.of(phrases, i) : List.of());
             for (Move move : maker.moves(phrases.get(i), sizes.get(i))) {
                 if (moves.size() < counts.size()) {
-                    moves.add(move);
+                    moves.add(ofTitle.isEmpty() ? move : move.turnedBy(ofTitle.remove()));
                 } else {
                     surplus = surplus.plus(move.turn());
                 }

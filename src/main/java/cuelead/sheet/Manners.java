@@ -51,7 +51,8 @@ final class Manners {
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
         List<SheetLine> counted =
-                NumberedSteps.counted(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures))));
+                NumberedSteps.counted(NumberedRanges.bracketed(
+                        JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
         return new NamedParts().usual(PhrasedWords.usual(counted));
     }
 
