@@ -113,7 +113,8 @@ final class SheetLayout {
             laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
             return;
         }
-        inTag = row.kind() == LineKind.TAG || (inTag && row.kind() != LineKind.SECTION);
+        boolean goesOn = row.kind() != LineKind.SECTION && row.kind() != LineKind.RESTART;
+        inTag = row.kind() == LineKind.TAG || (inTag && goesOn);
         if (row.kind() == LineKind.SECTION) {
             cuts.head(SectionHead.read(row.line().text()).orElseThrow());
         } else if (row.kind() == LineKind.TAG) {
@@ -179,6 +180,10 @@ final class SheetLayout {
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
+        if (SequenceReader.isNote(row.line())) {
+            laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
+            return i;
+        }
         boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
         if (open && LoneAnd.isLone(row)) {
             Optional<LaidLine> both = LoneAnd.joined(laid.get(laid.size() - 1), row);
