@@ -37,16 +37,12 @@ final class WallNoteReader {
 
     WallNoteReader(List<Token> tokens) {
         tokens.stream()
-                .filter(token -> token.is(Kind.WORD) && isOrdinal(token.text()))
+                .filter(token -> token.is(Kind.ORDINAL) || ORDINALS.contains(token.text()))
                 .forEach(token -> ordinals.add(token.column()));
         this.tokens = SpelledNumbers.asNumbers(IntStream.range(0, tokens.size())
                 .filter(i -> !tokens.get(i).is(Kind.MARK) || isRange(tokens, i))
                 .mapToObj(tokens::get)
                 .toList());
-    }
-
-    private static boolean isOrdinal(String word) {
-        return ORDINALS.contains(word) || word.matches("\\d{1,2}(?:st|nd|rd|th)");
     }
 
     /** "1-3", and not the hyphen of "2-count". */
