@@ -143,8 +143,14 @@ enum LineKind {
 
     /** "After wall 6 add: ...", "At the end of wall 2 do these extra 4 counts: ..." */
     private static boolean addsToWall(SheetLine line) {
-        return namesWallFirst(line) && has(line, ADDS) && has(line, Set.of("after", "end", "following", "finishing"));
+        boolean adds = has(line, ADDS) || ANNOUNCES.matcher(line.text()).find();
+        return namesWallFirst(line) && adds && has(line, Set.of("after", "end", "following", "finishing"));
     }
+
+    /** "Dance the following 4 counts", "do these 4 beats" */
+    private static final Pattern ANNOUNCES = Pattern.compile(
+            "\\b(?:do|dance|dancing) (?:(?:the|these) (?:following|next)|these|this)(?: \\w+)? (?:counts?|beats?|steps)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** Whether the line is about a wall: so many words stand before it at most. */
     private static boolean namesWallFirst(SheetLine line) {
