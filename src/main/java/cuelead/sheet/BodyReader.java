@@ -255,7 +255,7 @@ final class BodyReader {
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
         sequence.finish(parts.names(), tags.names());
-        sequence.cuts(parts.names()).forEach(restarts::cut);
+        sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());
     }
 
