@@ -26,7 +26,9 @@ final class Uncounted {
         }
         List<Phrase> phrases = LineFit.phrases(line.text(), from);
         boolean clear = phrases.size() > 1
-                || phrases.stream().anyMatch(phrase -> phrase.figure().isPresent() || phrase.left().isEmpty());
+                || phrases.stream()
+                        .anyMatch(phrase ->
+                                phrase.figure().isPresent() || phrase.left().isEmpty());
         int usual = clear && LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
         if (usual > 0 && (length <= 1 || usual == length)) {
             return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
