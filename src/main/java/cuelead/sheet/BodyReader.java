@@ -210,7 +210,8 @@ final class BodyReader {
     }
 
     private static final Set<String> OTHERWISE = Set.of(
-            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song", "first");
+            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song",
+            "first");
 
     /** "A- is A.1 and A.2 only, you face the back": told of a part wherever the sequence has it. */
     private boolean namesPart(SheetLine line) {

@@ -50,9 +50,8 @@ final class Manners {
         List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(ChatStamps.left(lines))));
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
-        List<SheetLine> counted =
-                NumberedSteps.counted(NumberedRanges.bracketed(
-                        JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
+        List<SheetLine> counted = NumberedSteps.counted(
+                NumberedRanges.bracketed(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
         return new NamedParts().usual(PhrasedWords.usual(counted));
     }
 
