@@ -50,11 +50,14 @@ final class LessonSteersman implements Steered {
 
     /** {@code Pass 5 of 18: sections 1 to 2, walk (68 a minute), time 2 of 3}. */
     @Override
-    public PassLines pass() {
+    public PassLines pass() throws Refused {
         Now now = lesson.now();
         Pass wanted = now.wanted();
         String times = wanted.times() == 1 ? "" : ", time " + now.repeat() + " of " + wanted.times();
-        return new PassLines("Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times, next(now));
+        return new PassLines(
+                "Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times,
+                next(now),
+                Told.minutesAndSeconds(now.secondsLeft()) + " left");
     }
 
     /** In a whole wall it matters more what comes at its end. */
@@ -64,9 +67,7 @@ final class LessonSteersman implements Steered {
         } else if (now.repeat() < now.wanted().times()) {
             return now.repeat() + 1 == now.wanted().times() ? "the last time" : "again";
         }
-        return now.pass() == now.passes()
-                ? "the end"
-                : told(lesson.lesson().passes().get(now.pass()));
+        return now.next().map(this::told).orElse("the end");
     }
 
     private String told(Pass pass) {

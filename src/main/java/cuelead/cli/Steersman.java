@@ -1,14 +1,11 @@
 package cuelead.cli;
 
-import cuelead.dance.Counts;
-import cuelead.plan.Timeline;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Heard;
 import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
-import cuelead.time.Beats;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -25,6 +22,7 @@ final class Steersman implements Steered {
 
     private final LivePractice practice;
     private final CallChoices calls;
+    private final Realigning realigning;
     private final Delays delaysAtFirst;
     private Optional<String> late = Optional.empty();
     private boolean repeats;
@@ -39,6 +37,7 @@ final class Steersman implements Steered {
     Steersman(LivePractice practice, Wish wish) {
         this.practice = practice;
         calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
+        realigning = new Realigning(practice, () -> repeats = false, words -> late = Optional.of(words));
         delaysAtFirst = practice.delays();
         click = wish.click();
         pace = SongPace.of(practice.speed(), practice.heard().timeline().grid().medianTempo());
@@ -107,14 +106,14 @@ final class Steersman implements Steered {
             case MORE_DIP -> dip(DIP_STEP_DB);
             case SOFTER_VOICE -> voice(-VOICE_STEP_DB);
             case LOUDER_VOICE -> voice(VOICE_STEP_DB);
-            case COUNT_ONE_IS_NOW -> realign("Count 1 is now.", practice::countOneIsNow);
-            case BEAT_EARLIER -> move("The dance is a beat earlier.", Beats.ZERO.minus(Beats.ONE));
-            case BEAT_LATER -> move("The dance is a beat later.", Beats.ONE);
-            case EIGHT_EARLIER -> move("The dance is " + section() + " earlier.", eight(-1));
-            case EIGHT_LATER -> move("The dance is " + section() + " later.", eight(1));
-            case WALL_EARLIER -> realign("The dance is a wall earlier.", () -> practice.moveDanceByWall(-1));
-            case WALL_LATER -> realign("The dance is a wall later.", () -> practice.moveDanceByWall(1));
-            case TAKE_REALIGNMENT_BACK -> takeRealignmentBack();
+            case COUNT_ONE_IS_NOW,
+                    BEAT_EARLIER,
+                    BEAT_LATER,
+                    EIGHT_EARLIER,
+                    EIGHT_LATER,
+                    WALL_EARLIER,
+                    WALL_LATER,
+                    TAKE_REALIGNMENT_BACK -> told(() -> realigning.obey(order));
             case OTHER_SIDE -> otherSide();
             case SOONER -> delay(1);
             case LATER -> delay(-1);
@@ -136,51 +135,24 @@ final class Steersman implements Steered {
         return said;
     }
 
-    private String jump(Consumer<Consumer<Jump>> order, Function<Jump, String> words) {
+    /** What an order says, if it is obeyed at once; else that is news later. */
+    private String told(Runnable order) {
         late = Optional.empty();
-        order.accept(jump -> {
+        order.run();
+        return news().orElse("");
+    }
+
+    private String jump(Consumer<Consumer<Jump>> order, Function<Jump, String> words) {
+        return told(() -> order.accept(jump -> {
             if (jump.way() != Jump.Way.NO_FURTHER) {
                 repeats = false; // any jump leaves what is repeated
             }
             late = Optional.of(words.apply(jump));
-        });
-        return news().orElse("");
+        }));
     }
 
     private String back(String what, Consumer<Consumer<Jump>> order) {
         return jump(order, jump -> JumpWords.back(jump, what));
-    }
-
-    /** Any realignment leaves what is repeated, too. */
-    private String realign(String what, Runnable action) {
-        repeats = false;
-        return done(what + " (u takes it back)", action);
-    }
-
-    private String move(String what, Beats later) {
-        return realign(what, () -> practice.moveDance(later));
-    }
-
-    private String takeRealignmentBack() {
-        late = Optional.empty();
-        practice.takeRealignmentBack(which -> {
-            if (which != LivePractice.TakenBack.NOTHING) {
-                repeats = false;
-            }
-            late = Optional.of(JumpWords.takenBack(which));
-        });
-        return news().orElse("");
-    }
-
-    private Beats eight(int sections) {
-        Timeline timeline = practice.heard().timeline();
-        return timeline.beatsOf(Counts.of(timeline.dance().header().metre().countsInSection()))
-                .times(sections);
-    }
-
-    private String section() {
-        int counts = practice.heard().timeline().dance().header().metre().countsInSection();
-        return counts == 8 ? "an eight" : counts + " counts";
     }
 
     private String pauseOrGoOn() {

@@ -8,6 +8,7 @@ import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -54,7 +55,7 @@ final class Cues {
     /** Right before the first figure: a run-up may be short. */
     private void addTitle() {
         if (extent.title().isPresent() && first.isPresent()) {
-            List<Phrase> title = Phrase.needed(List.of(extent.title().get()));
+            List<Phrase> title = Phrase.needed(List.of(extent.title().get().words()));
             Beats lead = sectionLead(first.get());
             lead = isFigureNamedToo(first.get()) ? lead.plus(Beats.HALF) : lead;
             cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, lead));
@@ -79,7 +80,8 @@ final class Cues {
         }
         DancedCount start = firstWhole(counts);
         boolean isTitled = extent.title().isPresent() && isOpening(start);
-        if (!run.isTag() && extent.contains(start) && !isTitled) {
+        boolean isNamed = timeline.dance().isPhrased() || !extent.isToldByTitle();
+        if (!run.isTag() && extent.contains(start) && !isTitled && isNamed) {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
@@ -88,11 +90,11 @@ final class Cues {
             return;
         }
         for (DancedCount count : called) {
-            boolean isNamed = count.isFirstOfSection() && isFigureNamedToo(count);
-            if (isNamed) {
+            boolean opensSection = count.isFirstOfSection() && isFigureNamedToo(count);
+            if (opensSection) {
                 addSection(count);
             }
-            boolean isSaidWithSection = isNamed && CountCues.hasOwnWords(count);
+            boolean isSaidWithSection = opensSection && CountCues.hasOwnWords(count);
             if (level != CallLevel.SECTIONS && !isSaidWithSection) {
                 CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }
@@ -144,9 +146,11 @@ final class Cues {
         return isTurnToldToo ? settings.lead().plus(BETWEEN_CHANGES) : settings.lead();
     }
 
-    /** With the way faced, where that does not take the time of the words. */
-    private static List<Phrase> wallPhrases(Run run, CallLevel level) {
-        String wall = "wall " + NumberWords.cardinal(run.wall());
+    /** With the way faced, where that does not take the time of the words; of a phrased dance the part. */
+    private List<Phrase> wallPhrases(Run run, CallLevel level) {
+        String wall = timeline.dance().isPhrased()
+                ? "part " + run.part().name().toLowerCase(Locale.ROOT)
+                : "wall " + NumberWords.cardinal(run.wall());
         String facing = TurnWords.wall(run.startFacing());
         return facing.isEmpty() || run.wall() == 1 || level == CallLevel.WORDS
                 ? Phrase.needed(List.of(wall))
@@ -186,7 +190,9 @@ final class Cues {
     }
 
     private void announce(DancedCount target, List<String> early, String again, Beats lead) {
-        cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
+        if (!extent.isToldByTitle()) {
+            cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
+        }
         cues.add(new Cue(Kind.CHANGE, Need.ANNOUNCEMENT, target, Phrase.needed(List.of(again)), lead));
     }
 

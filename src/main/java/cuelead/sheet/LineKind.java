@@ -72,7 +72,7 @@ enum LineKind {
             return RESTART;
         }
         boolean lasts = OPENERS.contains(second) && LENGTH.matcher(line.text()).find();
-        if (word.equals("ending") || (word.equals("finish") && !lasts) || word.equals("finale")) {
+        if (!lasts && EndingWords.isTold(line, word, second)) {
             return ENDING;
         }
         boolean opens = OPENERS.contains(second) && DanceLine.mayBeDanced(line);

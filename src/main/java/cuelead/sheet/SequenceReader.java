@@ -101,7 +101,7 @@ final class SequenceReader {
     /** "A* is only the first 16 counts of A", "A- = A1 and A2": how much of a part its short form has. */
     boolean note(SheetLine line) {
         List<Token> tokens = line.tokens();
-        for (int i = 0; i + 1 < tokens.size(); i++) {
+        for (int i = 0; i + 1 < tokens.size() && !isSequence(line); i++) {
             Token part = tokens.get(i);
             boolean cut = part.is(Token.Kind.WORD)
                     && part.text().matches("[a-f]")
