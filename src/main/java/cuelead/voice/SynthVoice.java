@@ -22,7 +22,7 @@ public final class SynthVoice implements Voice {
     /** @param rate the sample rate of its clips */
     public SynthVoice(SampleRate rate) {
         this.rate = rate;
-        this.editor = new ClipEditor(rate);
+        this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
     /** A file-name-safe name for everything but the words that a clip depends on. */
