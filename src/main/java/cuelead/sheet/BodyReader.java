@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.ClockMark;
 import cuelead.dance.Doubt;
 import cuelead.dance.EndingClaim;
+import cuelead.dance.FigureFinder;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
@@ -43,12 +44,13 @@ final class BodyReader {
         AFTER
     }
 
-    BodyReader(Problems problems, Optional<Weight> startWeight, boolean waltz) {
+    BodyReader(Problems problems, FigureFinder figures, Optional<Weight> startWeight, boolean waltz) {
         this.problems = problems;
         this.restarts = new RestartReader(problems);
         this.tags = new TagReader(problems);
         this.sequence = new SequenceReader(problems);
-        this.lines = new CountedLines(problems, parts, tags, restarts, startWeight.orElse(Weight.UNKNOWN), waltz);
+        this.lines =
+                new CountedLines(problems, parts, tags, restarts, figures, startWeight.orElse(Weight.UNKNOWN), waltz);
     }
 
     /** {@code below} is the next line that is not blank. */
