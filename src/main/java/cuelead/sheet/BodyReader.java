@@ -2,7 +2,6 @@ package cuelead.sheet;
 
 import cuelead.dance.ClockMark;
 import cuelead.dance.Doubt;
-import cuelead.dance.EndingClaim;
 import cuelead.dance.FigureFinder;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
@@ -31,8 +30,7 @@ final class BodyReader {
 
     private final CountedLines lines;
     private final SequenceReader sequence;
-    private Optional<String> ending = Optional.empty();
-    private Optional<SheetLine> endingLine = Optional.empty();
+    private final EndingDraft ending;
     private boolean headed;
 
     private Place place = Place.DANCE;
@@ -51,6 +49,7 @@ final class BodyReader {
         this.sequence = new SequenceReader(problems);
         this.lines =
                 new CountedLines(problems, parts, tags, restarts, figures, startWeight.orElse(Weight.UNKNOWN), waltz);
+        this.ending = new EndingDraft(lines, tags);
     }
 
     /** {@code below} is the next line that is not blank. */
@@ -71,7 +70,7 @@ final class BodyReader {
             }
             case SECTION -> section(line);
             case COUNTS -> {
-                if (place != Place.ENDING) {
+                if (place != Place.ENDING || tags.isOpen()) {
                     lines.counts(line);
                 }
             }
@@ -109,8 +108,10 @@ final class BodyReader {
                 }
             }
             case ENDING -> {
-                ending = ending.or(() -> Optional.of(line.text().strip()));
-                endingLine = endingLine.or(() -> Optional.of(line));
+                if (!ending.isTold()) {
+                    ending(line);
+                    place = Place.AFTER;
+                }
             }
             default -> {
                 // a fact of the header
@@ -171,17 +172,16 @@ final class BodyReader {
                 .toList();
     }
 
-    /** Where the sheet says that the dance ends, as far as it says it. */
-    List<EndingClaim> endingClaims() {
-        return endingLine.map(line -> EndingReader.claims(line, lines.starts())).orElse(List.of());
+    /** How the sheet says to finish. */
+    EndingDraft ending() {
+        return ending;
     }
 
     private void ending(SheetLine line) {
-        endingLine = Optional.of(line);
         lines.closeSection();
         tags.close();
         place = Place.ENDING;
-        ending = Optional.of(line.text().strip());
+        ending.begin(line);
     }
 
     private void repeat(SheetLine line) {
@@ -256,6 +256,7 @@ final class BodyReader {
         sequence.finish(parts.names(), tags.names());
         sequence.cuts(parts.names()).forEach(restarts::cut);
         tags.finish(sequence.names());
+        ending.finish(problems);
     }
 
     boolean isDance() {
@@ -295,9 +296,5 @@ final class BodyReader {
 
     List<String> sequence() {
         return sequence.names();
-    }
-
-    Optional<String> ending() {
-        return ending;
     }
 }

@@ -168,10 +168,17 @@ public final class SheetReader {
                 header.countsLine(),
                 header.wallsLine(),
                 header.weightLine(),
-                read.endingClaims(),
+                read.ending().claims(),
                 read.wallClaims(),
                 PartLengths.in(told));
-        return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
+        return new Dance(
+                head,
+                parts,
+                read.sequence(),
+                read.tags(),
+                read.restarts(),
+                read.ending().ending(),
+                claims);
     }
 
     private static ReadSheet noSheet(String fileName, String sentence) {

@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Ending;
 import cuelead.dance.Part;
 import cuelead.dance.Section;
 import cuelead.dance.Tag;
@@ -24,7 +25,23 @@ final class TagReader {
         this.problems = problems;
     }
 
-    private record Head(String name, WallNote note, List<Integer> walls, int line) {}
+    /** The steps of the ending, which are written like those of a tag. */
+    private Optional<Part> ending = Optional.empty();
+
+    private record Head(String name, WallNote note, List<Integer> walls, int line) {
+        boolean isEnding() {
+            return name.equals(Ending.NAME);
+        }
+    }
+
+    /** Begins the steps of the ending, if there are any; the tag before must be closed. */
+    void openEnding(SheetLine line) {
+        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), line.number()));
+    }
+
+    Optional<Part> ending() {
+        return ending;
+    }
 
     /** Begins a tag; the one before must be closed. */
     void open(SheetLine line) {
@@ -85,6 +102,10 @@ final class TagReader {
     }
 
     private void close(Head head) {
+        if (head.isEnding()) {
+            ending = sections.isEmpty() ? ending : Optional.of(new Part(head.name(), sections));
+            return;
+        }
         if (sections.isEmpty()) {
             problems.error(
                     "empty_tag",
