@@ -214,8 +214,10 @@ public final class FigureFinder {
     }
 
     private record Match(FigureRun run, int variants) {
+        /** A name that an instructor has given wins against figures of its length. */
         int value(String headingKey) {
-            int length = run.steps() * run.steps() * LENGTH_WEIGHT;
+            int steps = run.figure().isOwn() ? run.steps() + 1 : run.steps();
+            int length = steps * steps * LENGTH_WEIGHT;
             boolean named = headingKey.contains(" " + plain(run.figure().name()) + " ")
                     || run.figure().synonyms().stream().anyMatch(name -> headingKey.contains(" " + plain(name) + " "));
             return length - variants * VARIANT_COST + (named ? HEADING_BONUS : 0);

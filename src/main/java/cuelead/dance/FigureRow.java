@@ -31,7 +31,17 @@ public record FigureRow(
         /** A named pattern. */
         FIGURE,
         /** Another name for a pattern that has its own row. */
-        ALIAS
+        ALIAS,
+        /** A pattern that an instructor has named. */
+        OWN
+    }
+
+    /** What the ids of an instructor's own figures begin with. */
+    public static final String OWN = "own ";
+
+    /** A figure of an instructor's own. */
+    public static FigureRow own(Figure figure, Turn netTurn) {
+        return new FigureRow(figure, Kind.OWN, "none", netTurn, false, false, "", "own");
     }
 
     /** The same row with its figure danced otherwise. */
@@ -39,9 +49,9 @@ public record FigureRow(
         return new FigureRow(other, kind, travel, netTurn, freeEnding, freeTurn, sources, status);
     }
 
-    /** Whether it is looked for in steps: patterns of two actions or more that are no alias. */
+    /** Whether it is looked for in steps: patterns of two actions or more that are no alias, and own names. */
     boolean isRecognised() {
-        return kind != Kind.ALIAS && figure.pattern().size() > 1;
+        return kind == Kind.OWN || (kind != Kind.ALIAS && figure.pattern().size() > 1);
     }
 
     /** Whether it is its quick rhythm that makes it: side, together, side on three whole counts is no shuffle. */

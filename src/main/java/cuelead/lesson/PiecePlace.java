@@ -33,7 +33,7 @@ public record PiecePlace(BeatPosition from, BeatPosition to) {
         } else if (piece instanceof Joined joined) {
             return sections(joined.first(), joined.last(), timeline);
         } else if (piece instanceof Wall wall) {
-            return first(timeline, run -> !run.isTag() && run.wall() == wall.wall())
+            return first(timeline, run -> run.isWall() && run.wall() == wall.wall())
                     .map(run -> new PiecePlace(run.start(), endOf(run, timeline)));
         } else if (piece instanceof TagOf tag) {
             return first(timeline, run -> run.isTag() && run.wall() == tag.wall())

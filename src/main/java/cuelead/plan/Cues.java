@@ -81,7 +81,7 @@ final class Cues {
         DancedCount start = firstWhole(counts);
         boolean isTitled = extent.title().isPresent() && isOpening(start);
         boolean isNamed = timeline.dance().isPhrased() || !extent.isToldByTitle();
-        if (!run.isTag() && extent.contains(start) && !isTitled && isNamed) {
+        if (run.isWall() && extent.contains(start) && !isTitled && isNamed) {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
@@ -165,7 +165,7 @@ final class Cues {
                 : Phrase.needed(List.of(wall + " " + facing, wall));
     }
 
-    /** A restart or a tag: told early in its wall, and again before it comes. */
+    /** A restart, a tag or the ending: told early in its wall, and again before it comes. */
     private void announceChange(Run run, Run next) {
         List<DancedCount> after = timeline.countsOf(next);
         if (after.isEmpty()) {
@@ -180,7 +180,11 @@ final class Cues {
             String early = "restart after " + NumberWords.cardinal(run.counts());
             announce(target, isShort ? List.of() : List.of(early, "restart this wall", "restart"), "restart");
         }
-        if (next.isTag() && !run.isTag()) {
+        if (next.isEnding()) {
+            String early = "ending after " + NumberWords.cardinal(run.counts());
+            announce(target, isShort ? List.of() : List.of(early, "ending this wall", "ending"), "ending");
+        }
+        if (next.isTag() && run.isWall()) {
             announce(target, isShort ? List.of() : List.of("tag after this wall", "tag this wall", "tag"), "tag");
         }
     }

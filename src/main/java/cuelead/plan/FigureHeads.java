@@ -47,7 +47,7 @@ final class FigureHeads {
         String head = run.danced().callHead();
         Turn turn = turnOf(run);
         if (!turn.isNone()) {
-            return turned(head, turn);
+            return run.figure().isOwn() ? List.of(head + " " + TurnWords.side(turn), head) : turned(head, turn);
         }
         if (Phrase.namesSide(head) || KNOWN_SIDE.contains(head.split(" ")[0])) {
             return List.of(head);

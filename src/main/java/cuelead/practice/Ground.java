@@ -52,7 +52,7 @@ record Ground(Dance dance, BeatGrid grid, Laying laying, TimeMap map) {
         Header header = dance.header();
         double end = Math.min(songSeconds, halfAfterLast(grid));
         CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
-        Laying laying = new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS);
+        Laying laying = new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS).withTheEnding();
         return new Ground(dance, grid, laying, AS_IT_IS);
     }
 

@@ -82,7 +82,7 @@ final class Sections {
     /** The start of the wall so many after the one that a section belongs to; as far as there are any. */
     private DancedCount wallAfter(DancedCount start, int walls) {
         List<DancedCount> wallStarts = starts.stream()
-                .filter(count -> !count.run().isTag() && count.countInRun() == 1)
+                .filter(count -> count.run().isWall() && count.countInRun() == 1)
                 .toList();
         int now = 0;
         while (now + 1 < wallStarts.size() && wallStarts.get(now + 1).songSeconds() <= start.songSeconds()) {

@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Ending;
 import cuelead.dance.Part;
 import cuelead.dance.Section;
 import cuelead.dance.Tag;
@@ -24,11 +25,27 @@ final class TagReader {
         this.problems = problems;
     }
 
+    /** The steps of the ending, which are written like those of a tag. */
+    private Optional<Part> ending = Optional.empty();
+
     /** {@code times}: how often it says that the tag is danced each time. */
     private record Head(String name, WallNote note, List<Integer> walls, int times, int line) {
         Head danced(int often) {
             return new Head(name, note, walls, often, line);
         }
+
+        boolean isEnding() {
+            return name.equals(Ending.NAME);
+        }
+    }
+
+    /** Begins the steps of the ending, if there are any; the tag before must be closed. */
+    void openEnding(SheetLine line) {
+        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), 1, line.number()));
+    }
+
+    Optional<Part> ending() {
+        return ending;
     }
 
     /** Begins a tag; the one before must be closed. */
@@ -99,6 +116,10 @@ final class TagReader {
     }
 
     private void close(Head head) {
+        if (head.isEnding()) {
+            ending = sections.isEmpty() ? ending : Optional.of(new Part(head.name(), sections));
+            return;
+        }
         if (sections.isEmpty()) {
             problems.error(
                     "empty_tag",
