@@ -105,8 +105,7 @@ final class HeldLevel {
         double highest = levels.stream().mapToDouble(BarPath::logScore).max().orElse(0);
         return levels.stream()
                 .filter(path -> !path.beats().isEmpty())
-                .max(Comparator.comparingDouble(
-                        path -> odds.of(path, middleLength(path), Math.max(1, highest))))
+                .max(Comparator.comparingDouble(path -> odds.of(path, middleLength(path), Math.max(1, highest))))
                 .orElseThrow();
     }
 
