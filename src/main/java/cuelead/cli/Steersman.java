@@ -17,13 +17,11 @@ final class Steersman implements Steered {
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
-    private static final double EAR_STEP_SECONDS = 0.005;
-    private static final double DISPLAY_STEP_SECONDS = 0.010;
 
     private final LivePractice practice;
     private final CallChoices calls;
     private final Realigning realigning;
-    private final Delays delaysAtFirst;
+    private final DelaySteps delays;
     private Optional<String> late = Optional.empty();
     private boolean repeats;
     private double dipDb;
@@ -38,7 +36,7 @@ final class Steersman implements Steered {
         this.practice = practice;
         calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
         realigning = new Realigning(practice, () -> repeats = false, words -> late = Optional.of(words));
-        delaysAtFirst = practice.delays();
+        delays = new DelaySteps(wish.callsGo(), practice.delays(), practice::delays);
         click = wish.click();
         pace = SongPace.of(practice.speed(), practice.heard().timeline().grid().medianTempo());
         callsGo = wish.callsGo();
@@ -63,7 +61,7 @@ final class Steersman implements Steered {
 
     @Override
     public Delays delays() {
-        return practice.delays();
+        return delays.now();
     }
 
     @Override
@@ -115,8 +113,8 @@ final class Steersman implements Steered {
                     WALL_LATER,
                     TAKE_REALIGNMENT_BACK -> told(() -> realigning.obey(order));
             case OTHER_SIDE -> otherSide();
-            case SOONER -> delay(1);
-            case LATER -> delay(-1);
+            case SOONER -> delays.sooner(1);
+            case LATER -> delays.sooner(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
             case SLOWER -> speed(pace.slower(), "The song cannot be slower.");
             case FASTER -> speed(pace.faster(), "The song cannot be faster.");
@@ -209,20 +207,6 @@ final class Steersman implements Steered {
         callsGo = next;
         double wanted = dipDb;
         return done(what, () -> practice.levels(now -> next.on(now, wanted)));
-    }
-
-    /** Calls in the ear that shall sound sooner are on a device that is later. */
-    private String delay(int sooner) {
-        Delays now = practice.delays();
-        Delays other = callsGo == CallsGo.APART
-                ? delaysAtFirst.withCallsApartBy(now.apartSeconds() + sooner * EAR_STEP_SECONDS)
-                : now.withMusicLaterBy(-sooner * DISPLAY_STEP_SECONDS);
-        practice.delays(other);
-        String what = callsGo == CallsGo.APART ? "The calls in your ear" : "The display";
-        String where = sooner > 0 ? "sooner" : "later";
-        boolean isAtLimit = other.equals(now);
-        return what + (isAtLimit ? " cannot come " + where : " come" + (callsGo == CallsGo.APART ? " " : "s ") + where)
-                + ": " + SoundOptions.asking(callsGo, other) + ".";
     }
 
     private String speed(SongPace wanted, String cannot) {

@@ -190,8 +190,9 @@ final class WeightCheck {
         Weight start = dance.header().startWeight();
         boolean within = tag.afterCount().isPresent();
         int next = tag.afterCount().orElse(0) + 1;
-        Weight wanted =
-                within ? WallWalk.weightAfter(dance.parts().get(0), tag.afterCount().getAsInt(), start) : start;
+        Weight wanted = within
+                ? WallWalk.weightAfter(dance.parts().get(0), tag.afterCount().getAsInt(), start)
+                : start;
         Weight end = endWeight(tag.part(), within ? wanted : endOfWall());
         if (clash(wanted, end)) {
             error(

@@ -94,11 +94,23 @@ final class Cues {
             if (opensSection) {
                 addSection(count);
             }
-            boolean isSaidWithSection = opensSection && CountCues.hasOwnWords(count);
-            if (level != CallLevel.SECTIONS && !isSaidWithSection) {
-                CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
+            if (level != CallLevel.SECTIONS) {
+                cueOf(count, level, opensSection).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }
         }
+    }
+
+    /** The call of a count, as far as the call of its section does not tell it. */
+    private Optional<Cue> cueOf(DancedCount count, CallLevel level, boolean opensSection) {
+        if (!opensSection) {
+            return CountCues.of(count, level, settings.lead());
+        }
+        if (CountCues.hasOwnWords(count)) {
+            return Optional.empty();
+        }
+        return CountCues.hasTurnToldWithSection(count, level)
+                ? CountCues.plain(count, level, settings.lead())
+                : CountCues.of(count, level, settings.lead());
     }
 
     private void noteSilence(DancedCount count) {
@@ -135,15 +147,11 @@ final class Cues {
     }
 
     /**
-     * Where every word is called, a section is named in place of its first count's word, before that count's turn; else
-     * there is time to name it earlier.
+     * Where every word is called, a section is named in place of its first count's word; else there is time to name it
+     * earlier.
      */
     private Beats leadInFlow(DancedCount count) {
-        if (settings.levelOf(count.run().wall()) != CallLevel.WORDS) {
-            return settings.sectionLead();
-        }
-        boolean isTurnToldToo = !count.turn().isNone() && !CountCues.hasOwnWords(count);
-        return isTurnToldToo ? settings.lead().plus(BETWEEN_CHANGES) : settings.lead();
+        return settings.levelOf(count.run().wall()) == CallLevel.WORDS ? settings.lead() : settings.sectionLead();
     }
 
     /** With the way faced, where that does not take the time of the words; of a phrased dance the part. */
@@ -167,12 +175,13 @@ final class Cues {
         if (!extent.contains(target)) {
             return;
         }
+        boolean isShort = run.counts() <= timeline.dance().header().metre().countsInSection();
         if (run.restart().isPresent()) {
             String early = "restart after " + NumberWords.cardinal(run.counts());
-            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(target));
+            announce(target, isShort ? List.of() : List.of(early, "restart this wall", "restart"), "restart");
         }
         if (next.isTag() && !run.isTag()) {
-            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", wallLead(target));
+            announce(target, isShort ? List.of() : List.of("tag after this wall", "tag this wall", "tag"), "tag");
         }
     }
 
@@ -185,12 +194,13 @@ final class Cues {
 
     private void announceBridge(DancedCount target) {
         int after = target.countInRun() - 1;
-        List<String> early = List.of("tag after " + NumberWords.cardinal(after), "tag this wall", "tag");
-        announce(target, early, "tag", wallLead(target));
+        announce(target, List.of("tag after " + NumberWords.cardinal(after), "tag this wall", "tag"), "tag");
     }
 
-    private void announce(DancedCount target, List<String> early, String again, Beats lead) {
-        if (!extent.isToldByTitle()) {
+    /** In a wall that is too short for a warning there is none. */
+    private void announce(DancedCount target, List<String> early, String again) {
+        Beats lead = wallLead(target);
+        if (!extent.isToldByTitle() && !early.isEmpty()) {
             cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
         }
         cues.add(new Cue(Kind.CHANGE, Need.ANNOUNCEMENT, target, Phrase.needed(List.of(again)), lead));
@@ -199,10 +209,10 @@ final class Cues {
     /** A new section by its first figure, in the last counts of the one before. */
     private void addSection(DancedCount count) {
         boolean isAmongWords = settings.levelOf(count.run().wall()) == CallLevel.WORDS && !isOpening(count);
-        Optional<List<String>> heads =
-                isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
-        Beats lead = sectionLead(count);
-        heads.ifPresent(words -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(words), lead)));
+        List<Phrase> heads = isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
+        if (!heads.isEmpty()) {
+            cues.add(new Cue(Kind.SECTION, Need.SECTION, count, heads, sectionLead(count)));
+        }
     }
 
     private boolean isOpening(DancedCount count) {

@@ -57,6 +57,9 @@ final class BodyReader {
         if (place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
             OwnCallReader.reportLost(line, problems);
         }
+        if (kind != LineKind.COUNTS && tags.repeats(line, lines.lastCount())) {
+            return;
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
@@ -210,7 +213,8 @@ final class BodyReader {
     }
 
     private static final Set<String> OTHERWISE = Set.of(
-            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song", "first");
+            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song",
+            "first");
 
     /** "A- is A.1 and A.2 only, you face the back": told of a part wherever the sequence has it. */
     private boolean namesPart(SheetLine line) {
@@ -251,7 +255,7 @@ final class BodyReader {
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
         sequence.finish(parts.names(), tags.names());
-        sequence.cuts(parts.names()).forEach(restarts::cut);
+        sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());
     }
 

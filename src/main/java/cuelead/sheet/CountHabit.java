@@ -40,7 +40,9 @@ final class CountHabit {
 
     private Optional<Place> habit() {
         return lines.size() == 1
-                ? lines.keySet().stream().filter(place -> lines.get(place) >= FEWEST).findFirst()
+                ? lines.keySet().stream()
+                        .filter(place -> lines.get(place) >= FEWEST)
+                        .findFirst()
                 : Optional.empty();
     }
 

@@ -72,7 +72,8 @@ final class CountedLines {
     /** A line with counts before its steps, or with counts that are left out. */
     void counts(SheetLine line) {
         countLines++;
-        CountGroup.read(line.text()).ifPresentOrElse(group -> counted(line, group), () -> Asides.unread(problems, line));
+        CountGroup.read(line.text())
+                .ifPresentOrElse(group -> counted(line, group), () -> Asides.unread(problems, line));
     }
 
     private void counted(SheetLine line, CountGroup group) {

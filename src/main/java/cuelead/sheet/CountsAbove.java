@@ -17,7 +17,8 @@ final class CountsAbove {
         for (int i = 0; i < lines.size(); i++) {
             List<SheetLine> counts = counts(lines.get(i));
             Optional<Integer> below = counts.isEmpty() ? Optional.empty() : below(lines, i);
-            List<SheetLine> steps = below.map(lines::get).map(CountsAbove::cells).orElse(List.of());
+            List<SheetLine> steps =
+                    below.map(lines::get).map(CountsAbove::cells).orElse(List.of());
             if (!counts.isEmpty() && counts.size() == steps.size()) {
                 for (int cell = 0; cell < counts.size(); cell++) {
                     paired.add(steps.get(cell).behind(counts.get(cell).text() + " "));
@@ -39,10 +40,7 @@ final class CountsAbove {
 
     private static boolean isCounts(SheetLine cell) {
         return CountGroup.read(cell.text())
-                .filter(group -> cell.text()
-                        .substring(group.end())
-                        .chars()
-                        .noneMatch(Character::isLetterOrDigit))
+                .filter(group -> cell.text().substring(group.end()).chars().noneMatch(Character::isLetterOrDigit))
                 .isPresent();
     }
 

@@ -33,7 +33,8 @@ final class EndingWords {
     /** One of these directly before one of those. */
     private static boolean isPair(List<Token> words, Set<String> these, Set<String> those) {
         for (int i = 0; i + 1 < words.size(); i++) {
-            if (these.contains(words.get(i).text()) && those.contains(words.get(i + 1).text())) {
+            if (these.contains(words.get(i).text())
+                    && those.contains(words.get(i + 1).text())) {
                 return true;
             }
         }

@@ -25,8 +25,8 @@ final class SectionCuts {
 
     void head(SectionHead head) {
         bracketed = head.hasRange();
-        titled = !head.heading().isEmpty()
-                && (head.hasRange() || head.numbered() || DanceLine.isDanced(head.heading()));
+        titled =
+                !head.heading().isEmpty() && (head.hasRange() || head.numbered() || DanceLine.isDanced(head.heading()));
         base = last;
         fresh = true;
     }

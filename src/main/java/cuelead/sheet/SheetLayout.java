@@ -19,6 +19,8 @@ final class SheetLayout {
     private boolean open;
 
     private boolean inTag;
+    /** Whether the dance, or its tag, is told to the end. */
+    private boolean over;
     /** Counts of the dance so far. */
     private int written;
 
@@ -114,6 +116,11 @@ final class SheetLayout {
             return;
         }
         boolean goesOn = row.kind() != LineKind.SECTION && row.kind() != LineKind.RESTART;
+        boolean head = row.kind() == LineKind.SECTION || row.kind() == LineKind.TAG;
+        boolean whole = row.kind() == LineKind.TAG
+                && OneLineTag.read(row.line()).isPresent()
+                && below(i).filter(Row::isCounted).isEmpty();
+        over = whole || (!head && (over || row.kind() == LineKind.REPEAT || (inTag && row.kind() == LineKind.RESTART)));
         inTag = row.kind() == LineKind.TAG || (inTag && goesOn);
         if (row.kind() == LineKind.SECTION) {
             cuts.head(SectionHead.read(row.line().text()).orElseThrow());
@@ -236,7 +243,7 @@ final class SheetLayout {
             return LaidLine.whole(row.line()).as(LineKind.REPEAT);
         }
         boolean repeat = call.isPresent();
-        boolean alone = !hasCountsInSection(i);
+        boolean alone = !over && !hasCountsInSection(i);
         if (row.kind() == LineKind.OTHER && (repeat || alone)) {
             int first = cuts.next();
             int room = cuts.countsInSection() - (first - 1) % cuts.countsInSection();

@@ -16,8 +16,7 @@ import java.util.Set;
  * @param prose  the steps
  */
 record StepChange(List<Count> counts, String prose) {
-    private static final Set<String> CHANGES =
-            Set.of(
+    private static final Set<String> CHANGES = Set.of(
             "replace",
             "replacing",
             "replaces",

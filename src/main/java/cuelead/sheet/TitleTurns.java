@@ -30,8 +30,11 @@ final class TitleTurns {
         return told
                 ? List.of()
                 : new FigureTurns(Problems.unheard(), 0)
-                        .danced(call.get(), lead.orElse(call.get().row().figure().lead()))
-                        .pattern().stream()
+                                .danced(
+                                        call.get(),
+                                        lead.orElse(call.get().row().figure().lead()))
+                                .pattern()
+                                .stream()
                                 .map(Figure.Beat::turn)
                                 .toList();
     }

@@ -37,16 +37,12 @@ final class WallNoteReader {
 
     WallNoteReader(List<Token> tokens) {
         tokens.stream()
-                .filter(token -> token.is(Kind.WORD) && isOrdinal(token.text()))
+                .filter(token -> token.is(Kind.ORDINAL) || ORDINALS.contains(token.text()))
                 .forEach(token -> ordinals.add(token.column()));
         this.tokens = SpelledNumbers.asNumbers(IntStream.range(0, tokens.size())
                 .filter(i -> !tokens.get(i).is(Kind.MARK) || isRange(tokens, i))
                 .mapToObj(tokens::get)
                 .toList());
-    }
-
-    private static boolean isOrdinal(String word) {
-        return ORDINALS.contains(word) || word.matches("\\d{1,2}(?:st|nd|rd|th)");
     }
 
     /** "1-3", and not the hyphen of "2-count". */
@@ -123,16 +119,18 @@ final class WallNoteReader {
         });
     }
 
-    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length. */
+    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length; "do the following 4 counts" tells one. */
     private boolean isPlaced(int unit) {
-        boolean behind = last(unit + 1).isPresent();
+        boolean behind = last(unit + 1).isPresent() && !isWord(unit + 2, TIMES);
         int before = behind ? unit - 1 : unit - 2;
         while (isWord(before, Set.of("the", "first", "of", "dancing", "all"))) {
             before--;
         }
-        return isWord(before, PLACING) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
+        boolean announced = isWord(before, Set.of("following")) && isWord(before - 1, Set.of("the", "these"));
+        return (isWord(before, PLACING) && !announced) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
     }
 
+    private static final Set<String> TIMES = Set.of("times", "x");
     private static final Set<String> PLACING =
             Set.of("after", "following", "until", "till", "to", "through", "thru", "at", "end");
 
@@ -204,7 +202,7 @@ final class WallNoteReader {
     }
 
     private OptionalInt beside(int word) {
-        OptionalInt behind = last(word + 1);
+        OptionalInt behind = isWord(word + 2, TIMES) ? OptionalInt.empty() : last(word + 1);
         return behind.isPresent() ? behind : number(word - 1);
     }
 
