@@ -12,8 +12,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Parts of a phrased dance that its order breaks off or repeats, in many wordings (common practice, no source). */
 class ShortPartsTest {
-    private static final String EIGHT = "1-4 Rock R forward, recover L, rock R back, recover L\n"
-            + "5-8 Rock R forward, recover L, rock R back, recover L\n";
+    private static final String EIGHT = """
+            1-4 Rock R forward, recover L, rock R back, recover L
+            5-8 Rock R forward, recover L, rock R back, recover L
+            """;
 
     private static ReadSheet read(String order) {
         return SheetReader.read(
