@@ -4,6 +4,7 @@ import cuelead.dance.Counts;
 import cuelead.dance.Part;
 import cuelead.lesson.Piece.Joined;
 import cuelead.lesson.Piece.OneSection;
+import cuelead.lesson.Piece.PartChange;
 import cuelead.lesson.Piece.RestartOf;
 import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
@@ -42,8 +43,19 @@ public record PiecePlace(BeatPosition from, BeatPosition to) {
                             run -> run.wall() == restart.wall() && run.restart().isPresent())
                     .map(run -> around(endOf(run, timeline), endOf(run, timeline), timeline));
         }
+        if (piece instanceof PartChange change) {
+            return first(timeline, run -> isFollowedBy(change, run, timeline.runs()))
+                    .map(run -> around(endOf(run, timeline), endOf(run, timeline), timeline));
+        }
         Run last = timeline.runs().get(timeline.runs().size() - 1);
         return Optional.of(new PiecePlace(timeline.countOne(), endOf(last, timeline)));
+    }
+
+    private static boolean isFollowedBy(PartChange change, Run run, List<Run> runs) {
+        int next = runs.indexOf(run) + 1;
+        return run.part().name().equals(change.from())
+                && next < runs.size()
+                && runs.get(next).part().name().equals(change.to());
     }
 
     private static Optional<PiecePlace> sections(int first, int last, Timeline timeline) {

@@ -7,6 +7,7 @@ import cuelead.dance.Facing;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
+import cuelead.time.Tempo;
 import java.util.List;
 import java.util.Optional;
 
@@ -66,6 +67,11 @@ public record Timeline(
 
     static Beats beatsOf(Counts length, CountRate rate) {
         return new Beats(length.ticks() * 2 / rate.countsInTwoBeats());
+    }
+
+    /** How many counts of the dance go in a minute. */
+    public Tempo countTempo() {
+        return new Tempo(grid.medianTempo().beatsPerMinute() * countRate.countsInTwoBeats() / 2);
     }
 
     /** The counts of one run, in order of time. */

@@ -82,12 +82,6 @@ record Ground(Dance dance, BeatGrid grid, Laying laying, TimeMap map) {
         return grid.secondsAt(BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF));
     }
 
-    /** How many counts of the dance go in a minute. */
-    Tempo countTempo() {
-        return new Tempo(
-                grid.medianTempo().beatsPerMinute() * laying.countRate().countsInTwoBeats() / 2);
-    }
-
     /** The dance laid over the beats. */
     Timeline timeline() {
         return Timeline.lay(dance, grid, laying);

@@ -57,6 +57,9 @@ final class BodyReader {
         if (place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
             OwnCallReader.reportLost(line, problems);
         }
+        if (kind != LineKind.COUNTS && tags.repeats(line, lines.lastCount())) {
+            return;
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
@@ -157,7 +160,6 @@ final class BodyReader {
 
     private void restart(SheetLine line) {
         if (RestartReader.saysNone(line)) {
-            lines.closeSection();
             return;
         }
         int written = parts.counts() + lines.lastCount();
@@ -197,13 +199,22 @@ final class BodyReader {
      */
     private boolean facings(SheetLine line) {
         List<SaidFacing> said = SaidFacing.in(line.tokens());
-        boolean ofDance = !WallNote.namesWall(line.tokens()) && !namesPart(line);
+        boolean ofDance = !tellsOfAnotherMoment(line) && !WallNote.namesWall(line.tokens()) && !namesPart(line);
         boolean one = said.size() == 1 && lines.written() > 0 && place == Place.DANCE && ofDance;
         if (one) {
             lines.mark(said.get(0), line);
         }
         return one;
     }
+
+    /** "If you finish on the back wall, wave", "Line up facing 12:00", "The dance ends at the front". */
+    private static boolean tellsOfAnotherMoment(SheetLine line) {
+        return line.tokens().stream().anyMatch(token -> token.is(Token.Kind.WORD) && OTHERWISE.contains(token.text()));
+    }
+
+    private static final Set<String> OTHERWISE = Set.of(
+            "if", "unless", "line", "lines", "stand", "before", "form", "when", "last", "final", "music", "song",
+            "first");
 
     /** "A- is A.1 and A.2 only, you face the back": told of a part wherever the sequence has it. */
     private boolean namesPart(SheetLine line) {
@@ -231,15 +242,10 @@ final class BodyReader {
             return;
         }
         if (!DanceLine.mayBeDanced(line) || Easier.isOffer(line)) {
-            problems.note(
-                    "not_read",
-                    line.number(),
-                    line.firstColumn(),
-                    "This line is not read, since it has no counts and no step.",
-                    "");
+            Asides.note(problems, line, "since it has no counts and no step");
             return;
         }
-        lines.unread(line);
+        lines.aside(line);
     }
 
     /** Closes what is open. */
@@ -249,7 +255,7 @@ final class BodyReader {
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
         sequence.finish(parts.names(), tags.names());
-        sequence.cuts(parts.names()).forEach(restarts::cut);
+        sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());
     }
 

@@ -11,7 +11,8 @@ final class Continuation {
         int alone = LineFit.cost(above.text());
         int together = LineFit.cost(joined(above, row.line()).text());
         if (alone < STRAINED) {
-            boolean broken = endsOpen(above.text()) && !row.apart() && together < STRAINED;
+            boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line());
+            boolean broken = runsOn && !row.apart() && together < STRAINED;
             return broken || (!row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line()));
         }
         boolean better = together < alone;

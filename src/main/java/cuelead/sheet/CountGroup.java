@@ -97,7 +97,7 @@ record CountGroup(List<Count> counts, int column, int end) {
             boolean afterSplit = !counts.get(counts.size() - 1).isWhole();
             int before = at;
             skipSpaces();
-            if (!afterSplit && split(last)) {
+            if ((!afterSplit || isLateA()) && split(last)) {
                 return true;
             }
             boolean dash = isRangeSign();
@@ -114,6 +114,12 @@ record CountGroup(List<Count> counts, int column, int end) {
                 at = before;
             }
             return taken;
+        }
+
+        /** "7&a8": the last quarter behind the half. */
+        private boolean isLateA() {
+            boolean and = counts.get(counts.size() - 1).split() == Split.AND;
+            return and && at < line.length() && Character.toLowerCase(line.charAt(at)) == 'a';
         }
 
         /** A dash, or "to" and "through" before a number. */

@@ -28,6 +28,7 @@ final class CountedLines {
     private final RestartReader restarts;
     private final boolean waltz;
     private final Footing footing;
+    private final Asides asides;
     private final List<ClockMark> marks = new ArrayList<>();
     private final List<Doubt> doubts = new ArrayList<>();
     /** Numbers of lines that are told to be headings perhaps. */
@@ -57,6 +58,7 @@ final class CountedLines {
         this.restarts = restarts;
         this.waltz = waltz;
         this.footing = new Footing(startWeight);
+        this.asides = new Asides(problems);
     }
 
     /** Begins a section; a length of 0 is not known. */
@@ -70,13 +72,15 @@ final class CountedLines {
     /** A line with counts before its steps, or with counts that are left out. */
     void counts(SheetLine line) {
         countLines++;
-        CountGroup.read(line.text()).ifPresentOrElse(group -> counted(line, group), () -> leftOut(line));
+        CountGroup.read(line.text())
+                .ifPresentOrElse(group -> counted(line, group), () -> Asides.unread(problems, line));
     }
 
     private void counted(SheetLine line, CountGroup group) {
         startsAnew(group);
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
+        decide(draft.leavesOutBefore(counts.get(0)));
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
             behind(draft, group, counts, line);
@@ -128,6 +132,10 @@ final class CountedLines {
         }
         draft.add(steps);
         draft.write(counts, line.number());
+        List<SaidFacing> said = SaidFacing.in(line.tokens());
+        if (said.size() == 1 && !steps.isEmpty()) {
+            mark(said.get(0), line);
+        }
     }
 
     /** What this line turns, and whether it is danced at all, is not known. */
@@ -181,20 +189,21 @@ final class CountedLines {
                 tryThis);
     }
 
-    /** A line that may be danced and was not understood: what follows it is in doubt. */
-    void unread(SheetLine line) {
-        doubt(line, Counts.of(written()));
-        footing.doubt();
-        leftOut(line);
+    /** A line without counts that may be danced. */
+    void aside(SheetLine line) {
+        asides.add(line, Counts.of(written()));
     }
 
-    private void leftOut(SheetLine line) {
-        problems.warning(
-                "unread",
-                line.number(),
-                line.firstColumn(),
-                "This line is not understood, so it is left out.",
-                "Begin it with its counts (\"1-2 ...\"), or with \"Note:\" if it is no step.");
+    /** Where counts are missing around lines that have none, what follows them is in doubt. */
+    private void decide(boolean missing) {
+        if (!missing) {
+            asides.dismiss();
+            return;
+        }
+        for (Asides.Aside aside : asides.suspect()) {
+            doubt(aside.line(), aside.behind());
+            footing.doubt();
+        }
     }
 
     /** A facing that the dancers have after all that is written so far. */
@@ -222,6 +231,7 @@ final class CountedLines {
 
     /** Ends the section that is open. */
     void closeSection() {
+        decide(section.filter(draft -> draft.isShort(metre())).isPresent());
         section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);

@@ -48,7 +48,7 @@ final class EndingReader {
             Optional<Turn> turn = turn(tokens.subList(read, said.index()));
             boolean begins = !danced && from.isEmpty() && beginsWall(said);
             if (!begins && turn.isPresent()) {
-                claim(said.facing(), from, danced, turn.get()).ifPresent(claims::add);
+                claim(said, from, danced, turn.get()).ifPresent(claims::add);
             }
             danced |= !begins;
             from = Optional.of(said.facing());
@@ -58,7 +58,9 @@ final class EndingReader {
     }
 
     /** Behind a facing only turns are told; before the first one the wall is danced up to its last count. */
-    private Optional<EndingClaim> claim(Facing stated, Optional<Facing> from, boolean danced, Turn turn) {
+    private Optional<EndingClaim> claim(SaidFacing said, Optional<Facing> from, boolean danced, Turn turn) {
+        Facing stated = said.facing();
+        int at = said.index();
         if (from.isPresent()) {
             OptionalInt counts = danced ? OptionalInt.of(0) : place;
             boolean told = counts.isPresent() && !(danced && turn.isNone());
@@ -69,11 +71,23 @@ final class EndingReader {
         OptionalInt wall = note.walls().isEmpty()
                 ? OptionalInt.empty()
                 : OptionalInt.of(note.walls().get(0));
-        boolean told = turn.isNone() || (place.isPresent() && wall.isPresent());
+        boolean told = place.isPresent() ? wall.isPresent() : turn.isNone() && !stopsWithin(at);
         return told
                 ? Optional.of(new EndingClaim(stated, Optional.empty(), wall, place, turn, line.number()))
                 : Optional.empty();
     }
+
+    /** "You are at the front after the pivots": somewhere within the wall. */
+    private boolean stopsWithin(int behind) {
+        return tokens.stream().skip(behind).anyMatch(token -> token.is(Token.Kind.WORD) && UNTIL.contains(token.text()))
+                || !DanceLine.movesNothing(words(tokens.subList(0, behind)));
+    }
+
+    private static String words(List<Token> tokens) {
+        return String.join(" ", tokens.stream().map(Token::text).toList());
+    }
+
+    private static final Set<String> UNTIL = Set.of("after", "until", "till", "during", "halfway");
 
     /** "which starts at 6:00", "on the 3 o'clock wall", "when you begin at the back". */
     private boolean beginsWall(SaidFacing said) {
@@ -84,7 +98,7 @@ final class EndingReader {
 
     /** The sum of the turns that are told; empty where one has no amount or no side. */
     private static Optional<Turn> turn(List<Token> between) {
-        List<Term> terms = Vocabulary.STANDARD.terms(between);
+        List<Term> terms = Vocabulary.STANDARD.terms(own(between));
         Turn sum = Turn.NONE;
         boolean told = false;
         boolean turns = false;
@@ -103,6 +117,32 @@ final class EndingReader {
             }
         }
         return turns && !told ? Optional.empty() : Optional.of(sum);
+    }
+
+    /** Without what only describes the last count: "up to count 22 (the half pivot)", "to count 5: the quarter R brings you". */
+    private static List<Token> own(List<Token> between) {
+        List<Token> own = new ArrayList<>();
+        int depth = 0;
+        for (Token token : between) {
+            depth += token.is(Token.Kind.OPEN) ? 1 : 0;
+            if (depth == 0) {
+                own.add(token);
+            }
+            depth -= token.is(Token.Kind.CLOSE) && depth > 0 ? 1 : 0;
+        }
+        int end = 0;
+        while (end < own.size() && !isToldOf(own, end)) {
+            end++;
+        }
+        return own.subList(0, end);
+    }
+
+    /** "The quarter turn": one that is danced already. */
+    private static boolean isToldOf(List<Token> tokens, int at) {
+        return tokens.get(at).isWord("the")
+                && at + 1 < tokens.size()
+                && Vocabulary.STANDARD.terms(tokens.subList(at + 1, at + 2)).stream()
+                        .anyMatch(term -> term.is(Kind.FRACTION));
     }
 
     /** 1 to the right, -1 to the left, 0 where the words beside the amount do not say it. */

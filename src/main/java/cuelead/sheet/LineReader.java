@@ -11,10 +11,13 @@ import cuelead.dance.Step;
 import cuelead.dance.Transfer;
 import cuelead.dance.Turn;
 import cuelead.dance.Weight;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Reads one count line: its prose to steps on its counts, its quoted calls, its clock marks. */
 final class LineReader {
@@ -73,7 +76,10 @@ final class LineReader {
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
         boolean misfit = fitting.isEmpty() && !onlyHoldsAreLeft(phrases, written.size());
-        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable() && !phrase.mayBeLeft());
+        boolean unread = IntStream.range(0, phrases.size())
+                .anyMatch(i -> sizes.get(i) > 0
+                        && !phrases.get(i).readable()
+                        && !phrases.get(i).mayBeLeft());
         boolean doubtful = misfit || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }
@@ -102,10 +108,12 @@ final class LineReader {
         List<Phrase.Stated<MarkAt>> marks = new ArrayList<>();
         List<Count> restarts = new ArrayList<>();
         Turn surplus = Turn.NONE;
+        Deque<Turn> ofTitle = new ArrayDeque<>();
         for (int i = 0; i < phrases.size(); i++) {
+            ofTitle.addAll(sizes.get(i) == 0 ? TitleTurns.of(phrases, i) : List.of());
             for (Move move : maker.moves(phrases.get(i), sizes.get(i))) {
                 if (moves.size() < counts.size()) {
-                    moves.add(move);
+                    moves.add(ofTitle.isEmpty() ? move : move.turnedBy(ofTitle.remove()));
                 } else {
                     surplus = surplus.plus(move.turn());
                 }

@@ -47,11 +47,12 @@ final class Manners {
 
     /** What is plain by itself, in the usual words. */
     private static List<SheetLine> plain(List<SheetLine> lines) {
-        List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(ChatStamps.left(lines))));
+        List<SheetLine> clocks =
+                BareClocks.told(SpelledSections.parted(LetterTitle.first(CountsAbove.paired(ChatStamps.left(lines)))));
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
-        List<SheetLine> counted =
-                NumberedSteps.counted(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures))));
+        List<SheetLine> counted = NumberedSteps.counted(
+                NumberedRanges.bracketed(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
         return new NamedParts().usual(PhrasedWords.usual(counted));
     }
 

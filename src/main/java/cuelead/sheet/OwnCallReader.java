@@ -37,6 +37,13 @@ final class OwnCallReader {
                     last.column(),
                     "These quotes stand in a heading, so they are not called.",
                     "Own calls stand at the end of a line that begins with counts.");
+        } else if (quoted && !DanceLine.isDanced(line.text().substring(0, last.column() - 1))) {
+            problems.note(
+                    "calls_without_counts",
+                    line.number(),
+                    last.column(),
+                    "These quotes stand on a line without counts, so they are not called.",
+                    "Own calls stand at the end of a line that begins with counts.");
         } else if (quoted) {
             problems.warning(
                     "calls_without_counts",

@@ -29,6 +29,9 @@ final class PlaceWords {
         if (into) {
             return terms.advance();
         }
+        if (terms.at(Kind.PLACE, "over") && lasts()) {
+            return true;
+        }
         String place = place(term.meaning());
         draft.place(place);
         terms.advance();
@@ -36,6 +39,18 @@ final class PlaceWords {
             standingFoot(term, participle);
         }
         return true;
+    }
+
+    /** "Drag L to R over two counts" */
+    private boolean lasts() {
+        int mark = terms.position();
+        terms.advance();
+        if (terms.at(Kind.NUMBER) && terms.nextIs(Kind.COUNT)) {
+            draft.duration(terms.number());
+            return terms.advance();
+        }
+        terms.moveTo(mark);
+        return false;
     }
 
     /** "Tap R heel in front" and "shuffle behind" only travel, "step R in front" and "cross in front of L" cross. */

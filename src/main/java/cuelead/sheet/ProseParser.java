@@ -148,7 +148,7 @@ final class ProseParser {
         if ((draft.isOnlyPlaces() || draft.isOnlyParts()) && swingOn(draft)) {
             return;
         }
-        if (recovers(draft)) {
+        if (recovers(draft) || turnsOnto(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
@@ -244,6 +244,19 @@ final class ProseParser {
                 .filter(foot -> rock.isPresent() && !rock.get().foot().equals(Optional.of(foot)));
         to.ifPresent(foot -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
                 Optional.of(foot), Action.RECOVER, Direction.PLACE, Optional.empty(), Transfer.FULL)))));
+        return to.isPresent();
+    }
+
+    /** "Turn 1/4 left and put your weight on the left": the turn takes it there. */
+    private boolean turnsOnto(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        boolean turned = last >= 0 && joint != Joint.PARTED && MoveMaker.isTurn(phrases.get(last));
+        Optional<Foot> to = draft.weightGoesTo().filter(foot -> turned);
+        to.ifPresent(foot -> phrases.set(
+                last,
+                phrases.get(last)
+                        .withRemarks(new Phrase.Remarks(Optional.empty(), Optional.of(foot), false, false))
+                        .withRemarks(draft.remarks())));
         return to.isPresent();
     }
 

@@ -5,6 +5,7 @@ import cuelead.sheet.Token.Kind;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * "Repeat 1-4", "repeat section 1 on opposite feet", "repeat the last 8 counts leading with left", "mirror 1-4", "as
@@ -17,7 +18,7 @@ import java.util.Set;
  */
 record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times) {
     private static final Set<String> HEADS =
-            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt", "as");
+            Set.of("repeat", "repeats", "repeating", "mirror", "reverse", "same", "rpt", "as", "like");
     private static final Set<String> MIRROR =
             Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "reversing", "other");
     private static final Set<String> LEADS = Set.of(
@@ -58,6 +59,10 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                         || Set.of("then", "and").contains(tokens.get(at).text()))) {
             at++;
         }
+        boolean more = from > 0 && isOneMore(tokens, text);
+        if (more) {
+            return Optional.of(new RepeatCall(new Source.Before(0), Optional.empty(), false, 1));
+        }
         if (at < tokens.size() && isDoneAgain(tokens.subList(at, tokens.size()), text, from)) {
             return new Reader(tokens, at)
                     .read(text, from)
@@ -69,17 +74,38 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean as = tokens.get(at).isWord("as")
                 && at + 1 < tokens.size()
                 && !tokens.get(at + 1).is(Kind.NUMBER)
-                && !Set.of("count", "counts", "section", "above", "steps")
-                        .contains(tokens.get(at + 1).text());
+                && !AS_IN.contains(tokens.get(at + 1).text())
+                && roman(tokens.get(at + 1)) == 0;
         return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
     }
+
+    private static final Set<String> AS_IN =
+            Set.of("count", "counts", "section", "above", "steps", "in", "for", "figure", "part", "set");
+
+    /** "II": the number of a section; 0 where it is none. */
+    private static int roman(Token token) {
+        int index = token.is(Kind.WORD) ? ROMAN.indexOf(token.text()) : -1;
+        return index < 0 ? 0 : index + 2;
+    }
+
+    private static final List<String> ROMAN = List.of("ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x");
+
+    /** "One more V", "another of those", where no step is told. */
+    private static boolean isOneMore(List<Token> tokens, String text) {
+        String words = String.join(" ", tokens.stream().map(Token::text).toList());
+        return ONE_MORE.matcher(words).find() && !LineFit.fits(text);
+    }
+
+    private static final Pattern ONE_MORE =
+            Pattern.compile("^(?:and )?(?:one more|once more|another)(?: (?!left|right|l\\b|r\\b)\\w+){0,3}$");
 
     /** "Do these four beats again", "dance that once more": no step is told. */
     private static boolean isDoneAgain(List<Token> tokens, String text, int from) {
         boolean done = DOES.contains(tokens.get(0).text())
                 || AGAIN.contains(tokens.get(0).text());
         boolean again = tokens.stream().anyMatch(token -> AGAIN.contains(token.text()));
-        return done && again && !hasSteps(text, from);
+        boolean wall = tokens.stream().anyMatch(token -> token.isWord("wall") || token.isWord("walls"));
+        return done && again && !wall && !hasSteps(text, from);
     }
 
     private record Reader(List<Token> tokens, int head) {
@@ -151,6 +177,9 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
             boolean number = token.is(Kind.NUMBER) && token.text().length() <= 3;
             if (number && isWord(i - 1, SECTIONS)) {
                 return Optional.of(numbered(text, i, Integer.parseInt(token.text())));
+            }
+            if (roman(token) > 1) {
+                return Optional.of(numbered(text, i, roman(token)));
             }
             if (number && (isWord(i - 1, LAST) || isWord(i - 2, LAST) || isWord(i + 2, LAST))) {
                 return Optional.of(new Source.Before(Integer.parseInt(token.text())));
@@ -250,6 +279,18 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean done = DOES.contains(tokens.get(0).text()) && !hasSteps(text, from);
         return section || done ? new Reader(tokens, -1).read(text, from) : Optional.empty();
     }
+
+    /** "Repeat counts 1-32" below 32 counts: the dance begins again. */
+    boolean isOfAll(int written) {
+        return written > SHORTEST_DANCE
+                && source instanceof Source.Range range
+                && range.first() == 1
+                && range.last() >= written
+                && lead.isEmpty()
+                && !mirror;
+    }
+
+    private static final int SHORTEST_DANCE = 8;
 
     /** Whole counts that it takes, where it says them itself; else those of a section. */
     int length(int sectionLength) {

@@ -120,11 +120,14 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
         return counts.subList(1, Math.max(1, counts.size() - 2)).stream().allMatch(Count::isWhole);
     }
 
-    /** Counts that begin at 1 begin anew in every section, so only the very next line tells. */
+    /** Counts that begin at 1 begin anew in every section, so only the very next line tells; the first ones may be missing. */
     private boolean contains(CountGroup upper, Row below) {
         int first = upper.counts().get(0).number();
-        boolean shorter = last(below.counted.get(0).group()) < last(upper);
-        boolean local = below.firstCount() == 1
+        int end = last(below.counted.get(0).group());
+        boolean shorter = end < last(upper);
+        boolean begins = below.firstCount() == 1
+                || (first > 1 && whole(upper) >= SHORTEST_LOCAL && below.firstCount() <= end && end <= whole(upper));
+        boolean local = begins
                 && whole(upper) % 2 == 0
                 && (whole(upper) >= SHORTEST_LOCAL || (isSquare() && !below.isSquare()))
                 && (first - 1) % whole(upper) == 0;

@@ -25,8 +25,19 @@ record SaidFacing(Facing facing, When when, int index, int column) {
     private static final int REACH = 3;
     private static final Set<String> FACE = Set.of("face", "faces", "facing", "faced", "to", "at", "towards", "toward");
     private static final Set<String> SMALL = Set.of("the", "to", "your", "our", "now", "be", "at", "towards", "toward");
-    private static final Set<String> BEGIN =
-            Set.of("start", "starts", "starting", "started", "begin", "begins", "beginning", "began");
+    private static final Set<String> BEGIN = Set.of(
+            "start",
+            "starts",
+            "starting",
+            "started",
+            "begin",
+            "begins",
+            "beginning",
+            "began",
+            "commence",
+            "commences",
+            "commencing",
+            "opens");
     private static final Set<String> AGAIN = Set.of("again", "over", "anew", "from", "dance");
     private static final Set<String> NOT_YET = Set.of("wall", "walls", "facing", "at", "on", "to", "the", "which");
 

@@ -8,6 +8,9 @@ final class SectionCuts {
     private int base;
     private int last;
     private boolean bracketed;
+    /** Whether the heading of the section says what is danced in it. */
+    private boolean titled;
+
     private boolean fresh = true;
     /** Whether the last count is the first of the next section, danced on from an "and". */
     private boolean over;
@@ -22,12 +25,15 @@ final class SectionCuts {
 
     void head(SectionHead head) {
         bracketed = head.hasRange();
+        titled =
+                !head.heading().isEmpty() && (head.hasRange() || head.numbered() || DanceLine.isDanced(head.heading()));
         base = last;
         fresh = true;
     }
 
     void tag() {
         bracketed = true;
+        titled = false;
         base = 0;
         last = 0;
         fresh = true;
@@ -49,6 +55,16 @@ final class SectionCuts {
         return !fresh
                 && !bracketed
                 && ((whole && runsOn && begunAnew < MANNER) || (again && last % countsInSection == 0) || goesOn);
+    }
+
+    /** Whether a heading with its title stands above, and no counts below it yet. */
+    boolean isTitled() {
+        return fresh && titled;
+    }
+
+    /** Whether the section that is open has counts, and more of them are to come. */
+    boolean isOpen() {
+        return !fresh && (last - base) % countsInSection != 0;
     }
 
     /** The count behind the last one, as the section numbers them: from 1 where it begins. */

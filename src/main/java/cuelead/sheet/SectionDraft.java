@@ -136,6 +136,17 @@ final class SectionDraft {
         return !doubted && lineOfCount.size() >= length();
     }
 
+    /** Whether counts are missing between the last one that is written and this one. */
+    boolean leavesOutBefore(Count next) {
+        int number = next.isWhole() ? next.number() : next.number() + 1;
+        return number > lastCount() + 1;
+    }
+
+    /** Whether it has fewer counts than its bracket says, or ends within a bar. */
+    boolean isShort(Metre metre) {
+        return lineOfCount.size() < length() || length() % metre.beatsInBar() != 0;
+    }
+
     int lastCount() {
         return lineOfCount.isEmpty() ? 0 : lineOfCount.lastKey();
     }

@@ -71,6 +71,9 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
                 skip();
             }
             String heading = line.substring(at).strip();
+            if (IS.contains(word(at)) && range.isEmpty()) {
+                return Optional.empty();
+            }
             boolean opens = partOnly && range.isEmpty() && !numbered;
             int first = range.map(CountRange::first).orElse(0);
             int last = range.map(CountRange::last).orElse(0);
@@ -144,6 +147,10 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             numbered = true;
             return true;
         }
+
+        /** "Section 3 is the tricky one" */
+        private static final Set<String> IS =
+                Set.of("is", "was", "has", "are", "may", "can", "should", "will", "starts", "ends", "begins", "goes");
 
         private static final Set<String> ROMAN =
                 Set.of("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii");

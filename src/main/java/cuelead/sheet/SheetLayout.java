@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Count;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,6 +19,10 @@ final class SheetLayout {
     private boolean open;
 
     private boolean inTag;
+    /** Whether the dance, or its tag, is told to the end. */
+    private boolean over;
+    /** Counts of the dance so far. */
+    private int written;
 
     private SheetLayout(List<Row> rows, int countsInSection) {
         this.rows = rows;
@@ -49,6 +54,7 @@ final class SheetLayout {
 
     private static List<Row> rows(List<SheetLine> lines) {
         List<Row> rows = new ArrayList<>();
+        CountHabit habit = new CountHabit();
         int last = 0;
         boolean apart = false;
         for (SheetLine line : lines) {
@@ -56,7 +62,7 @@ final class SheetLayout {
                 apart |= line.isBlank();
                 continue;
             }
-            Row row = Row.of(line, last, apart);
+            Row row = habit.kept(Row.of(line, last, apart), last);
             last = row.isCounted() ? row.lastCount() : row.kind() == LineKind.SECTION ? 0 : last;
             rows.add(row);
             apart = false;
@@ -105,7 +111,17 @@ final class SheetLayout {
 
     private void whole(int i) {
         Row row = rows.get(i);
-        inTag = row.kind() == LineKind.TAG || (inTag && row.kind() != LineKind.SECTION);
+        if (isSaidBetween(i)) {
+            laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
+            return;
+        }
+        boolean goesOn = row.kind() != LineKind.SECTION && row.kind() != LineKind.RESTART;
+        boolean head = row.kind() == LineKind.SECTION || row.kind() == LineKind.TAG;
+        boolean whole = row.kind() == LineKind.TAG
+                && OneLineTag.read(row.line()).isPresent()
+                && below(i).filter(Row::isCounted).isEmpty();
+        over = whole || (!head && (over || row.kind() == LineKind.REPEAT || (inTag && row.kind() == LineKind.RESTART)));
+        inTag = row.kind() == LineKind.TAG || (inTag && goesOn);
         if (row.kind() == LineKind.SECTION) {
             cuts.head(SectionHead.read(row.line().text()).orElseThrow());
         } else if (row.kind() == LineKind.TAG) {
@@ -116,6 +132,18 @@ final class SheetLayout {
         if (row.kind() == LineKind.SECTION && isFollowedByNoCounts(i)) {
             headingAsSteps(row);
         }
+    }
+
+    /** "Enjoy!" among the counts of a section that go on below. */
+    private boolean isSaidBetween(int i) {
+        LineKind kind = rows.get(i).kind();
+        boolean none =
+                kind == LineKind.RESTART && RestartReader.saysNone(rows.get(i).line());
+        boolean ends = none || kind == LineKind.REPEAT || kind == LineKind.ENDING;
+        boolean goesOn = below(i).filter(Row::isCounted)
+                .filter(row -> row.firstCount() == cuts.next())
+                .isPresent();
+        return ends && !inTag && goesOn && (cuts.isOpen() || cuts.isTitled());
     }
 
     /** "[9-16] Heading" without its brackets. */
@@ -153,11 +181,16 @@ final class SheetLayout {
             laid.add(new LaidLine.Builder().add("", row.line(), 0).line().as(LineKind.SECTION));
         }
         cuts.count(group);
+        written += (int) group.counts().stream().filter(Count::isWhole).count();
     }
 
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
+        if (SequenceReader.isNote(row.line())) {
+            laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
+            return i;
+        }
         boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
         if (open && LoneAnd.isLone(row)) {
             Optional<LaidLine> both = LoneAnd.joined(laid.get(laid.size() - 1), row);
@@ -197,6 +230,7 @@ final class SheetLayout {
     private boolean isHeading(int i) {
         Optional<Row> below = below(i);
         return !inTag
+                && !cuts.isTitled()
                 && below.filter(Row::isCounted)
                         .filter(row -> cuts.mayBegin(row.firstCount()))
                         .isPresent();
@@ -204,8 +238,12 @@ final class SheetLayout {
 
     /** A line that is danced without counts takes those that it usually has; a note is none. */
     private LaidLine uncounted(Row row, int i) {
-        boolean repeat = RepeatCall.read(row.line().text(), 0).isPresent();
-        boolean alone = !hasCountsInSection(i);
+        Optional<RepeatCall> call = RepeatCall.read(row.line().text(), 0);
+        if (call.filter(again -> again.isOfAll(written)).isPresent()) {
+            return LaidLine.whole(row.line()).as(LineKind.REPEAT);
+        }
+        boolean repeat = call.isPresent();
+        boolean alone = !over && !hasCountsInSection(i);
         if (row.kind() == LineKind.OTHER && (repeat || alone)) {
             int first = cuts.next();
             int room = cuts.countsInSection() - (first - 1) % cuts.countsInSection();

@@ -12,9 +12,14 @@ final class WeightWords {
         this.draft = draft;
     }
 
+    /** "Onto the ball of R"; "on 8" and "on count 8" tell a place, and no length. */
     boolean onto() {
         terms.advance();
         terms.skip(Kind.FILLER);
+        if (terms.at(Kind.NUMBER) || (terms.at(Kind.COUNT) && terms.nextIs(Kind.NUMBER))) {
+            terms.skipWords(Kind.COUNT, Kind.NUMBER);
+            return true;
+        }
         if (terms.at(Kind.PART, "ball") && draft.hasVerb()) {
             draft.part("ball");
         }

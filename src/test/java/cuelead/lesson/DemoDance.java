@@ -1,7 +1,14 @@
 package cuelead.lesson;
 
+import cuelead.dance.CountOne;
+import cuelead.dance.CountRate;
 import cuelead.dance.Dance;
+import cuelead.dance.Metre;
+import cuelead.plan.Laying;
+import cuelead.plan.Timeline;
 import cuelead.sheet.SheetReader;
+import cuelead.time.BeatGrid;
+import cuelead.time.Tempo;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -40,6 +47,14 @@ final class DemoDance {
                     """).dance().orElseThrow();
 
     private DemoDance() {}
+
+    /** A dance over five minutes of even beats at 100 a minute, from the 17th (in waltz the 25th) on. */
+    static Timeline laid(Dance dance) {
+        Metre metre = dance.header().metre();
+        BeatGrid grid = BeatGrid.steady(new Tempo(100), 0.5, 500, metre.beatsInBar());
+        CountOne first = new CountOne.Intro(metre == Metre.SIXES ? 24 : 16);
+        return Timeline.lay(dance, grid, new Laying(first, CountRate.ONE, 300, Laying.UNTIL_THE_MUSIC_ENDS));
+    }
 
     private static Dance read(String name) {
         try {
