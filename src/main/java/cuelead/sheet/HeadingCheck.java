@@ -59,7 +59,8 @@ final class HeadingCheck {
                 .ifPresent(call -> tell(
                         section,
                         line,
-                        "\"" + call.row().figure().name() + "\" to the " + call.feet().get(0).word()));
+                        "\"" + call.row().figure().name() + "\" to the "
+                                + call.feet().get(0).word()));
         List<HeadingTurns.Named> named = HeadingTurns.named(section.heading(), phrases);
         if (!HeadingTurns.areTurned(named, section.steps())) {
             tell(section, line, named.size() == 1 ? named.get(0).words() : "these turns");

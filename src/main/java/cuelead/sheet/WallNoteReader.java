@@ -101,7 +101,10 @@ final class WallNoteReader {
     /** "Dance A, B and C 1-2": counts of the third section. */
     private boolean isLetteredRange(int at) {
         boolean letter = tokens.get(at).is(Kind.WORD) && tokens.get(at).text().matches("[a-h]");
-        return letter && number(at + 1).orElse(0) == 1 && isDash(at + 2) && number(at + 3).isPresent();
+        return letter
+                && number(at + 1).orElse(0) == 1
+                && isDash(at + 2)
+                && number(at + 3).isPresent();
     }
 
     private boolean isTime(int at) {
