@@ -14,7 +14,7 @@ final class CallLines implements View {
     private final Surroundings surroundings;
     private int version = 1;
     private Follower follower = new Follower(List.of());
-    private PassLines pass = PassLines.NONE;
+    private String pass = "";
     private double toldToSeconds;
 
     /** @param fromSeconds where in the song what plays begins */
@@ -27,9 +27,9 @@ final class CallLines implements View {
     public void follow(Moment moment) {
         Heard heard = moment.heard();
         double songSeconds = heard.songSeconds();
-        if (!moment.pass().equals(pass)) {
-            pass = moment.pass();
-            surroundings.out().println(pass.now());
+        if (!moment.pass().now().equals(pass)) {
+            pass = moment.pass().now();
+            surroundings.out().println(pass + ", " + moment.pass().left());
         }
         if (heard.version() != version) {
             version = heard.version();

@@ -34,7 +34,7 @@ record DancePlace(
     private static DancePlace during(Timeline timeline, DancedCount count) {
         Run run = count.run();
         return new DancePlace(
-                run.isTag() ? "Tag after wall " + run.wall() : wall(timeline, run),
+                name(timeline, run),
                 Told.facing(count.facingAfter()),
                 count.section().name(),
                 count.section().heading(),
@@ -56,6 +56,14 @@ record DancePlace(
                 "",
                 Eight.before(counts, timeline.dance().header().metre().countsInSection()),
                 WallEnd.first(timeline));
+    }
+
+    private static String name(Timeline timeline, Run run) {
+        return switch (run.kind()) {
+            case WALL -> wall(timeline, run);
+            case TAG -> "Tag after wall " + run.wall();
+            case ENDING -> "Ending";
+        };
     }
 
     private static String wall(Timeline timeline, Run run) {

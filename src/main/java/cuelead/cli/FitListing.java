@@ -22,7 +22,7 @@ final class FitListing {
 
     static List<String> lines(Timeline timeline, String music) {
         List<String> lines = new ArrayList<>();
-        String ending = PlanListing.ending(timeline, music);
+        String ending = SongEnd.of(timeline, music);
         if (timeline.ending().last().isEmpty()) {
             return List.of(ending);
         }
@@ -67,7 +67,7 @@ final class FitListing {
     private static String finish(SongFit.Finish finish) {
         DancedCount count = finish.count();
         Run run = count.run();
-        String where = run.isTag() ? "the tag after wall " + run.wall() : "wall " + run.wall();
+        String where = SongEnd.where(run);
         String written = finish.written().isNone()
                 ? " (nothing turns there)"
                 : " instead of " + ReadListing.turn(finish.written());

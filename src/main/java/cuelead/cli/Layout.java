@@ -166,12 +166,11 @@ record Layout(int columns, int rows, KeyHelp keys) {
                 .toList();
     }
 
-    /** With the time in the song; the rounds of a lesson have none that means anything. */
+    /** With the time in the song; in a lesson, whose rounds go back and forth in it, with how long that still goes. */
     private String title(Scene scene) {
-        if (!scene.pass().now().isEmpty()) {
-            return scene.title();
-        }
-        String time = Told.minutesAndSeconds(scene.songSeconds()) + " of " + Told.minutesAndSeconds(scene.endSeconds());
+        String place =
+                Told.minutesAndSeconds(scene.songSeconds()) + " of " + Told.minutesAndSeconds(scene.endSeconds());
+        String time = scene.pass().left().isEmpty() ? place : scene.pass().left();
         int room = width() - time.length() - BETWEEN.length();
         if (room < 1) {
             return time;

@@ -26,19 +26,18 @@ final class LessonListing {
         out.println();
         out.println(" pass  begins  counts/min  what");
         double seconds = 0;
-        int number = 0;
         for (PassLength pass : walkthrough.lengths()) {
-            number++;
             out.printf(
                     Locale.ROOT,
                     "%5d %7s %11d  %s%n",
-                    number,
+                    pass.number(),
                     Told.minutesAndSeconds(seconds),
                     Math.round(pass.tempo().beatsPerMinute()),
                     lines.line(pass.pass()));
             seconds += pass.seconds();
         }
         out.println();
-        out.println("All of it takes " + Told.minutesAndSeconds(seconds) + " minutes.");
+        String what = walkthrough.lesson().isWhole() ? "All of it" : "This";
+        out.println(what + " takes " + Told.inWords(seconds) + ".");
     }
 }

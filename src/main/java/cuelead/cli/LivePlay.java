@@ -118,7 +118,7 @@ final class LivePlay {
         }
     }
 
-    private Moment moment(Steered live) {
+    private Moment moment(Steered live) throws Refused {
         boolean isNew = System.nanoTime() - noticeNanos < NOTICE_NANOS;
         PlayState state = live.state();
         return new Moment(

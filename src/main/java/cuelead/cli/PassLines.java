@@ -5,8 +5,9 @@ package cuelead.cli;
  *
  * @param now  the pass that is gone through; empty where no lesson is given
  * @param next what comes after it; empty where the dance says that itself
+ * @param left how long the lesson still goes
  */
-record PassLines(String now, String next) {
+record PassLines(String now, String next, String left) {
     /** No lesson is given. */
-    static final PassLines NONE = new PassLines("", "");
+    static final PassLines NONE = new PassLines("", "", "");
 }

@@ -3,7 +3,6 @@ package cuelead.cli;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.plan.CallPlan;
-import cuelead.plan.DancedCount;
 import cuelead.plan.LeftOut;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
@@ -13,7 +12,6 @@ import cuelead.practice.Wish;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** A call plan to be read: wall by wall what is called when, what was left out and why, and how the music ends. */
 final class PlanListing {
@@ -72,7 +70,7 @@ final class PlanListing {
 
     private String facing(int wall) {
         return practice.timeline().runs().stream()
-                .filter(run -> !run.isTag() && run.wall() == wall)
+                .filter(run -> run.isWall() && run.wall() == wall)
                 .findFirst()
                 .map(PlanListing::facing)
                 .orElse("");
@@ -131,19 +129,6 @@ final class PlanListing {
 
     /** How the music leaves the dancers, in one sentence. */
     static String ending(Practice practice) {
-        return ending(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
-    }
-
-    static String ending(Timeline timeline, String music) {
-        Optional<DancedCount> last = timeline.ending().last();
-        if (last.isEmpty()) {
-            return music + " ends before count 1.";
-        }
-        Run run = last.get().run();
-        String where = run.isTag() ? "the tag after wall " + run.wall() : "wall " + run.wall();
-        String facing = ", facing " + Told.facing(timeline.ending().facing()) + ".";
-        return timeline.ending().isWhole()
-                ? music + " ends with the last count of " + where + facing
-                : music + " ends in " + where + ", on count " + last.get().countInRun() + facing;
+        return SongEnd.of(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
     }
 }

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.plan.SongCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Problem;
@@ -76,6 +77,9 @@ final class PracticeStart {
     /** The problems of sheet, song and beats, and the words that the voice cannot say. */
     List<Problem> findings(Practice practice) {
         List<Problem> all = new ArrayList<>(practice.problems());
+        practice.song()
+                .ifPresent(song -> all.addAll(
+                        SongCheck.check(practice.timeline(), wish.sheet().toString())));
         for (String words : practice.plan().unspeakable()) {
             all.add(new Problem(
                     Problem.Severity.WARNING,

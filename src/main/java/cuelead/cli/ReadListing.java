@@ -5,6 +5,7 @@ import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;
 import cuelead.dance.Foot;
 import cuelead.dance.Metre;
+import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
@@ -149,8 +150,25 @@ final class ReadListing {
         }
         dance.ending().ifPresent(ending -> {
             out.println();
-            out.println("Ending: " + ending);
+            out.println(SongEnd.told(ending));
+            ending.part().ifPresent(this::steps);
         });
+    }
+
+    private void steps(Part part) {
+        for (Section section : part.sections()) {
+            for (Step step : section.steps()) {
+                out.println(row(
+                        step.count().label(),
+                        step.foot().map(Foot::word).orElse(""),
+                        what(step),
+                        turn(step.turn()),
+                        "",
+                        weight(step.weightAfter()),
+                        CallWords.of(section, step),
+                        CallWords.headAt(section, step).orElse("")));
+            }
+        }
     }
 
     private static String after(List<Integer> walls) {

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.dance.CountOne;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;
+import cuelead.dance.Ending;
 import cuelead.dance.Foot;
 import cuelead.dance.Header;
 import cuelead.dance.Metre;
@@ -112,7 +113,7 @@ final class ReadTsv {
             tags.add(tag.part().counts() + " counts" + (walls.isEmpty() ? "" : " after wall " + walls));
         }
         fact("tags", tags.isEmpty() ? "none" : String.join("; ", tags));
-        fact("ending", dance.ending().orElse("none"));
+        fact("ending", dance.ending().map(Ending::words).orElse("none"));
     }
 
     private void fact(String key, String value) {

@@ -25,7 +25,7 @@ interface Steered {
     PlayState state();
 
     /** Where a lesson is. */
-    PassLines pass();
+    PassLines pass() throws Refused;
 
     /** The keys that it obeys. */
     KeyHelp keys();

@@ -21,6 +21,15 @@ final class Told {
         return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
     }
 
+    /** {@code 17 minutes 31 seconds}, {@code 37 seconds}: to the nearest. */
+    static String inWords(double seconds) {
+        long whole = Math.round(seconds);
+        if (whole < 60) {
+            return number(whole, "second");
+        }
+        return number(whole / 60, "minute") + (whole % 60 == 0 ? "" : " " + number(whole % 60, "second"));
+    }
+
     /** {@code 3 o'clock}, on a diagonal {@code 1:30}. */
     static String facing(Facing facing) {
         String clock = facing.clock();

@@ -10,13 +10,14 @@ import cuelead.lesson.PieceWords;
 import cuelead.lesson.UsualLesson;
 import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
-import cuelead.practice.Delays;
+import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.Track;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,7 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Makes a lesson of the dance and plays it, pass by pass: each section alone and slow, then joined to those"
-                    + " before it, then each wall, tags and restarts alone, then to the music.",
+                    + " before it, then each wall, then tags, restarts and changes of parts alone, then to the music.",
             "Each pass says what comes and counts in. Keys: right (or Page Down, as a presenter's clicker sends) skips to"
                     + " the next pass, left goes back, Enter begins the pass again, - and + begin it again slower or"
                     + " faster, space pauses, q quits."
@@ -46,7 +47,7 @@ import picocli.CommandLine.Option;
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --print",
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --save my-lesson.txt",
             "  cuelead walkthrough my-sheet.txt my-song.mp3 --lesson my-lesson.txt",
-            "  cuelead walkthrough my-sheet.txt my-song.mp3 -o at-home.mp3 --pass 2"
+            "  cuelead walkthrough my-sheet.txt my-song.mp3 -o at-home.mp3 --pass 2-4"
         })
 final class WalkthroughCommand implements Callable<Integer> {
     private final Surroundings surroundings;
@@ -69,8 +70,12 @@ final class WalkthroughCommand implements Callable<Integer> {
             description = "Write the lesson as a text file, one pass a line, and play nothing.")
     private Optional<Path> saved;
 
-    @Option(names = "--pass", paramLabel = "N", description = "Only this pass of the lesson, as --print numbers them.")
-    private Optional<Integer> onlyPass;
+    @Option(
+            names = "--pass",
+            paramLabel = "N",
+            converter = PassNumbers.Converter.class,
+            description = "Only these passes of the lesson, as --print numbers them: 4, or 2-4, or 2,5.")
+    private Optional<PassNumbers> only;
 
     @Option(
             names = {"-o", "--output"},
@@ -102,7 +107,10 @@ final class WalkthroughCommand implements Callable<Integer> {
         if (isPrinted || saved.isPresent() || output.isPresent()) {
             prepareOnly(wish);
         } else {
-            teach(wish);
+            new LiveStart(surroundings, wish, sound).play(practice -> {
+                Walkthrough walkthrough = practice.walkthrough(lesson(practice));
+                return play -> play.teach(walkthrough);
+            });
         }
         return Failures.DONE;
     }
@@ -131,40 +139,16 @@ final class WalkthroughCommand implements Callable<Integer> {
         }
     }
 
-    private void teach(Wish wish) throws Refused, InterruptedException {
-        Delays delays = sound.delays();
-        DeviceChoice choice = sound.choose(surroundings.devices());
-        PracticeStart start = new PracticeStart(surroundings, wish);
-        try (OpenedKeys opened = OpenedKeys.of(surroundings);
-                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
-                Practice practice = start.prepare()) {
-            Walkthrough walkthrough = practice.walkthrough(lesson(practice));
-            LivePlay play = new LivePlay(
-                    surroundings, practice, opening.at(practice.rate()), wish.callsGo(), delays, opened.keys());
-            PlayCommand.CAUTION.forEach(surroundings.err()::println);
-            play.teach(walkthrough);
-            start.remindOfErrors(practice);
-        }
-    }
-
     private Lesson lesson(Practice practice) throws Refused {
         Dance dance = practice.dance();
         Lesson lesson = lessonFile.isPresent()
-                ? read(lessonFile.get(), dance)
+                ? read(lessonFile.get(), practice.timeline())
                 : UsualLesson.of(dance, practice.song().isPresent() ? Pass.Over.MUSIC : Pass.Over.CLICKS);
-        if (onlyPass.isEmpty()) {
-            return lesson;
-        }
-        int passes = lesson.passes().size();
-        if (onlyPass.get() < 1 || onlyPass.get() > passes) {
-            throw new Refused("The lesson has no pass " + onlyPass.get() + ": choose one of 1 to " + passes
-                    + "; --print shows them.");
-        }
-        return new Lesson(List.of(lesson.passes().get(onlyPass.get() - 1)));
+        return only.isPresent() ? only.get().of(lesson) : lesson;
     }
 
-    private Lesson read(Path file, Dance dance) throws Refused {
-        LessonReader.Reading reading = LessonFile.read(file, dance);
+    private Lesson read(Path file, Timeline timeline) throws Refused {
+        LessonReader.Reading reading = LessonFile.read(file, timeline);
         if (reading.lesson().isEmpty()) {
             reading.problems().forEach(problem -> surroundings.err().println(problem.message()));
             throw new Refused(file + " has " + Told.number(reading.problems().size(), "mistake")
@@ -179,7 +163,7 @@ final class WalkthroughCommand implements Callable<Integer> {
         surroundings
                 .err()
                 .println("Wrote " + saved.get() + " ("
-                        + Told.number(lesson.passes().size(), "pass", "passes") + "). Play it with --lesson "
+                        + Told.number(lesson.danced().size(), "pass", "passes") + "). Play it with --lesson "
                         + saved.get() + ".");
     }
 
@@ -194,14 +178,21 @@ final class WalkthroughCommand implements Callable<Integer> {
         target.remindOfLicence(track);
     }
 
-    /** A single pass is named, with its own tempo; a lesson has many, and is told by full speed. */
+    /** Single passes are named; their tempo is theirs where it is one, else that of full speed. */
     private TrackTags tags(Dance dance, Walkthrough walkthrough) {
-        String title = dance.header().title();
-        if (onlyPass.isEmpty()) {
-            return new TrackTags(title, walkthrough.full());
+        List<Tempo> tempos =
+                walkthrough.lengths().stream().map(PassLength::tempo).distinct().toList();
+        Tempo tempo = tempos.size() == 1 ? tempos.get(0) : walkthrough.full();
+        return new TrackTags(dance.header().title() + what(dance, walkthrough.lesson()), tempo);
+    }
+
+    private static String what(Dance dance, Lesson lesson) {
+        if (lesson.isWhole()) {
+            return ", walkthrough";
+        } else if (lesson.danced().size() == 1) {
+            Pass pass = lesson.dancedPasses().get(0);
+            return ", " + new PieceWords(dance).written(pass.piece()) + ", " + LessonWriter.written(pass.pace());
         }
-        PassLength pass = walkthrough.lengths().get(0);
-        return new TrackTags(
-                title + ", " + new PieceWords(dance).written(pass.pass().piece()), pass.tempo());
+        return ", passes " + PassNumbers.told(lesson.danced());
     }
 }

@@ -41,11 +41,14 @@ final class WallEnd {
             return "the dance ends";
         }
         Run next = runs.get(index);
-        if (!next.isTag()) {
+        if (next.isEnding()) {
+            return "ending of " + Told.number(next.counts(), "count");
+        }
+        if (next.isWall()) {
             return wall(next);
         }
         Optional<Run> wall = runs.subList(index, runs.size()).stream()
-                .filter(later -> !later.isTag())
+                .filter(later -> later.isWall())
                 .findFirst();
         return "tag of " + Told.number(next.counts(), "count")
                 + wall.map(later -> ", then " + wall(later)).orElse("");

@@ -33,7 +33,20 @@ final class ClockMarkCheck {
                         of(tag.part(), walls.before(tag, tag.afterWalls().get(0))));
             }
         }
+        dance.ending().ifPresent(ending -> problems.addAll(ofEnding(ending)));
         return problems;
+    }
+
+    /** What the line that tells of the ending says itself, is a claim about the ending. */
+    private List<Problem> ofEnding(Ending ending) {
+        int wall = ending.wall().orElse(0);
+        int counts = ending.countsOf(dance.parts().get(0));
+        if (dance.isPhrased() || ending.part().isEmpty() || wall == 0 || !walls.isKnown(wall, counts)) {
+            return List.of();
+        }
+        return of(ending.part().get(), walls.after(wall, counts)).stream()
+                .filter(problem -> problem.line() != ending.line())
+                .toList();
     }
 
     /** The marks of a part may be told as if it began at the front, or as it begins somewhere in the sequence. */

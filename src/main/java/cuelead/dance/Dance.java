@@ -12,7 +12,7 @@ import java.util.Optional;
  *                 whose one part repeats until the song ends
  * @param tags     danced after certain walls, or where the sequence names them
  * @param restarts walls that are broken off
- * @param ending   how the sheet says to finish, as written
+ * @param ending   how the sheet says to finish
  * @param claims   what the sheet claims about facings, length and walls, for the checker
  */
 public record Dance(
@@ -21,7 +21,7 @@ public record Dance(
         List<String> sequence,
         List<Tag> tags,
         List<Restart> restarts,
-        Optional<String> ending,
+        Optional<Ending> ending,
         Claims claims) {
     public Dance {
         parts = List.copyOf(parts);
@@ -40,7 +40,7 @@ public record Dance(
             List<String> sequence,
             List<Tag> tags,
             List<Restart> restarts,
-            Optional<String> ending) {
+            Optional<Ending> ending) {
         this(header, parts, sequence, tags, restarts, ending, Claims.NONE);
     }
 

@@ -33,6 +33,11 @@ public record Figure(
         }
     }
 
+    /** Whether an instructor has named it. */
+    public boolean isOwn() {
+        return id.startsWith(FigureRow.OWN);
+    }
+
     /** The same figure begun with the other foot: left and right change places, turns go the other way. */
     public Figure mirrored() {
         return new Figure(

@@ -101,6 +101,9 @@ public final class FigureFinder {
     private Optional<Match> match(Way way, List<Step> steps, int first) {
         FigureRow row = way.row();
         Figure danced = way.danced();
+        if (row.livesByItsRhythm() && isSlower(danced, steps)) {
+            return Optional.empty();
+        }
         int variants = 0;
         Turn net = Turn.NONE;
         for (int i = 0; i < steps.size(); i++) {
@@ -149,6 +152,17 @@ public final class FigureFinder {
             case BALL -> direction == Direction.PLACE || direction == Direction.TOGETHER;
             default -> false;
         };
+    }
+
+    private static boolean isSlower(Figure figure, List<Step> steps) {
+        int last = steps.size() - 1;
+        Counts written =
+                steps.get(last).count().offset().minus(steps.get(0).count().offset());
+        Counts usual = figure.pattern()
+                .get(last)
+                .offset()
+                .minus(figure.pattern().get(0).offset());
+        return written.compareTo(usual) > 0;
     }
 
     private static boolean sameRhythm(Figure figure, List<Step> steps) {
@@ -200,8 +214,10 @@ public final class FigureFinder {
     }
 
     private record Match(FigureRun run, int variants) {
+        /** A name that an instructor has given wins against figures of its length. */
         int value(String headingKey) {
-            int length = run.steps() * run.steps() * LENGTH_WEIGHT;
+            int steps = run.figure().isOwn() ? run.steps() + 1 : run.steps();
+            int length = steps * steps * LENGTH_WEIGHT;
             boolean named = headingKey.contains(" " + plain(run.figure().name()) + " ")
                     || run.figure().synonyms().stream().anyMatch(name -> headingKey.contains(" " + plain(name) + " "));
             return length - variants * VARIANT_COST + (named ? HEADING_BONUS : 0);

@@ -1,5 +1,8 @@
 package cuelead.dance;
 
+import java.util.List;
+import java.util.Set;
+
 /**
  * A row of the figure table: a figure and what is known of it.
  *
@@ -28,7 +31,17 @@ public record FigureRow(
         /** A named pattern. */
         FIGURE,
         /** Another name for a pattern that has its own row. */
-        ALIAS
+        ALIAS,
+        /** A pattern that an instructor has named. */
+        OWN
+    }
+
+    /** What the ids of an instructor's own figures begin with. */
+    public static final String OWN = "own ";
+
+    /** A figure of an instructor's own. */
+    public static FigureRow own(Figure figure, Turn netTurn) {
+        return new FigureRow(figure, Kind.OWN, "none", netTurn, false, false, "", "own");
     }
 
     /** The same row with its figure danced otherwise. */
@@ -36,10 +49,17 @@ public record FigureRow(
         return new FigureRow(other, kind, travel, netTurn, freeEnding, freeTurn, sources, status);
     }
 
-    /** Whether it is looked for in steps: patterns of two actions or more that are no alias. */
+    /** Whether it is looked for in steps: patterns of two actions or more that are no alias, and own names. */
     boolean isRecognised() {
-        return kind != Kind.ALIAS && figure.pattern().size() > 1;
+        return kind == Kind.OWN || (kind != Kind.ALIAS && figure.pattern().size() > 1);
     }
+
+    /** Whether it is its quick rhythm that makes it: side, together, side on three whole counts is no shuffle. */
+    boolean livesByItsRhythm() {
+        return List.of(figure.name().split(" ")).stream().anyMatch(TRIPLES::contains);
+    }
+
+    private static final Set<String> TRIPLES = Set.of("shuffle", "chasse", "triple");
 
     /** Whether it is named after the way it travels, against its leading foot: a weave that crosses right goes left. */
     public boolean travelsAgainstItsLead() {

@@ -1,5 +1,7 @@
 package cuelead.dance;
 
+import java.util.List;
+
 /**
  * A figure recognised in the steps of a section.
  *
@@ -13,6 +15,11 @@ public record FigureRun(Figure figure, Foot lead, int firstStep, int steps) {
     /** The figure as it is danced here: itself, or its mirror image when the other foot leads. */
     public Figure danced() {
         return lead == figure.lead() ? figure : figure.mirrored();
+    }
+
+    /** Its steps in the section in which it was recognised. */
+    public List<Step> stepsOf(Section section) {
+        return section.steps().subList(firstStep, endStep());
     }
 
     public int endStep() {

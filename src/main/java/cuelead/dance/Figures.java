@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -52,6 +53,13 @@ public final class Figures {
      */
     public static Figures read(String name, String text) {
         return new Figures(FigureTable.read(name, text));
+    }
+
+    /** These and others, which come first. */
+    public Figures with(List<FigureRow> others) {
+        List<FigureRow> all = new ArrayList<>(others);
+        all.addAll(rows);
+        return new Figures(all);
     }
 
     /** In the order of the table. */

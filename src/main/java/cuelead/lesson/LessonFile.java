@@ -1,6 +1,6 @@
 package cuelead.lesson;
 
-import cuelead.dance.Dance;
+import cuelead.plan.Timeline;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,9 +17,10 @@ public final class LessonFile {
     /**
      * Reads a lesson for a dance.
      *
+     * @param timeline the dance at full speed, over its music where it has any
      * @throws Refused when the file is missing or cannot be read; mistakes in it are problems instead
      */
-    public static LessonReader.Reading read(Path file, Dance dance) throws Refused {
+    public static LessonReader.Reading read(Path file, Timeline timeline) throws Refused {
         if (Files.notExists(file)) {
             throw new Refused("There is no file " + file + ": name a lesson that \"--save\" has written.");
         }
@@ -31,7 +32,7 @@ public final class LessonFile {
                 throw new Refused(file + " is too long for a lesson: name the text file that \"--save\" has written.");
             }
             String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-            return new LessonReader(file.toString(), dance).read(text);
+            return new LessonReader(file.toString(), timeline).read(text);
         } catch (IOException broken) {
             throw new Refused(file + " cannot be read: check the file and its permissions.", broken);
         }

@@ -1,6 +1,6 @@
 package cuelead.lesson;
 
-import cuelead.dance.Dance;
+import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
@@ -10,17 +10,18 @@ import java.util.Optional;
 /** Reads a lesson's text to its end, whatever is wrong in it. */
 public final class LessonReader {
     private final String file;
-    private final Dance dance;
+    private final Timeline timeline;
     private final List<Problem> problems = new ArrayList<>();
 
     /**
      * A lesson for a dance.
      *
-     * @param file as the user named it, for problems
+     * @param file     as the user named it, for problems
+     * @param timeline the dance at full speed, over its music where it has any
      */
-    public LessonReader(String file, Dance dance) {
+    public LessonReader(String file, Timeline timeline) {
         this.file = file;
-        this.dance = dance;
+        this.timeline = timeline;
     }
 
     /**
@@ -38,7 +39,7 @@ public final class LessonReader {
     /** Reads a text; {@code #} begins a comment. */
     public Reading read(String text) {
         List<Pass> passes = new ArrayList<>();
-        PassParser parser = new PassParser(dance);
+        PassParser parser = new PassParser(timeline);
         int number = 0;
         for (String line : text.split("\\R", -1)) {
             number++;

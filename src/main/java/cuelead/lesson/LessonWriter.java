@@ -20,19 +20,21 @@ public final class LessonWriter {
     /** The whole text, a line a pass below a head that explains the words. */
     public String write(Lesson lesson) {
         List<String> lines = new ArrayList<>(head());
-        lesson.passes().forEach(pass -> lines.add(line(pass)));
+        lesson.dancedPasses().forEach(pass -> lines.add(line(pass)));
         return String.join("\n", lines) + "\n";
     }
 
     private List<String> head() {
         return List.of(
                 "# Walkthrough of " + dance.header().title().replace('\n', ' '),
-                "# One pass a line: what, how fast, how often, over clicks or music, which calls. Change it as you like.",
-                "#   what:     section "
-                        + pieces.written(new Piece.OneSection(1)).substring("section ".length())
-                        + " | sections 1 to 3 | wall 2 | tag of wall 2 | restart of wall 3 | dance",
-                "#   how fast: walk (65 %) | steady (80 %) | full | any share such as 72 % | any tempo such as 96 bpm",
-                "#   calls:    words | figures | sections | changes | none; \"fading\" behind it: fewer from wall to wall",
+                "# One pass a line; its parts may stand in any order. Change, move, add or delete lines as you like.",
+                "#   what:      " + pieces.examples(" | "),
+                "#   how fast:  walk (65 %) | steady (80 %) | full | a share such as 70 % | a tempo such as 72",
+                "#   how often: once | twice | 3 times",
+                "#   to what:   clicks | music",
+                "#   calls:     calls words | calls figures | calls sections | calls changes | no calls;",
+                "#              \"fading\" beside it: fewer from wall to wall",
+                "# What a line leaves out is: walk to clicks, full speed to music; once; clicks; calls words.",
                 "");
     }
 
@@ -41,16 +43,26 @@ public final class LessonWriter {
         List<String> fields = new ArrayList<>();
         fields.add(pieces.written(pass.piece()));
         fields.add(written(pass.pace()));
-        fields.add(pass.times() == 1 ? "once" : pass.times() + " times");
+        fields.add(times(pass.times()));
         fields.add(pass.over() == Pass.Over.CLICKS ? "clicks" : "music");
-        if (pass.level() != CallLevel.WORDS || pass.fading() != Fading.STEADY) {
-            fields.add(calls(pass));
+        if (pass.level() != CallLevel.WORDS) {
+            fields.add(
+                    pass.level() == CallLevel.NONE
+                            ? "no calls"
+                            : "calls " + pass.level().word());
+        }
+        if (pass.fading() == Fading.WALL_BY_WALL) {
+            fields.add("calls fading");
         }
         return String.join(", ", fields);
     }
 
-    private static String calls(Pass pass) {
-        return "calls " + pass.level().word() + (pass.fading() == Fading.WALL_BY_WALL ? " fading" : "");
+    private static String times(int times) {
+        return switch (times) {
+            case 1 -> "once";
+            case 2 -> "twice";
+            default -> times + " times";
+        };
     }
 
     /** As a lesson's text has it: "walk", "72 %", "96 bpm". */

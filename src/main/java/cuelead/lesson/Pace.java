@@ -11,6 +11,11 @@ public sealed interface Pace {
 
     Share FULL = new Share(1);
 
+    /** Where none is named: walking to clicks, for slowed music sounds poor below some 70 %; music as it is. */
+    static Pace usual(Pass.Over over) {
+        return over == Pass.Over.CLICKS ? WALK : FULL;
+    }
+
     /** The tempo where full speed is another. */
     Tempo at(Tempo full);
 

@@ -1,7 +1,8 @@
 package cuelead.lesson;
 
+import java.util.Arrays;
 import java.util.Locale;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The paces that have a name. */
 enum PaceName {
@@ -23,12 +24,13 @@ enum PaceName {
         return name().toLowerCase(Locale.ROOT);
     }
 
-    static Optional<PaceName> of(String word) {
-        for (PaceName name : values()) {
-            if (name.word().equals(word)) {
-                return Optional.of(name);
-            }
-        }
-        return Optional.empty();
+    /** All words, for a pattern. */
+    static String choices() {
+        return Arrays.stream(values()).map(PaceName::word).collect(Collectors.joining("|"));
+    }
+
+    /** @param word one of {@link #choices}, in small or capital letters */
+    static PaceName of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT));
     }
 }

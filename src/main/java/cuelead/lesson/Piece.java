@@ -27,6 +27,14 @@ public sealed interface Piece {
     /** The restart of a wall alone, likewise. */
     record RestartOf(int wall) implements Piece {}
 
+    /** Where one part of a phrased dance follows another, likewise: the parts' names. */
+    record PartChange(String from, String to) implements Piece {}
+
+    /** Whether it is about a tag, a restart or a change of parts, and so told by its name. */
+    default boolean isChange() {
+        return this instanceof TagOf || this instanceof RestartOf || this instanceof PartChange;
+    }
+
     /** All of it, as long as the music lasts. */
     record WholeDance() implements Piece {}
 }

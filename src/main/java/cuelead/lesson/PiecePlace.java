@@ -4,9 +4,11 @@ import cuelead.dance.Counts;
 import cuelead.dance.Part;
 import cuelead.lesson.Piece.Joined;
 import cuelead.lesson.Piece.OneSection;
+import cuelead.lesson.Piece.PartChange;
 import cuelead.lesson.Piece.RestartOf;
 import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
+import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
 import cuelead.time.BeatPosition;
@@ -31,19 +33,43 @@ public record PiecePlace(BeatPosition from, BeatPosition to) {
         } else if (piece instanceof Joined joined) {
             return sections(joined.first(), joined.last(), timeline);
         } else if (piece instanceof Wall wall) {
-            return first(timeline, run -> !run.isTag() && run.wall() == wall.wall())
+            return first(timeline, run -> run.isWall() && run.wall() == wall.wall())
                     .map(run -> new PiecePlace(run.start(), endOf(run, timeline)));
         } else if (piece instanceof TagOf tag) {
             return first(timeline, run -> run.isTag() && run.wall() == tag.wall())
-                    .map(run -> around(run.start(), endOf(run, timeline), timeline));
+                    .map(run -> around(run.start(), endOf(run, timeline), timeline))
+                    .or(() -> bridge(tag.wall(), timeline));
         } else if (piece instanceof RestartOf restart) {
             return first(
                             timeline,
                             run -> run.wall() == restart.wall() && run.restart().isPresent())
                     .map(run -> around(endOf(run, timeline), endOf(run, timeline), timeline));
         }
+        if (piece instanceof PartChange change) {
+            return first(timeline, run -> isFollowedBy(change, run, timeline.runs()))
+                    .map(run -> around(endOf(run, timeline), endOf(run, timeline), timeline));
+        }
         Run last = timeline.runs().get(timeline.runs().size() - 1);
         return Optional.of(new PiecePlace(timeline.countOne(), endOf(last, timeline)));
+    }
+
+    /** A tag that comes within its wall. */
+    private static Optional<PiecePlace> bridge(int wall, Timeline timeline) {
+        return first(timeline, run -> run.wall() == wall)
+                .flatMap(run -> timeline.countsOf(run).stream()
+                        .filter(DancedCount::beginsBridge)
+                        .findFirst()
+                        .map(count -> {
+                            Counts length = Counts.of(count.section().length());
+                            return around(count.at(), count.at().plus(timeline.beatsOf(length)), timeline);
+                        }));
+    }
+
+    private static boolean isFollowedBy(PartChange change, Run run, List<Run> runs) {
+        int next = runs.indexOf(run) + 1;
+        return run.part().name().equals(change.from())
+                && next < runs.size()
+                && runs.get(next).part().name().equals(change.to());
     }
 
     private static Optional<PiecePlace> sections(int first, int last, Timeline timeline) {

@@ -6,12 +6,14 @@ import cuelead.dance.Section;
 import cuelead.english.NumberWords;
 import cuelead.lesson.Piece.Joined;
 import cuelead.lesson.Piece.OneSection;
+import cuelead.lesson.Piece.PartChange;
 import cuelead.lesson.Piece.RestartOf;
 import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,8 +46,30 @@ public final class PieceWords {
             return "tag of wall " + tag.wall();
         } else if (piece instanceof RestartOf restart) {
             return "restart of wall " + restart.wall();
+        } else if (piece instanceof PartChange change) {
+            return "change " + change.from() + " to " + change.to();
         }
         return "dance";
+    }
+
+    /** One of each kind that this dance has, for a sentence. */
+    String examples(String between) {
+        List<Piece> examples = new ArrayList<>(List.of(new OneSection(1)));
+        dance.parts().stream()
+                .filter(part -> part.sections().size() > 1)
+                .findFirst()
+                .ifPresent(part -> examples.add(wholePart(part.name())));
+        examples.add(new Wall(2));
+        examples.addAll(Changes.ofParts(dance));
+        examples.addAll(Changes.restarts(dance));
+        examples.addAll(Changes.tags(dance));
+        examples.add(new Piece.WholeDance());
+        return String.join(between, examples.stream().map(this::written).toList());
+    }
+
+    /** Several, for a sentence. */
+    String written(List<Piece> pieces) {
+        return String.join(", ", pieces.stream().map(this::written).toList());
     }
 
     /** As it is announced: "section two", "sections one to three", "tag". */
@@ -60,6 +84,9 @@ public final class PieceWords {
             return "the tag";
         } else if (piece instanceof RestartOf) {
             return "the restart";
+        } else if (piece instanceof PartChange change) {
+            return "part " + change.from().toLowerCase(Locale.ROOT) + " to "
+                    + change.to().toLowerCase(Locale.ROOT);
         }
         return "the whole dance";
     }
@@ -76,14 +103,15 @@ public final class PieceWords {
     }
 
     /** The number of a section that is named in writing, by number or as the sheet names it; empty if there is none. */
-    OptionalInt numberOf(String name) {
+    Optional<Integer> numberOf(String name) {
+        String digits = SpelledNumber.inDigits(name);
         for (int section = 1; section <= sections.size(); section++) {
-            boolean isNumber = !dance.isPhrased() && name.equals(Integer.toString(section));
+            boolean isNumber = !dance.isPhrased() && digits.equals(Integer.toString(section));
             if (isNumber || name.equalsIgnoreCase(sections.get(section - 1).name())) {
-                return OptionalInt.of(section);
+                return Optional.of(section);
             }
         }
-        return OptionalInt.empty();
+        return Optional.empty();
     }
 
     /** What sections can be named, for a sentence: "1 to 4" or "A1, A2, B1". */
@@ -91,6 +119,32 @@ public final class PieceWords {
         return dance.isPhrased()
                 ? String.join(", ", sections.stream().map(Section::name).toList())
                 : "1 to " + sections.size();
+    }
+
+    /** The name of a part in the sheet's spelling; empty if there is none. */
+    Optional<String> partOf(String name) {
+        return dance.parts().stream()
+                .map(Part::name)
+                .filter(name::equalsIgnoreCase)
+                .findFirst();
+    }
+
+    /** The names of all parts, for a sentence. */
+    String parts() {
+        return String.join(", ", dance.parts().stream().map(Part::name).toList());
+    }
+
+    /** All sections of a part, joined. */
+    Piece wholePart(String name) {
+        int before = 0;
+        for (Part part : dance.parts()) {
+            int last = before + part.sections().size();
+            if (part.name().equals(name)) {
+                return last == before + 1 ? new OneSection(last) : new Joined(before + 1, last);
+            }
+            before = last;
+        }
+        throw new IllegalArgumentException("no part " + name);
     }
 
     /** Whether both stand in one part. */

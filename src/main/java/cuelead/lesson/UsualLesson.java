@@ -2,26 +2,22 @@ package cuelead.lesson;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Part;
-import cuelead.dance.Restart;
-import cuelead.dance.Tag;
 import cuelead.lesson.Pass.Over;
 import cuelead.lesson.Piece.Joined;
 import cuelead.lesson.Piece.OneSection;
-import cuelead.lesson.Piece.RestartOf;
-import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
 import cuelead.lesson.Piece.WholeDance;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The lesson that is made where the instructor has written none. A dance is long and its sections follow each other, so
  * each section is learned alone and then joined to those before it ("progressive part": Naylor and Briggs 1963, in
  * textbooks of motor learning). How often and how fast is common practice without a source: each section 2 to 4 times
  * at 60-70 % of the tempo, then 75-85 %, then all of it; the whole wall twice without music, the second time at
- * its speed; then each wall, since landmarks change; tags and restarts alone, entered eight counts before; then slowed
+ * its speed; then each wall, since landmarks change; changes of parts, restarts and tags alone, entered eight counts before; then slowed
  * music with all calls, then full tempo with calls that fade. Slowed music sounds poor below some 70 %, so walking is
  * done to clicks.
  */
@@ -94,28 +90,11 @@ public final class UsualLesson {
         return facings;
     }
 
+    /** Changes of parts, restarts and each tag where it comes first. */
     private void addChanges() {
-        for (Restart restart : dance.restarts()) {
-            add(new RestartOf(restart.wall()), Pace.STEADY, TIMES_OF_CHANGES, Over.CLICKS);
-        }
-        for (Tag tag : dance.tags()) {
-            firstWallOf(tag).ifPresent(wall -> add(new TagOf(wall), Pace.STEADY, TIMES_OF_CHANGES, Over.CLICKS));
-        }
-    }
-
-    private OptionalInt firstWallOf(Tag tag) {
-        int inSequence = dance.sequence().indexOf(tag.part().name());
-        if (inSequence < 0) {
-            return tag.afterWalls().stream().mapToInt(wall -> wall).findFirst();
-        }
-        long walls = dance.sequence().subList(0, inSequence).stream()
-                .filter(this::isPart)
-                .count();
-        return walls > 0 ? OptionalInt.of((int) walls) : OptionalInt.empty();
-    }
-
-    private boolean isPart(String name) {
-        return dance.parts().stream().anyMatch(part -> part.name().equals(name));
+        Stream.of(Changes.ofParts(dance), Changes.restarts(dance), Changes.firstTags(dance))
+                .flatMap(List::stream)
+                .forEach(change -> add(change, Pace.STEADY, TIMES_OF_CHANGES, Over.CLICKS));
     }
 
     private void add(Piece piece, Pace pace, int times, Over over) {

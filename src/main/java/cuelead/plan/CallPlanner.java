@@ -1,5 +1,6 @@
 package cuelead.plan;
 
+import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,6 +12,11 @@ import java.util.OptionalDouble;
  * and figures, then the rest of the count-in.
  */
 final class CallPlanner {
+    /** A figure's name that is only wished for may come so much before its place, at a loss. */
+    private static final Beats MOST_EARLY = Beats.ONE;
+
+    private static final double EARLY_BEAT_LOSS = 2;
+
     private final Timeline timeline;
     private final Extent extent;
     private final CallSettings settings;
@@ -65,7 +71,12 @@ final class CallPlanner {
     private List<Offer> freeOffers(Cue cue) {
         List<Offer> possible = new ArrayList<>();
         for (Phrase phrase : cue.phrases()) {
-            Offer.of(cue, phrase, cue.lead(), timeline.grid(), words).ifPresent(possible::add);
+            Beats most = phrase.reach() == Phrase.Reach.OR_EARLIER ? MOST_EARLY : Beats.ZERO;
+            for (Beats extra = Beats.ZERO; extra.compareTo(most) <= 0; extra = extra.plus(Beats.HALF)) {
+                Phrase here = phrase.worthLess(extra.toDecimal() * EARLY_BEAT_LOSS);
+                Offer.of(cue, here, cue.lead().plus(extra), timeline.grid(), words)
+                        .ifPresent(possible::add);
+            }
         }
         List<Offer> free = possible.stream()
                 .filter(extent::allows)

@@ -22,6 +22,6 @@ public final class CallWords {
     public static Optional<String> headAt(Section section, Step step) {
         return StepWords.figureOf(section, step)
                 .filter(run -> StepWords.begins(run, section, step))
-                .map((FigureRun run) -> StepWords.headsOf(run).get(0));
+                .map((FigureRun run) -> FigureHeads.of(run).get(0));
     }
 }

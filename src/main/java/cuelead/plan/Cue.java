@@ -30,4 +30,9 @@ record Cue(Call.Kind kind, Need need, DancedCount target, List<Phrase> phrases, 
     Cue {
         phrases = List.copyOf(phrases);
     }
+
+    /** Whether it tells what is to be danced now, and would mislead if it came long before. */
+    boolean isOfTheMoment() {
+        return need == Need.OWN_WORD || need == Need.TURN || need == Need.SECTION;
+    }
 }

@@ -8,6 +8,7 @@ import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -54,7 +55,7 @@ final class Cues {
     /** Right before the first figure: a run-up may be short. */
     private void addTitle() {
         if (extent.title().isPresent() && first.isPresent()) {
-            List<Phrase> title = Phrase.needed(List.of(extent.title().get()));
+            List<Phrase> title = Phrase.needed(List.of(extent.title().get().words()));
             Beats lead = sectionLead(first.get());
             lead = isFigureNamedToo(first.get()) ? lead.plus(Beats.HALF) : lead;
             cues.add(new Cue(Kind.CHANGE, Need.WALL, first.get(), title, lead));
@@ -79,24 +80,37 @@ final class Cues {
         }
         DancedCount start = firstWhole(counts);
         boolean isTitled = extent.title().isPresent() && isOpening(start);
-        if (!run.isTag() && extent.contains(start) && !isTitled) {
+        boolean isNamed = timeline.dance().isPhrased() || !extent.isToldByTitle();
+        if (run.isWall() && extent.contains(start) && !isTitled && isNamed) {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
-        called.stream().filter(Cues::beginsBridge).forEach(this::announceBridge);
+        called.stream().filter(DancedCount::beginsBridge).forEach(this::announceBridge);
         if (level == CallLevel.CHANGES) {
             return;
         }
         for (DancedCount count : called) {
-            boolean isNamed = count.isFirstOfSection() && isFigureNamedToo(count);
-            if (isNamed) {
+            boolean opensSection = count.isFirstOfSection() && isFigureNamedToo(count);
+            if (opensSection) {
                 addSection(count);
             }
-            boolean isSaidWithSection = isNamed && CountCues.hasOwnWords(count);
-            if (level != CallLevel.SECTIONS && !isSaidWithSection) {
-                CountCues.of(count, level, settings.lead()).ifPresentOrElse(cues::add, () -> noteSilence(count));
+            if (level != CallLevel.SECTIONS) {
+                cueOf(count, level, opensSection).ifPresentOrElse(cues::add, () -> noteSilence(count));
             }
         }
+    }
+
+    /** The call of a count, as far as the call of its section does not tell it. */
+    private Optional<Cue> cueOf(DancedCount count, CallLevel level, boolean opensSection) {
+        if (!opensSection) {
+            return CountCues.of(count, level, settings.lead());
+        }
+        if (CountCues.hasOwnWords(count)) {
+            return Optional.empty();
+        }
+        return CountCues.hasTurnToldWithSection(count, level)
+                ? CountCues.plain(count, level, settings.lead())
+                : CountCues.of(count, level, settings.lead());
     }
 
     private void noteSilence(DancedCount count) {
@@ -133,27 +147,25 @@ final class Cues {
     }
 
     /**
-     * Where every word is called, a section is named in place of its first count's word, before that count's turn; else
-     * there is time to name it earlier.
+     * Where every word is called, a section is named in place of its first count's word; else there is time to name it
+     * earlier.
      */
     private Beats leadInFlow(DancedCount count) {
-        if (settings.levelOf(count.run().wall()) != CallLevel.WORDS) {
-            return settings.sectionLead();
-        }
-        boolean isTurnToldToo = !count.turn().isNone() && !CountCues.hasOwnWords(count);
-        return isTurnToldToo ? settings.lead().plus(BETWEEN_CHANGES) : settings.lead();
+        return settings.levelOf(count.run().wall()) == CallLevel.WORDS ? settings.lead() : settings.sectionLead();
     }
 
-    /** With the way faced, where that does not take the time of the words. */
-    private static List<Phrase> wallPhrases(Run run, CallLevel level) {
-        String wall = "wall " + NumberWords.cardinal(run.wall());
+    /** With the way faced, where that does not take the time of the words; of a phrased dance the part. */
+    private List<Phrase> wallPhrases(Run run, CallLevel level) {
+        String wall = timeline.dance().isPhrased()
+                ? "part " + run.part().name().toLowerCase(Locale.ROOT)
+                : "wall " + NumberWords.cardinal(run.wall());
         String facing = TurnWords.wall(run.startFacing());
         return facing.isEmpty() || run.wall() == 1 || level == CallLevel.WORDS
                 ? Phrase.needed(List.of(wall))
                 : Phrase.needed(List.of(wall + " " + facing, wall));
     }
 
-    /** A restart or a tag: told early in its wall, and again before it comes. */
+    /** A restart, a tag or the ending: told early in its wall, and again before it comes. */
     private void announceChange(Run run, Run next) {
         List<DancedCount> after = timeline.countsOf(next);
         if (after.isEmpty()) {
@@ -163,40 +175,41 @@ final class Cues {
         if (!extent.contains(target)) {
             return;
         }
+        boolean isShort = run.counts() <= timeline.dance().header().metre().countsInSection();
         if (run.restart().isPresent()) {
             String early = "restart after " + NumberWords.cardinal(run.counts());
-            announce(target, List.of(early, "restart this wall", "restart"), "restart", wallLead(target));
+            announce(target, isShort ? List.of() : List.of(early, "restart this wall", "restart"), "restart");
         }
-        if (next.isTag() && !run.isTag()) {
-            announce(target, List.of("tag after this wall", "tag this wall", "tag"), "tag", wallLead(target));
+        if (next.isEnding()) {
+            String early = "ending after " + NumberWords.cardinal(run.counts());
+            announce(target, isShort ? List.of() : List.of(early, "ending this wall", "ending"), "ending");
         }
-    }
-
-    /** Whether a tag begins here that comes within its wall. */
-    private static boolean beginsBridge(DancedCount count) {
-        return !count.run().isTag()
-                && count.isFirstOfSection()
-                && count.section().name().startsWith("TAG");
+        if (next.isTag() && run.isWall()) {
+            announce(target, isShort ? List.of() : List.of("tag after this wall", "tag this wall", "tag"), "tag");
+        }
     }
 
     private void announceBridge(DancedCount target) {
         int after = target.countInRun() - 1;
-        List<String> early = List.of("tag after " + NumberWords.cardinal(after), "tag this wall", "tag");
-        announce(target, early, "tag", wallLead(target));
+        announce(target, List.of("tag after " + NumberWords.cardinal(after), "tag this wall", "tag"), "tag");
     }
 
-    private void announce(DancedCount target, List<String> early, String again, Beats lead) {
-        cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
+    /** In a wall that is too short for a warning there is none. */
+    private void announce(DancedCount target, List<String> early, String again) {
+        Beats lead = wallLead(target);
+        if (!extent.isToldByTitle() && !early.isEmpty()) {
+            cues.add(new Cue(Kind.CHANGE, Need.EARLY_WARNING, target, Phrase.needed(early), lead));
+        }
         cues.add(new Cue(Kind.CHANGE, Need.ANNOUNCEMENT, target, Phrase.needed(List.of(again)), lead));
     }
 
     /** A new section by its first figure, in the last counts of the one before. */
     private void addSection(DancedCount count) {
         boolean isAmongWords = settings.levelOf(count.run().wall()) == CallLevel.WORDS && !isOpening(count);
-        Optional<List<String>> heads =
-                isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
-        Beats lead = sectionLead(count);
-        heads.ifPresent(words -> cues.add(new Cue(Kind.SECTION, Need.SECTION, count, Phrase.needed(words), lead)));
+        List<Phrase> heads = isAmongWords ? CountCues.shortSectionHeadsOf(count) : CountCues.sectionHeadsOf(count);
+        if (!heads.isEmpty()) {
+            cues.add(new Cue(Kind.SECTION, Need.SECTION, count, heads, sectionLead(count)));
+        }
     }
 
     private boolean isOpening(DancedCount count) {

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param earliestSeconds nothing is said before this time of the song
  * @param title           how it is announced first, in place of its wall; empty = as a dance is
  */
-public record Extent(BeatPosition from, Optional<BeatPosition> to, double earliestSeconds, Optional<String> title) {
+public record Extent(BeatPosition from, Optional<BeatPosition> to, double earliestSeconds, Optional<Title> title) {
     /** Nothing is said in the first moments of the music: a clip begins a little before it is heard. */
     public static final double EARLIEST_SECONDS = 0.05;
 
@@ -32,6 +32,11 @@ public record Extent(BeatPosition from, Optional<BeatPosition> to, double earlie
     /** The first count that is called for; empty when none is danced. */
     public Optional<DancedCount> first(Timeline timeline) {
         return timeline.counts().stream().filter(this::contains).findFirst();
+    }
+
+    /** Whether its title has told what else would be told before it: a restart, a tag, and which wall comes then. */
+    boolean isToldByTitle() {
+        return title.filter(told -> told.about() == Title.About.A_CHANGE).isPresent();
     }
 
     /** Whether a call can be made. */

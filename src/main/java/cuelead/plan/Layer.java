@@ -25,6 +25,7 @@ final class Layer {
     private final Dance dance;
     private final BeatGrid grid;
     private final Laying laying;
+    private final Optional<EndingPlace> ending;
     private final List<Run> runs = new ArrayList<>();
     private final List<DancedCount> counts = new ArrayList<>();
     private BeatPosition next;
@@ -33,13 +34,27 @@ final class Layer {
     private boolean lastRunWhole = true;
 
     Layer(Dance dance, BeatGrid grid, Laying laying) {
+        this(dance, grid, laying, Optional.empty());
+    }
+
+    private Layer(Dance dance, BeatGrid grid, Laying laying, Optional<EndingPlace> ending) {
+        this.ending = ending;
         this.dance = dance;
         this.grid = grid;
         this.laying = laying;
         this.next = positionOf(laying.countOne()).plus(laying.moved());
     }
 
+    /** First without the ending, which shows where it comes, and then with it. */
     Timeline lay() {
+        Timeline goingOn = layAll();
+        boolean isFinished = laying.finish() == Laying.Finish.WITH_THE_ENDING;
+        Optional<EndingPlace> place = isFinished ? EndingPlace.in(goingOn) : Optional.empty();
+        return place.map(found -> new Layer(dance, grid, laying, place).layAll())
+                .orElse(goingOn);
+    }
+
+    private Timeline layAll() {
         if (dance.isPhrased()) {
             layPhrased();
         } else {
@@ -72,7 +87,7 @@ final class Layer {
     private void layWalls() {
         Part part = dance.parts().get(0);
         for (int wall = 1; wall <= laying.mostWalls() && !musicEnded; wall++) {
-            layRun(Run.Kind.WALL, wall, part, restartOn(wall));
+            layWall(wall, part);
             for (Tag tag : dance.tags()) {
                 boolean atEnd = !WallPart.isWithin(tag, part.counts());
                 if (tag.afterWalls().contains(wall) && atEnd && !musicEnded) {
@@ -96,7 +111,7 @@ final class Layer {
             }
             if (part.isPresent()) {
                 wall++;
-                layRun(Run.Kind.WALL, wall, part.get(), restartOn(wall));
+                layWall(wall, part.get());
             } else if (tag.isPresent()) {
                 layRun(Run.Kind.TAG, wall, tag.get(), Optional.empty());
             } else {
@@ -109,10 +124,30 @@ final class Layer {
         return dance.restarts().stream().filter(r -> r.wall() == wall).findFirst();
     }
 
+    /** The wall of the ending is danced as far as that says; then the ending, and nothing behind it. */
+    private void layWall(int wall, Part part) {
+        Optional<EndingPlace> here = ending.filter(place -> place.wall() == wall);
+        if (here.isEmpty()) {
+            layRun(Run.Kind.WALL, wall, part, restartOn(wall));
+            return;
+        }
+        WallPart whole = WallPart.of(dance, part, wall, Optional.empty());
+        int counts = Math.min(here.get().counts(), whole.counts());
+        if (counts > 0) {
+            lay(Run.Kind.WALL, wall, new WallPart(whole.part(), counts), Optional.empty());
+        }
+        layRun(Run.Kind.ENDING, wall, here.get().part(), Optional.empty());
+        musicEnded = true;
+    }
+
     private void layRun(Run.Kind kind, int wall, Part written, Optional<Restart> restart) {
-        WallPart danced = kind == Run.Kind.TAG
-                ? new WallPart(written, written.counts())
-                : WallPart.of(dance, written, wall, restart);
+        WallPart danced = kind == Run.Kind.WALL
+                ? WallPart.of(dance, written, wall, restart)
+                : new WallPart(written, written.counts());
+        lay(kind, wall, danced, restart);
+    }
+
+    private void lay(Run.Kind kind, int wall, WallPart danced, Optional<Restart> restart) {
         Part part = danced.part();
         Run run = new Run(kind, wall, part, danced.counts(), next, facing, restart);
         if (grid.secondsAt(run.start()) > laying.endSeconds() && !runs.isEmpty()) {

@@ -13,14 +13,29 @@ import java.util.function.DoubleUnaryOperator;
  * @param endSeconds the end of the music; no count falls after it
  * @param mostWalls  the most walls that are danced
  * @param moved      how much later than {@code countOne} says the whole dance is danced; below zero = earlier
+ * @param finish     whether the sheet's ending is danced
  */
-public record Laying(CountOne countOne, CountRate countRate, double endSeconds, int mostWalls, Beats moved) {
+public record Laying(
+        CountOne countOne, CountRate countRate, double endSeconds, int mostWalls, Beats moved, Finish finish) {
     /** More walls than any song has. */
     public static final int UNTIL_THE_MUSIC_ENDS = 100_000;
 
     /** A dance that begins where {@code countOne} says. */
     public Laying(CountOne countOne, CountRate countRate, double endSeconds, int mostWalls) {
-        this(countOne, countRate, endSeconds, mostWalls, Beats.ZERO);
+        this(countOne, countRate, endSeconds, mostWalls, Beats.ZERO, Finish.GOING_ON);
+    }
+
+    /** What is done at the end. */
+    public enum Finish {
+        /** Walls follow each other until the music ends. */
+        GOING_ON,
+        /** The ending comes where the sheet says, or in the last wall that leaves room for it. */
+        WITH_THE_ENDING
+    }
+
+    /** The same with the sheet's ending. */
+    public Laying withTheEnding() {
+        return new Laying(countOne, countRate, endSeconds, mostWalls, moved, Finish.WITH_THE_ENDING);
     }
 
     public Laying {
@@ -34,12 +49,12 @@ public record Laying(CountOne countOne, CountRate countRate, double endSeconds, 
 
     /** The same, so much later again. */
     public Laying movedBy(Beats more) {
-        return new Laying(countOne, countRate, endSeconds, mostWalls, moved.plus(more));
+        return new Laying(countOne, countRate, endSeconds, mostWalls, moved.plus(more), finish);
     }
 
     /** The same with music that ends at another time. */
     public Laying until(double otherEndSeconds) {
-        return new Laying(countOne, countRate, otherEndSeconds, mostWalls, moved);
+        return new Laying(countOne, countRate, otherEndSeconds, mostWalls, moved, finish);
     }
 
     /**
@@ -51,11 +66,11 @@ public record Laying(CountOne countOne, CountRate countRate, double endSeconds, 
         CountOne first = countOne instanceof CountOne.AtSeconds at
                 ? new CountOne.AtSeconds(seconds.applyAsDouble(at.songSeconds()))
                 : countOne;
-        return new Laying(first, countRate, seconds.applyAsDouble(endSeconds), mostWalls, moved);
+        return new Laying(first, countRate, seconds.applyAsDouble(endSeconds), mostWalls, moved, finish);
     }
 
     /** The same, from another first count. */
     public Laying from(CountOne other) {
-        return new Laying(other, countRate, endSeconds, mostWalls);
+        return new Laying(other, countRate, endSeconds, mostWalls, Beats.ZERO, finish);
     }
 }

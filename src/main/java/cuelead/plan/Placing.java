@@ -13,14 +13,22 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Finds the time of the calls that must be made. The sheet's own words come first; then the last first: each takes the cheapest free place, near its lead and in
- * its fullest words that are not too long, so that where time is short it is the earlier call that comes earlier, and
- * calls are heard in the order of their counts. Early warnings take what is left of their wall.
+ * Finds the time of the calls that must be made. The sheet's own words come first; then turns and sections, the last first:
+ * each takes the cheapest free place, near its lead and in its fullest words that are not too long, so that where time is
+ * short it is the earlier call that comes earlier. None of them comes long before what it tells: rather is it left out.
+ * Then walls, restarts and tags, before the calls of the count that they are for; early warnings take what is left of their
+ * wall.
  */
 final class Placing {
     private static final Beats MOST_EXTRA_LEAD = Beats.of(12);
-    /** The sheet's own words are wanted at their count. */
-    private static final Beats MOST_EXTRA_LEAD_OF_OWN_WORDS = Beats.ONE;
+    /** The sheet's own words are wanted at their count; a turn that is called much too early is danced too early. */
+    private static final Beats MOST_EXTRA_OF_OWN_WORDS = Beats.ONE;
+
+    private static final Beats MOST_EXTRA_OF_TURNS = Beats.of(2);
+    /** Where beats are short: a class does not forget a call within a second. */
+    private static final double REMEMBERED_SECONDS = 1;
+    /** Calls for beats as close as this stand in each other's way. */
+    private static final Beats NEAR = Beats.of(8);
     /** A beat earlier than wanted costs 1; saying the next shorter words costs this. */
     private static final double SHORTER_WORDS_COST = 0.8;
     /** Words longer than a beat take the place of others' words; each beat more costs this. */
@@ -30,6 +38,7 @@ final class Placing {
 
     private static final Comparator<Cue> LAST_FIRST = Comparator.<Cue, Boolean>comparing(
                     cue -> cue.need() != Cue.Need.OWN_WORD)
+            .thenComparing(cue -> !cue.isOfTheMoment())
             .thenComparing(cue -> cue.need() == Cue.Need.EARLY_WARNING)
             .thenComparing(cue -> cue.target().at(), Comparator.reverseOrder())
             .thenComparing(Cue::need);
@@ -62,8 +71,8 @@ final class Placing {
     record Placed(List<Offer> offers, List<LeftOut> leftOut) {}
 
     /**
-     * Places every cue that is more than a wish. Where one finds no room, all that is
-     * said in its wall is said in fewer words, and everything is placed anew.
+     * Places every cue that is more than a wish. Where one finds no room, all that is said around it is said in fewer
+     * words, and everything is placed anew.
      *
      * @param taken when nothing can be said; is left as it is
      */
@@ -88,17 +97,18 @@ final class Placing {
                 .toList();
     }
 
-    /** Whether a cue is for the wall of another, or for the wall before it, in which the other may be called. */
-    private boolean isNear(Cue cue, Cue other) {
-        int runs = timeline.runs().indexOf(other.target().run())
-                - timeline.runs().indexOf(cue.target().run());
-        return runs == 0 || runs == 1;
+    private static boolean isNear(Cue cue, Cue other) {
+        Beats apart = cue.target().at().compareTo(other.target().at()) > 0
+                ? cue.target().at().since(other.target().at())
+                : other.target().at().since(cue.target().at());
+        return apart.compareTo(NEAR) <= 0;
     }
 
     private void place(Cue cue) {
         List<Offer> offers = cue.need() == Cue.Need.EARLY_WARNING ? earlyOffers(cue) : offers(cue);
         Optional<Offer> best = offers.stream()
                 .filter(extent::allows)
+                .filter(offer -> cue.isOfTheMoment() || isBeforeItsMoment(offer))
                 .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
                 .min(Comparator.comparingDouble(this::costOf));
         if (best.isPresent()) {
@@ -113,6 +123,15 @@ final class Placing {
         }
     }
 
+    /** "Wall two" is said before what its first count is called. */
+    private boolean isBeforeItsMoment(Offer offer) {
+        return placed.stream()
+                .filter(other -> other.cue().isOfTheMoment())
+                .filter(other ->
+                        other.cue().target().at().equals(offer.cue().target().at()))
+                .allMatch(offer::isBefore);
+    }
+
     private List<Phrase> phrases(Cue cue) {
         List<Phrase> all = cue.phrases();
         return terse.contains(cue) ? all.subList(all.size() - 1, all.size()) : all;
@@ -120,7 +139,7 @@ final class Placing {
 
     private List<Offer> offers(Cue cue) {
         List<Offer> offers = new ArrayList<>();
-        Beats most = cue.need() == Cue.Need.OWN_WORD ? MOST_EXTRA_LEAD_OF_OWN_WORDS : MOST_EXTRA_LEAD;
+        Beats most = mostExtraLead(cue);
         for (Phrase phrase : phrases(cue)) {
             for (Beats extra = Beats.ZERO; extra.compareTo(most) <= 0; extra = extra.plus(Beats.HALF)) {
                 Offer.of(cue, phrase, cue.lead().plus(extra), timeline.grid(), words)
@@ -128,6 +147,18 @@ final class Placing {
             }
         }
         return offers;
+    }
+
+    private Beats mostExtraLead(Cue cue) {
+        if (!cue.isOfTheMoment()) {
+            return MOST_EXTRA_LEAD;
+        }
+        if (cue.need() == Cue.Need.OWN_WORD) {
+            return MOST_EXTRA_OF_OWN_WORDS;
+        }
+        double beats = REMEMBERED_SECONDS * timeline.grid().medianTempo().beatsPerMinute() / 60;
+        Beats remembered = Beats.ofDecimal(Math.ceil(beats * 2) / 2);
+        return remembered.compareTo(MOST_EXTRA_OF_TURNS) > 0 ? remembered : MOST_EXTRA_OF_TURNS;
     }
 
     /** Every half beat from the start of the wall that is to be broken off, or followed by a tag. */
@@ -151,7 +182,7 @@ final class Placing {
         if (offer.cue().need() == Cue.Need.EARLY_WARNING) {
             early = -early;
         }
-        double shorter = offer.cue().phrases().indexOf(offer.phrase()) * SHORTER_WORDS_COST;
+        double shorter = (offer.cue().phrases().get(0).worth() - offer.phrase().worth()) * SHORTER_WORDS_COST;
         double easyBeats = EASY_BEATS.getOrDefault(offer.cue().need(), 1.0);
         double tooLong = Math.max(0, lengthBeats(offer) - easyBeats) * LONG_WORDS_COST;
         return early + shorter + tooLong;

@@ -7,10 +7,10 @@ import cuelead.time.BeatPosition;
 import java.util.Optional;
 
 /**
- * One part danced once: a wall (of a phrased dance: a part of its sequence), or a tag.
+ * One part danced once: a wall (of a phrased dance: a part of its sequence), a tag, or the ending.
  *
- * @param kind        a wall or a tag
- * @param wall        number of the wall, from 1; for a tag, of the wall that it follows
+ * @param kind        a wall, a tag or the ending
+ * @param wall        number of the wall, from 1; for a tag or the ending, of the wall that it follows
  * @param part        what is danced
  * @param counts      how many counts of it are danced when the music lasts: fewer than the part has on a restart
  * @param start       the beat of its first count
@@ -22,7 +22,16 @@ public record Run(
     /** What is danced. */
     public enum Kind {
         WALL,
-        TAG
+        TAG,
+        ENDING
+    }
+
+    public boolean isWall() {
+        return kind == Kind.WALL;
+    }
+
+    public boolean isEnding() {
+        return kind == Kind.ENDING;
     }
 
     public boolean isTag() {

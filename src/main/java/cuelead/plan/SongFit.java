@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param countsOfLast  counts of the last wall or tag that are danced
  * @param isWhole       whether the last one is danced to its end
  * @param endFacing     the way faced when the music ends
- * @param toFront       how to finish facing the front; empty where the dance ends there, or nothing is danced
+ * @param toFront       how to finish facing the front; empty where the dance ends there, with an ending of its own, or nothing is danced
  * @param bpm           counts of the dance a minute, between its first count and its last
  * @param secondsAWall  length of the first wall in seconds
  * @param style         the dance's style, where it tells one
@@ -70,7 +70,7 @@ public record SongFit(
                         .orElse(0),
                 timeline.ending().isWhole(),
                 end,
-                last.filter(count -> !end.equals(Facing.FRONT))
+                last.filter(count -> !end.equals(Facing.FRONT) && !count.run().isEnding())
                         .map(count -> finish(timeline.countsOf(count.run()), end)),
                 bpm,
                 bpm == 0 ? 0 : wallCounts * SECONDS_A_MINUTE / bpm,

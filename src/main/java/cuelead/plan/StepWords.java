@@ -2,23 +2,19 @@ package cuelead.plan;
 
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
-import cuelead.dance.Figure;
 import cuelead.dance.FigureRun;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The short word of a step and the head of a figure, in the trade's words. */
+/** The short word of a step, in the trade's words. */
 final class StepWords {
-    /**
-     * First words of heads that need no side: these figures go forward, back or on the spot, and which foot is free
-     * is known.
-     */
-    private static final Set<String> KNOWN_SIDE =
-            Set.of("walk", "step", "waltz", "rock", "cross", "behind", "out", "and", "heels", "toes", "twist");
+    private static final Set<Action> SIDEWAYS =
+            EnumSet.of(Action.BUMP, Action.SWAY, Action.TWIST, Action.SWIVEL_HEELS, Action.SWIVEL_TOES, Action.SWIVET);
 
     private StepWords() {}
 
@@ -55,31 +51,6 @@ final class StepWords {
         return words;
     }
 
-    /** What the figure is called, side first where the side is news: "right jazz box", then "jazz box". */
-    static List<String> headsOf(FigureRun figure) {
-        String head = figure.figure().callHead();
-        if (Phrase.namesSide(head)) {
-            return List.of(isMirrored(figure) ? Phrase.mirrored(head) : head);
-        }
-        if (KNOWN_SIDE.contains(head.split(" ")[0])) {
-            return List.of(head);
-        }
-        return List.of(figure.lead().word() + " " + head, head);
-    }
-
-    /** Whether the head says the figure's words one by one, as "kick ball change" does. */
-    static boolean headNamesEachAction(Figure figure) {
-        List<String> words =
-                figure.callWords().stream().map(word -> word.split("/")[0]).toList();
-        return words.size() > 1 && String.join(" ", words).equals(figure.callHead());
-    }
-
-    /** Whether the head is one word again and again: "walk walk" before a third "walk" would be a step too many. */
-    static boolean headRepeatsAWord(Figure figure) {
-        return headNamesEachAction(figure)
-                && figure.callWords().stream().distinct().count() == 1;
-    }
-
     private static boolean isMirrored(FigureRun figure) {
         return figure.lead() != figure.figure().lead();
     }
@@ -93,12 +64,13 @@ final class StepWords {
         return word.equals("forward") || word.equals("back") ? List.of("step " + word, word) : plainWords(step);
     }
 
-    /** "bump right", then "bump": to which side the hips go is all that is danced. */
+    /** "bump right", "heels left", then "bump": to which side hips or heels go is all that is danced. */
     private static List<String> plainWords(Step step) {
         String word = plainWord(step);
-        boolean isOfTheHips = step.action() == Action.BUMP || step.action() == Action.SWAY;
         boolean hasSide = step.direction() == Direction.LEFT || step.direction() == Direction.RIGHT;
-        return isOfTheHips && hasSide ? List.of(word + " " + step.direction().word(), word) : List.of(word);
+        return SIDEWAYS.contains(step.action()) && hasSide
+                ? List.of(word + " " + step.direction().word(), word)
+                : List.of(word);
     }
 
     private static String plainWord(Step step) {

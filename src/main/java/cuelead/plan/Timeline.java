@@ -7,6 +7,7 @@ import cuelead.dance.Facing;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
+import cuelead.time.Tempo;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,6 +31,9 @@ public record Timeline(
         List<DancedCount> counts,
         double endSeconds,
         Ending ending) {
+    /** Less music than that behind the last count is how songs end. */
+    public static final double LONG_REST_SECONDS = 8;
+
     public Timeline {
         runs = List.copyOf(runs);
         counts = List.copyOf(counts);
@@ -68,6 +72,11 @@ public record Timeline(
         return new Beats(length.ticks() * 2 / rate.countsInTwoBeats());
     }
 
+    /** How many counts of the dance go in a minute. */
+    public Tempo countTempo() {
+        return new Tempo(grid.medianTempo().beatsPerMinute() * countRate.countsInTwoBeats() / 2);
+    }
+
     /** The counts of one run, in order of time. */
     public List<DancedCount> countsOf(Run run) {
         return counts.stream().filter(count -> count.run().equals(run)).toList();
@@ -76,10 +85,23 @@ public record Timeline(
     /** Number of walls begun. */
     public int walls() {
         return runs.stream()
-                .filter(run -> !run.isTag())
+                .filter(run -> run.isWall())
                 .mapToInt(Run::wall)
                 .max()
                 .orElse(0);
+    }
+
+    /** Music that lies behind the last count that is danced, in seconds. */
+    public double restSeconds() {
+        Run last = runs.get(runs.size() - 1);
+        double end = grid.secondsAt(last.start().plus(beatsOf(Counts.of(last.counts()))));
+        return ending.isWhole() ? Math.max(0, endSeconds - end) : 0;
+    }
+
+    /** Whether a sequence of parts is over long before the music. */
+    public boolean isUsedUp() {
+        boolean isEnding = runs.get(runs.size() - 1).isEnding();
+        return dance.isPhrased() && !isEnding && restSeconds() >= LONG_REST_SECONDS;
     }
 
     /** The count being danced at a time: the last that has begun; empty before count 1. */

@@ -23,7 +23,6 @@ final class TurnWords {
             phrases.add(amountAndSide + " to " + wall);
         }
         phrases.add(amountAndSide);
-        phrases.add(amount(turn));
         return phrases;
     }
 
@@ -42,7 +41,7 @@ final class TurnWords {
         };
     }
 
-    private static String amount(Turn turn) {
+    static String amount(Turn turn) {
         return switch (Math.abs(turn.degrees())) {
             case 45 -> "eighth";
             case 90 -> "quarter";

@@ -52,7 +52,7 @@ record Ground(Dance dance, BeatGrid grid, Laying laying, TimeMap map) {
         Header header = dance.header();
         double end = Math.min(songSeconds, halfAfterLast(grid));
         CountOne countOne = header.countOne().orElseGet(() -> usualIntro(header.metre()));
-        Laying laying = new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS);
+        Laying laying = new Laying(countOne, header.countRate(), end, Laying.UNTIL_THE_MUSIC_ENDS).withTheEnding();
         return new Ground(dance, grid, laying, AS_IT_IS);
     }
 
@@ -80,12 +80,6 @@ record Ground(Dance dance, BeatGrid grid, Laying laying, TimeMap map) {
 
     private static double halfAfterLast(BeatGrid grid) {
         return grid.secondsAt(BeatPosition.atBeat(grid.size() - 1).plus(Beats.HALF));
-    }
-
-    /** How many counts of the dance go in a minute. */
-    Tempo countTempo() {
-        return new Tempo(
-                grid.medianTempo().beatsPerMinute() * laying.countRate().countsInTwoBeats() / 2);
     }
 
     /** The dance laid over the beats. */

@@ -9,6 +9,7 @@ import cuelead.report.Refused;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -27,7 +28,10 @@ public final class LiveWalkthrough {
     private final Outputs outputs;
     private final SampleRate rate;
     private final Underway way;
+    /** All passes of the lesson with every change of pace, also those that are not danced. */
     private final List<Pass> passes;
+    /** The numbers of those that are danced, in order. */
+    private final List<Integer> danced;
     /** The round of each version of what is heard; the first has number 1. */
     private final List<Round> ordered = new ArrayList<>();
 
@@ -41,7 +45,8 @@ public final class LiveWalkthrough {
         this.outputs = outputs;
         rate = rounds.rate();
         passes = new ArrayList<>(rounds.lesson().passes());
-        Round first = rounds.round(1, passes.get(0), 1);
+        danced = rounds.lesson().danced();
+        Round first = firstOf(danced.get(0));
         ordered.add(first);
         way = new Underway(outputs, rate, course(first), first.fromFrame());
     }
@@ -49,12 +54,14 @@ public final class LiveWalkthrough {
     /**
      * Where the lesson is.
      *
-     * @param pass    which pass, from 1
-     * @param passes  how many there are
-     * @param wanted  it
-     * @param repeat  which time, from 1
+     * @param pass        which pass, from 1
+     * @param passes      how many the lesson has
+     * @param wanted      it
+     * @param repeat      which time, from 1
+     * @param next        the pass after it; empty after the last
+     * @param secondsLeft until all has been heard, if nothing is repeated or skipped
      */
-    public record Now(int pass, int passes, Pass wanted, int repeat) {}
+    public record Now(int pass, int passes, Pass wanted, int repeat, Optional<Pass> next, double secondsLeft) {}
 
     /** What leaves the speakers now. */
     public Heard heard() {
@@ -62,9 +69,42 @@ public final class LiveWalkthrough {
     }
 
     /** The pass that leaves the speakers now. */
-    public Now now() {
+    public Now now() throws Refused {
         Round round = heardRound();
-        return new Now(round.pass(), passes.size(), round.wanted(), round.repeat());
+        double ofRound = rate.secondsAt(round.toFrame()) - heard().songSeconds();
+        return new Now(
+                round.pass(),
+                passes.size(),
+                round.wanted(),
+                round.repeat(),
+                numberAfter(round.pass()).map(this::pass),
+                Math.max(0, ofRound) + secondsAfter(round));
+    }
+
+    private double secondsAfter(Round round) throws Refused {
+        double seconds = secondsOf(round.pass(), round.wanted(), round.repeat() + 1);
+        int later = danced.indexOf(round.pass()) + 1;
+        for (int number : danced.subList(later, danced.size())) {
+            seconds += secondsOf(number, pass(number), 1);
+        }
+        return seconds;
+    }
+
+    private double secondsOf(int number, Pass pass, int fromRepeat) throws Refused {
+        double seconds = 0;
+        for (int repeat = fromRepeat; repeat <= pass.times(); repeat++) {
+            seconds += rounds.seconds(number, pass, repeat);
+        }
+        return seconds;
+    }
+
+    private Pass pass(int number) {
+        return passes.get(number - 1);
+    }
+
+    private Optional<Integer> numberAfter(int number) {
+        int next = danced.indexOf(number) + 1;
+        return next < danced.size() ? Optional.of(danced.get(next)) : Optional.empty();
     }
 
     private Round heardRound() {
@@ -72,8 +112,8 @@ public final class LiveWalkthrough {
     }
 
     /** The lesson with every change of pace that was made. */
-    public Lesson lesson() {
-        return new Lesson(passes);
+    Lesson lesson() {
+        return new Lesson(passes, danced);
     }
 
     /** To be called some times a second: makes and orders the next round, and obeys an order that had to wait. */
@@ -118,11 +158,12 @@ public final class LiveWalkthrough {
         if (!round.isLastOfPass()) {
             return Optional.of(rounds.round(round.pass(), round.wanted(), round.repeat() + 1));
         }
-        return round.pass() < passes.size() ? Optional.of(firstOf(round.pass() + 1)) : Optional.empty();
+        Optional<Integer> next = numberAfter(round.pass());
+        return next.isPresent() ? Optional.of(firstOf(next.get())) : Optional.empty();
     }
 
-    private Round firstOf(int pass) throws Refused {
-        return rounds.round(pass, passes.get(pass - 1), 1);
+    private Round firstOf(int number) throws Refused {
+        return rounds.round(number, pass(number), 1);
     }
 
     public boolean isPaused() {
@@ -171,12 +212,12 @@ public final class LiveWalkthrough {
      * @return whether there is one so far on
      */
     public boolean skip(int passes) throws Refused {
-        int pass = Math.max(1, Math.min(this.passes.size(), meant() + passes));
-        boolean isAnother = pass != meant();
-        if (isAnother || passes < 0) {
-            want(firstOf(pass));
+        int meant = danced.indexOf(meant());
+        int wanted = Math.max(0, Math.min(danced.size() - 1, meant + passes));
+        if (wanted != meant || passes < 0) {
+            want(firstOf(danced.get(wanted)));
         }
-        return isAnother;
+        return wanted != meant;
     }
 
     /**
@@ -186,15 +227,18 @@ public final class LiveWalkthrough {
      * @return the pace that it has now; empty where there is none so far, and it goes on
      */
     public Optional<Pace> again(int steps) throws Refused {
-        int pass = meant();
-        Pace before = passes.get(pass - 1).pace();
+        int number = meant();
+        Pace before = pass(number).pace();
         Pace after = stepped(before, steps);
-        if (after.equals(before)) {
+        List<Pass> fromHere = passes.subList(number - 1, passes.size());
+        List<Pass> changed = fromHere.stream()
+                .map(pass -> pass.pace().equals(before) ? pass.at(after) : pass)
+                .toList();
+        if (after.equals(before) || !changed.stream().allMatch(rounds::isPossible)) {
             return Optional.empty();
         }
-        List<Pass> fromHere = passes.subList(pass - 1, passes.size());
-        fromHere.replaceAll(other -> other.pace().equals(before) ? other.at(after) : other);
-        want(firstOf(pass));
+        Collections.copy(fromHere, changed);
+        want(firstOf(number));
         return Optional.of(after);
     }
 
@@ -208,8 +252,9 @@ public final class LiveWalkthrough {
     private int meant() {
         boolean isAskedHeard = way.heardVersion() >= asked;
         return wanted.map(Round::pass)
-                .orElseGet(() ->
-                        isAskedHeard ? now().pass() : ordered.get(asked - 1).pass());
+                .orElseGet(() -> isAskedHeard
+                        ? heardRound().pass()
+                        : ordered.get(asked - 1).pass());
     }
 
     private void want(Round round) throws Refused {

@@ -7,6 +7,7 @@ import cuelead.lesson.Piece;
 import cuelead.lesson.PiecePlace;
 import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
+import cuelead.plan.Title;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -83,7 +84,7 @@ record RoundSpan(
     }
 
     /** What is called: from the beginning of the run-up on. */
-    Extent extent(String title) {
+    Extent extent(Title title) {
         return new Extent(place.from(), to, Math.max(runUpSeconds, Extent.EARLIEST_SECONDS), Optional.of(title));
     }
 }

@@ -9,6 +9,7 @@ import cuelead.lesson.Piece;
 import cuelead.lesson.PieceWords;
 import cuelead.plan.CallSettings;
 import cuelead.plan.Timeline;
+import cuelead.plan.Title;
 import cuelead.report.Refused;
 import cuelead.sound.Balance;
 import cuelead.sound.ClickAt;
@@ -18,7 +19,9 @@ import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Makes the rounds of a lesson, each from beats, calls and clips of its own. Used on one thread. */
 final class Rounds {
@@ -28,6 +31,10 @@ final class Rounds {
     private final TakeMaker overClicks;
     private final PieceWords words;
     private final Tempo full;
+    private final Map<Length, Double> lengths = new HashMap<>();
+
+    /** What the length of a round depends on. */
+    private record Length(Pass pass, int repeat) {}
 
     /** @param usual how the dance is played over its music, or over clicks where it has none */
     Rounds(Lesson lesson, Manner usual, TakeMaker takes) {
@@ -36,7 +43,7 @@ final class Rounds {
         overMusic = takes;
         overClicks = takes.withoutMusic();
         words = new PieceWords(dance());
-        full = usual.ground().countTempo();
+        full = usual.ground().timeline().countTempo();
     }
 
     private Dance dance() {
@@ -58,6 +65,14 @@ final class Rounds {
 
     /** How long a round takes, without making it; parameters as {@link #round}. */
     double seconds(int number, Pass pass, int repeat) throws Refused {
+        Length wanted = new Length(pass, repeat);
+        if (!lengths.containsKey(wanted)) {
+            lengths.put(wanted, secondsOf(number, pass, repeat));
+        }
+        return lengths.get(wanted);
+    }
+
+    private double secondsOf(int number, Pass pass, int repeat) throws Refused {
         RoundSpan span = span(number, pass, repeat, ground(number, pass).timeline());
         return rate().secondsAt(span.toFrame() - span.fromFrame());
     }
@@ -109,13 +124,17 @@ final class Rounds {
                     "Pass " + number + " is danced to music, and there is none: name the song behind the sheet,"
                             + " or write \"clicks\" in the lesson.");
         }
-        double ratio = ratio(pass);
-        if (!Speed.isSpeed(ratio)) {
+        if (!isPossible(pass)) {
             throw new Refused(
                     "Pass " + number + " is danced to music at another tempo than it can be played at: choose 40"
                             + " to 125 % of its own, or clicks.");
         }
-        return usual.ground().at(Speed.of(ratio), rate());
+        return usual.ground().at(Speed.of(ratio(pass)), rate());
+    }
+
+    /** Whether the music of a pass, if it has any, can be played at its pace. */
+    boolean isPossible(Pass pass) {
+        return pass.over() == Over.CLICKS || Speed.isSpeed(ratio(pass));
     }
 
     /** Speed of the music of a pass, 1 = as it was recorded. */
@@ -126,7 +145,7 @@ final class Rounds {
 
     /** Waits until music that is slowed or hurried can be read to its end. */
     void awaitMusic() {
-        boolean isStretched = lesson.passes().stream()
+        boolean isStretched = lesson.dancedPasses().stream()
                 .anyMatch(pass -> pass.over() == Over.MUSIC && Math.abs(ratio(pass) - 1) > 1e-9);
         if (isStretched) {
             overMusic.awaitStrokes();
@@ -164,11 +183,11 @@ final class Rounds {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
-    private String title(Pass pass, int repeat) {
-        if (repeat == 1) {
-            return words.spoken(pass.piece());
-        }
-        return repeat == pass.times() ? "last time" : "again";
+    private Title title(Pass pass, int repeat) {
+        String again = repeat == pass.times() ? "last time" : "again";
+        return new Title(
+                repeat == 1 ? words.spoken(pass.piece()) : again,
+                pass.piece().isChange() ? Title.About.A_CHANGE : Title.About.A_PIECE);
     }
 
     /** Over music as loud as the practice; clicks with their calls are as loud as music would be. */

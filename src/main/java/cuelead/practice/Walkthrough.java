@@ -22,23 +22,23 @@ public final class Walkthrough {
     /**
      * How long a pass takes.
      *
+     * @param number  of the pass, from 1
      * @param pass    it
      * @param tempo   counts a minute
      * @param seconds with its run-ups and rest
      */
-    public record PassLength(Pass pass, Tempo tempo, double seconds) {}
+    public record PassLength(int number, Pass pass, Tempo tempo, double seconds) {}
 
-    /** Tries every pass. */
+    /** Tries every pass that is danced. */
     static Walkthrough of(Rounds rounds) throws Refused {
         List<PassLength> lengths = new ArrayList<>();
-        int number = 0;
-        for (Pass pass : rounds.lesson().passes()) {
-            number++;
+        for (int number : rounds.lesson().danced()) {
+            Pass pass = rounds.lesson().pass(number);
             double seconds = 0;
             for (int repeat = 1; repeat <= pass.times(); repeat++) {
                 seconds += rounds.seconds(number, pass, repeat);
             }
-            lengths.add(new PassLength(pass, pass.pace().at(rounds.full()), seconds));
+            lengths.add(new PassLength(number, pass, pass.pace().at(rounds.full()), seconds));
         }
         return new Walkthrough(rounds, List.copyOf(lengths));
     }
@@ -52,33 +52,23 @@ public final class Walkthrough {
         return rounds.full();
     }
 
-    /** Every pass with its length, in order. */
+    /** Every pass that is danced with its length, in order. */
     public List<PassLength> lengths() {
         return lengths;
     }
 
-    /** The whole lesson as a track. */
+    /** All of it as a track. */
     public Track track() throws Refused {
         rounds.awaitMusic();
         List<Round> all = new ArrayList<>();
-        for (int pass = 1; pass <= lesson().passes().size(); pass++) {
-            all.addAll(roundsOf(pass));
+        for (int number : lesson().danced()) {
+            all.addAll(roundsOf(number));
         }
         return new LessonTrack(rounds.rate(), all);
     }
 
-    /**
-     * One pass as a track.
-     *
-     * @param pass from 1
-     */
-    public Track track(int pass) throws Refused {
-        rounds.awaitMusic();
-        return new LessonTrack(rounds.rate(), roundsOf(pass));
-    }
-
     private List<Round> roundsOf(int number) throws Refused {
-        Pass pass = lesson().passes().get(number - 1);
+        Pass pass = lesson().pass(number);
         List<Round> all = new ArrayList<>();
         for (int repeat = 1; repeat <= pass.times(); repeat++) {
             all.add(rounds.round(number, pass, repeat));

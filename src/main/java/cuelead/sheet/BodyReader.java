@@ -2,7 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.ClockMark;
 import cuelead.dance.Doubt;
-import cuelead.dance.EndingClaim;
+import cuelead.dance.FigureFinder;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
@@ -30,8 +30,7 @@ final class BodyReader {
 
     private final CountedLines lines;
     private final SequenceReader sequence;
-    private Optional<String> ending = Optional.empty();
-    private Optional<SheetLine> endingLine = Optional.empty();
+    private final EndingDraft ending;
     private boolean headed;
 
     private Place place = Place.DANCE;
@@ -43,12 +42,14 @@ final class BodyReader {
         AFTER
     }
 
-    BodyReader(Problems problems, Optional<Weight> startWeight, boolean waltz) {
+    BodyReader(Problems problems, FigureFinder figures, Optional<Weight> startWeight, boolean waltz) {
         this.problems = problems;
         this.restarts = new RestartReader(problems);
         this.tags = new TagReader(problems);
         this.sequence = new SequenceReader(problems);
-        this.lines = new CountedLines(problems, parts, tags, restarts, startWeight.orElse(Weight.UNKNOWN), waltz);
+        this.lines =
+                new CountedLines(problems, parts, tags, restarts, figures, startWeight.orElse(Weight.UNKNOWN), waltz);
+        this.ending = new EndingDraft(lines, tags);
     }
 
     /** {@code below} is the next line that is not blank. */
@@ -56,6 +57,9 @@ final class BodyReader {
         LineKind kind = LineKind.of(line);
         if (place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
             OwnCallReader.reportLost(line, problems);
+        }
+        if (kind != LineKind.COUNTS && tags.repeats(line, lines.lastCount())) {
+            return;
         }
         switch (kind) {
             case TAG -> tag(line, below);
@@ -69,7 +73,7 @@ final class BodyReader {
             }
             case SECTION -> section(line);
             case COUNTS -> {
-                if (place != Place.ENDING) {
+                if (place != Place.ENDING || tags.isOpen()) {
                     lines.counts(line);
                 }
             }
@@ -107,8 +111,10 @@ final class BodyReader {
                 }
             }
             case ENDING -> {
-                ending = ending.or(() -> Optional.of(line.text().strip()));
-                endingLine = endingLine.or(() -> Optional.of(line));
+                if (!ending.isTold()) {
+                    ending(line);
+                    place = Place.AFTER;
+                }
             }
             default -> {
                 // a fact of the header
@@ -169,17 +175,16 @@ final class BodyReader {
                 .toList();
     }
 
-    /** Where the sheet says that the dance ends, as far as it says it. */
-    List<EndingClaim> endingClaims() {
-        return endingLine.map(line -> EndingReader.claims(line, lines.starts())).orElse(List.of());
+    /** How the sheet says to finish. */
+    EndingDraft ending() {
+        return ending;
     }
 
     private void ending(SheetLine line) {
-        endingLine = Optional.of(line);
         lines.closeSection();
         tags.close();
         place = Place.ENDING;
-        ending = Optional.of(line.text().strip());
+        ending.begin(line);
     }
 
     private void repeat(SheetLine line) {
@@ -252,8 +257,9 @@ final class BodyReader {
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
         sequence.finish(parts.names(), tags.names());
-        sequence.cuts(parts.names()).forEach(restarts::cut);
+        sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());
+        ending.finish(problems);
     }
 
     boolean isDance() {
@@ -293,9 +299,5 @@ final class BodyReader {
 
     List<String> sequence() {
         return sequence.names();
-    }
-
-    Optional<String> ending() {
-        return ending;
     }
 }

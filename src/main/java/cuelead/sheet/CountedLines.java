@@ -6,7 +6,6 @@ import cuelead.dance.Counts;
 import cuelead.dance.Doubt;
 import cuelead.dance.Doubt.About;
 import cuelead.dance.FigureFinder;
-import cuelead.dance.Figures;
 import cuelead.dance.Metre;
 import cuelead.dance.RunOver;
 import cuelead.dance.Section;
@@ -20,8 +19,7 @@ import java.util.Set;
 
 /** Reads the counted lines of a dance into the sections of its parts and tags, one section after the other. */
 final class CountedLines {
-    private static final FigureFinder FIGURES = new FigureFinder(Figures.standard());
-
+    private final FigureFinder figures;
     private final Problems problems;
     private final PartsDraft parts;
     private final TagReader tags;
@@ -44,14 +42,17 @@ final class CountedLines {
      * @param parts    the parts that they are written into
      * @param tags     the tags, of which one may be open
      * @param restarts where restarts in the lines are noted
+     * @param figures  recognises figures in steps
      */
     CountedLines(
             Problems problems,
             PartsDraft parts,
             TagReader tags,
             RestartReader restarts,
+            FigureFinder figures,
             Weight startWeight,
             boolean waltz) {
+        this.figures = figures;
         this.problems = problems;
         this.parts = parts;
         this.tags = tags;
@@ -235,7 +236,7 @@ final class CountedLines {
         section.filter(draft -> draft.isEmpty() && draft.isBracketed()).ifPresent(draft -> draft.empty(problems));
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
-            Section done = draft.section(FIGURES, metre());
+            Section done = draft.section(figures, metre());
             if (draft.isWhole()) {
                 new HeadingCheck(problems).check(done, done.line());
             }

@@ -144,7 +144,8 @@ enum LineKind {
     /** "After wall 6 add: ...", "At the end of wall 2 do these extra 4 counts: ..." */
     private static boolean addsToWall(SheetLine line) {
         boolean behind = namesWallFirst(line) && has(line, Set.of("after", "end", "following", "finishing"));
-        return behind && (has(line, ADDS) || fillsMusic(line));
+        boolean adds = has(line, ADDS) || ANNOUNCES.matcher(line.text()).find();
+        return behind && (adds || fillsMusic(line));
     }
 
     /** "After the third time through there is some spare music: just sway R, L, R, L (4 counts)". */
@@ -170,6 +171,11 @@ enum LineKind {
             "leave",
             "skip",
             "omit");
+
+    /** "Dance the following 4 counts", "do these 4 beats" */
+    private static final Pattern ANNOUNCES = Pattern.compile(
+            "\\b(?:do|dance|dancing) (?:(?:the|these) (?:following|next)|these|this)(?: \\w+)? (?:counts?|beats?|steps)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** Whether the line is about a wall: so many words stand before it at most. */
     private static boolean namesWallFirst(SheetLine line) {

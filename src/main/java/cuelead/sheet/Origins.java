@@ -4,6 +4,7 @@ import cuelead.dance.Claims;
 import cuelead.dance.ClockMark;
 import cuelead.dance.Dance;
 import cuelead.dance.Doubt;
+import cuelead.dance.Ending;
 import cuelead.dance.EndingClaim;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
@@ -65,7 +66,7 @@ final class Origins {
                 dance.sequence(),
                 dance.tags().stream().map(this::of).toList(),
                 dance.restarts().stream().map(this::of).toList(),
-                dance.ending(),
+                dance.ending().map(this::of),
                 of(dance.claims()));
     }
 
@@ -91,6 +92,15 @@ final class Origins {
 
     private Tag of(Tag tag) {
         return new Tag(of(tag.part()), tag.afterWalls(), tag.afterCount(), tag.statedFacing(), line(tag.line()));
+    }
+
+    private Ending of(Ending ending) {
+        return new Ending(
+                ending.words(),
+                ending.wall(),
+                ending.afterCount(),
+                ending.part().map(this::of),
+                line(ending.line()));
     }
 
     private Restart of(Restart restart) {

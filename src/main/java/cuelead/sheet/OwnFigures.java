@@ -1,46 +1,43 @@
 package cuelead.sheet;
 
+import cuelead.dance.FigureFinder;
+import cuelead.dance.Figures;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import java.io.IOException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Figures and local names of an instructor's own, one a line: {@code ramble = step R to side, step L behind R, step R
  * to side, scuff L} or {@code wizard step = dorothy}. The words stand for the foot that they begin with; for the other
- * foot they are danced as the mirror image. {@code #} begins a comment.
+ * foot they are danced as the mirror image. {@code #} begins a comment. A sheet may name them, and wherever their steps
+ * are danced, they are called by their name.
  */
 public final class OwnFigures {
     /** No figures of one's own. */
     public static final OwnFigures NONE = new OwnFigures(List.of(), List.of());
 
-    private static final Set<String> LEFT = Set.of("l", "lf", "left");
-    private static final Set<String> RIGHT = Set.of("r", "rf", "right");
-    private static final Pattern FOOT = Pattern.compile("\\b(R|L|RF|LF|right|left)\\b", Pattern.CASE_INSENSITIVE);
-    private static final int LONGEST_LINE = 2000;
+    private static final FigureFinder STANDARD = new FigureFinder(Figures.standard());
 
-    private final List<Own> figures;
+    /** The longest name first, so that none is taken for a part of another. */
+    private final List<OwnFigure> figures;
+
     private final List<Problem> problems;
 
-    private OwnFigures(List<Own> figures, List<Problem> problems) {
+    OwnFigures(List<OwnFigure> figures, List<Problem> problems) {
         this.figures = figures.stream()
-                .sorted(Comparator.comparingInt((Own own) -> own.name().length())
+                .sorted(Comparator.comparingInt((OwnFigure own) -> own.name().length())
                         .reversed())
                 .toList();
         this.problems = List.copyOf(problems);
     }
-
-    private record Own(String name, String words, Pattern pattern) {}
 
     /**
      * Reads a file of own figures, UTF-8.
@@ -48,10 +45,22 @@ public final class OwnFigures {
      * @throws Refused when it cannot be read
      */
     public static OwnFigures read(Path file) throws Refused {
+        String which = "The figures of your own in " + file + " cannot be read: ";
+        if (Files.isDirectory(file)) {
+            throw new Refused(which + "this is a folder. Name a text file.");
+        }
         try {
-            return of(file.toString(), Files.readString(file, StandardCharsets.UTF_8));
+            String text = Files.readString(file, StandardCharsets.UTF_8);
+            if (text.indexOf('\0') >= 0) {
+                throw new Refused(which + "this is no text file. Save your figures as plain text.");
+            }
+            return of(file.toString(), text);
+        } catch (NoSuchFileException missing) {
+            throw new Refused(which + "there is no such file. Check its name and folder.", missing);
+        } catch (CharacterCodingException noText) {
+            throw new Refused(which + "this is no text file (UTF-8). Save your figures as plain text.", noText);
         } catch (IOException unreadable) {
-            throw new Refused("The figures of your own in " + file + " cannot be read; check the file.", unreadable);
+            throw new Refused(which + "the system does not give it. Check that you may open it.", unreadable);
         }
     }
 
@@ -66,30 +75,7 @@ public final class OwnFigures {
 
     /** Reads their text; lines that are none become problems. */
     public static OwnFigures of(String fileName, String text) {
-        List<Own> figures = new ArrayList<>();
-        Problems problems = new Problems(fileName);
-        int number = 0;
-        for (String line : text.split("\n", -1)) {
-            number++;
-            String plain = line.strip();
-            int equals = plain.indexOf('=');
-            boolean whole = equals > 0 && equals < plain.length() - 1 && plain.length() <= LONGEST_LINE;
-            if (whole && !plain.startsWith("#")) {
-                String name = plain.substring(0, equals).strip();
-                Pattern pattern = Pattern.compile(
-                        "(?<![\\p{L}\\d])" + Pattern.quote(name) + "(?![\\p{L}\\d])",
-                        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-                figures.add(new Own(name, plain.substring(equals + 1).strip(), pattern));
-            } else if (!plain.isEmpty() && !plain.startsWith("#")) {
-                problems.error(
-                        "own_figure",
-                        number,
-                        1,
-                        "This line is no figure of your own.",
-                        "Write it like \"ramble = step R to side, step L behind R\".");
-            }
-        }
-        return new OwnFigures(figures, problems.all());
+        return new OwnFigureReader(fileName).read(text);
     }
 
     /** Mistakes in the file. */
@@ -97,81 +83,60 @@ public final class OwnFigures {
         return problems;
     }
 
+    /** Finds them in steps before the figures of the table. */
+    FigureFinder finder() {
+        return figures.isEmpty()
+                ? STANDARD
+                : new FigureFinder(Figures.standard()
+                        .with(figures.stream()
+                                .flatMap(own -> own.row().stream())
+                                .toList()));
+    }
+
     /** The line with the words of own figures in the place of their names. */
-    LaidLine expanded(LaidLine line) {
-        Optional<CountGroup> counts = CountGroup.read(line.text());
-        if (figures.isEmpty() || counts.isEmpty()) {
-            return line;
-        }
-        LaidLine expanded = line;
-        for (Own own : figures) {
-            Matcher matcher = own.pattern().matcher(expanded.text());
-            if (matcher.find(Math.min(counts.get().end(), expanded.text().length()))) {
-                expanded = replaced(expanded, matcher.start(), matcher.end(), own);
+    SheetLine expanded(SheetLine line) {
+        SheetLine expanded = line;
+        for (OwnFigure own : named(line.text())) {
+            Optional<OwnFigure.Edit> edit = own.in(expanded.text(), stepsFrom(expanded.text()));
+            if (edit.isPresent()) {
+                OwnFigure.Edit found = edit.get();
+                expanded = expanded.with(found.from(), found.to(), found.words());
             }
         }
         return expanded;
     }
 
-    private static LaidLine replaced(LaidLine line, int start, int end, Own own) {
-        String text = line.text();
-        int before = wordStart(text, start);
-        int after = wordEnd(text, end);
-        String ahead = plain(text.substring(before, start));
-        String behind = plain(text.substring(end, after));
-        boolean footAhead = LEFT.contains(ahead) || RIGHT.contains(ahead);
-        boolean footBehind = !footAhead && (LEFT.contains(behind) || RIGHT.contains(behind));
-        String foot = footAhead ? ahead : footBehind ? behind : "";
-        int from = footAhead ? before : start;
-        int to = footBehind ? after : end;
-        return line.with(from, to, words(own, foot));
+    /** The same for a line whose counts the layout has found. */
+    LaidLine expanded(LaidLine line) {
+        LaidLine expanded = line;
+        for (OwnFigure own : named(line.text())) {
+            Optional<OwnFigure.Edit> edit = own.in(expanded.text(), stepsFrom(expanded.text()));
+            if (edit.isPresent()) {
+                OwnFigure.Edit found = edit.get();
+                expanded = expanded.with(found.from(), found.to(), found.words());
+            }
+        }
+        return expanded;
     }
 
-    /** The words for this foot; as they are where none is named. */
-    private static String words(Own own, String foot) {
-        Matcher first = FOOT.matcher(own.words());
-        boolean leadsLeft = first.find() && LEFT.contains(plain(first.group()));
-        boolean other = leadsLeft ? RIGHT.contains(foot) : LEFT.contains(foot);
-        if (!FOOT.matcher(own.words()).find()) {
-            return foot.isEmpty() ? own.words() : foot + " " + own.words();
-        }
-        return other ? FOOT.matcher(own.words()).replaceAll(found -> swapped(found.group())) : own.words();
+    /** Those that the steps of a line name; a line without counts has none. */
+    private List<OwnFigure> named(String text) {
+        return figures.isEmpty() || CountGroup.read(text).isEmpty()
+                ? List.of()
+                : figures.stream()
+                        .filter(own -> own.in(text, stepsFrom(text)).isPresent())
+                        .toList();
     }
 
-    private static String swapped(String foot) {
-        return switch (plain(foot)) {
-            case "r" -> "L";
-            case "l" -> "R";
-            case "rf" -> "LF";
-            case "lf" -> "RF";
-            case "right" -> "left";
-            default -> "right";
-        };
+    private static int stepsFrom(String text) {
+        return CountGroup.read(text).map(CountGroup::end).orElse(text.length());
     }
 
-    private static String plain(String word) {
-        return word.strip().toLowerCase(Locale.ROOT);
-    }
-
-    private static int wordStart(String text, int from) {
-        int at = from;
-        while (at > 0 && text.charAt(at - 1) == ' ') {
-            at--;
-        }
-        while (at > 0 && Character.isLetter(text.charAt(at - 1))) {
-            at--;
-        }
-        return at;
-    }
-
-    private static int wordEnd(String text, int from) {
-        int at = from;
-        while (at < text.length() && text.charAt(at) == ' ') {
-            at++;
-        }
-        while (at < text.length() && Character.isLetter(text.charAt(at))) {
-            at++;
-        }
-        return at;
+    /** The names in a line of figures whose words are not understood. */
+    List<String> notUnderstood(String text) {
+        return named(text).stream()
+                .filter(own -> own.row().isEmpty())
+                .map(own -> "\"" + own.name() + "\"")
+                .toList();
     }
 }

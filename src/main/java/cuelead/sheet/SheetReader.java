@@ -82,7 +82,11 @@ public final class SheetReader {
             return noSheet(
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
-        SheetLayout.Laid laid = SheetLayout.of(lines);
+        BrokenFigures broken = new BrokenFigures(ownFigures);
+        lines.forEach(line -> broken.look(line.text(), line.number()));
+        SheetLayout.Laid laid =
+                SheetLayout.of(lines.stream().map(ownFigures::expanded).toList());
+        laid.lines().forEach(line -> broken.look(line.text(), line.origin(0).line()));
         List<LaidLine> expanded =
                 laid.lines().stream().map(ownFigures::expanded).toList();
         Origins origins = new Origins(expanded);
@@ -98,7 +102,8 @@ public final class SheetReader {
         if (body.isEmpty() || !body.get().isDance() || body.get().parts().isEmpty()) {
             return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
         }
-        return new ReadSheet(Optional.of(origins.of(dance(body.get()))), problems.all(origins));
+        return new ReadSheet(
+                Optional.of(origins.of(dance(body.get()))), broken.instead(problems.all(origins), fileName));
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
@@ -145,7 +150,11 @@ public final class SheetReader {
     }
 
     private BodyReader newBody() {
-        return new BodyReader(problems, header.startWeight().map(Weight::on).or(() -> assumed), header.saysWaltz());
+        return new BodyReader(
+                problems,
+                ownFigures.finder(),
+                header.startWeight().map(Weight::on).or(() -> assumed),
+                header.saysWaltz());
     }
 
     private Dance dance(BodyReader read) {
@@ -159,10 +168,17 @@ public final class SheetReader {
                 header.countsLine(),
                 header.wallsLine(),
                 header.weightLine(),
-                read.endingClaims(),
+                read.ending().claims(),
                 read.wallClaims(),
                 PartLengths.in(told));
-        return new Dance(head, parts, read.sequence(), read.tags(), read.restarts(), read.ending(), claims);
+        return new Dance(
+                head,
+                parts,
+                read.sequence(),
+                read.tags(),
+                read.restarts(),
+                read.ending().ending(),
+                claims);
     }
 
     private static ReadSheet noSheet(String fileName, String sentence) {

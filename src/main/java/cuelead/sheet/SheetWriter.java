@@ -5,6 +5,7 @@ import cuelead.dance.CountOne;
 import cuelead.dance.CountRate;
 import cuelead.dance.Dance;
 import cuelead.dance.Direction;
+import cuelead.dance.Ending;
 import cuelead.dance.Facing;
 import cuelead.dance.Foot;
 import cuelead.dance.Header;
@@ -14,6 +15,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
+import cuelead.dance.WallWalk;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +46,7 @@ public final class SheetWriter {
         }
         dance.tags().forEach(writer::tag);
         dance.restarts().forEach(writer::restart);
-        dance.ending().ifPresent(ending -> writer.line("\n" + ending));
+        dance.ending().ifPresent(writer::ending);
         return writer.text.toString();
     }
 
@@ -227,6 +229,24 @@ public final class SheetWriter {
                 + tag.part().counts() + " counts" + where + within + facing);
         footing = new Footing(endWeight());
         sections(tag.part(), "", Facing.FRONT);
+    }
+
+    /** Its words as they are; steps that stood below them stand below them again. */
+    private void ending(Ending ending) {
+        line("");
+        line(ending.words());
+        boolean isBelow = ending.part().stream()
+                .flatMap(part -> part.sections().stream())
+                .flatMap(section -> section.steps().stream())
+                .anyMatch(step -> step.line() != ending.line());
+        if (isBelow) {
+            Part whole = dance.parts().get(0);
+            Facing start = ending.wall().isPresent() && !dance.isPhrased()
+                    ? new WallWalk(dance).after(ending.wall().getAsInt(), ending.countsOf(whole))
+                    : Facing.FRONT;
+            footing = new Footing(Weight.UNKNOWN);
+            sections(ending.part().orElseThrow(), "", start);
+        }
     }
 
     private Weight endWeight() {

@@ -91,6 +91,13 @@ record StepChange(List<Count> counts, String prose) {
                 .replaceAll("^[\\s:]+", "");
     }
 
+    /** Its steps as a count line of their own; empty where they are not understood. */
+    Optional<SheetLine> asLine(SheetLine line) {
+        int first = counts.get(0).number();
+        String text = first + (last() > first ? "-" + last() : "") + " " + prose;
+        return LineFit.fits(text) ? Optional.of(new SheetLine(line.number(), text)) : Optional.empty();
+    }
+
     /** The last count, for which the first is not enough. */
     int last() {
         return counts.get(counts.size() - 1).number();

@@ -132,16 +132,18 @@ final class WallNoteReader {
         });
     }
 
-    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length. */
+    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length; "do the following 4 counts" tells one. */
     private boolean isPlaced(int unit) {
-        boolean behind = last(unit + 1).isPresent();
+        boolean behind = last(unit + 1).isPresent() && !isWord(unit + 2, TIMES);
         int before = behind ? unit - 1 : unit - 2;
         while (isWord(before, Set.of("the", "first", "of", "dancing", "all"))) {
             before--;
         }
-        return isWord(before, PLACING) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
+        boolean announced = isWord(before, Set.of("following")) && isWord(before - 1, Set.of("the", "these"));
+        return (isWord(before, PLACING) && !announced) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
     }
 
+    private static final Set<String> TIMES = Set.of("times", "x");
     private static final Set<String> PLACING =
             Set.of("after", "following", "until", "till", "to", "through", "thru", "at", "end");
 
@@ -213,7 +215,7 @@ final class WallNoteReader {
     }
 
     private OptionalInt beside(int word) {
-        OptionalInt behind = last(word + 1);
+        OptionalInt behind = isWord(word + 2, TIMES) ? OptionalInt.empty() : last(word + 1);
         return behind.isPresent() ? behind : number(word - 1);
     }
 

@@ -58,11 +58,10 @@ class FollowerTest {
     @Test
     void theEndingIsOneSentence() {
         assertEquals(
-                "The song ends in wall 2, on count 5, facing 6 o'clock.",
-                PlanListing.ending(Calls.timeline(14.2), "The song"));
+                "The song ends in wall 2, on count 5, facing 6 o'clock.", SongEnd.of(Calls.timeline(14.2), "The song"));
         assertEquals(
                 "The track ends with the last count of wall 2, facing 12 o'clock.",
-                PlanListing.ending(Calls.timeline(15.9), "The track"));
-        assertEquals("The song ends before count 1.", PlanListing.ending(Calls.timeline(7), "The song"));
+                SongEnd.of(Calls.timeline(15.9), "The track"));
+        assertEquals("The song ends before count 1.", SongEnd.of(Calls.timeline(7), "The song"));
     }
 }

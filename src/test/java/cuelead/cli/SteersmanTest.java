@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
@@ -12,6 +13,7 @@ import cuelead.practice.Heard;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Places;
 import cuelead.practice.Practice;
+import cuelead.practice.VoiceWish;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
 import cuelead.time.Speed;
@@ -47,7 +49,7 @@ class SteersmanTest {
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
-                Optional.empty(),
+                VoiceWish.USUAL,
                 Optional.empty(),
                 Optional.empty(),
                 0,
@@ -199,6 +201,19 @@ class SteersmanTest {
         assertEquals("The dance lies as the sheet says already.", steersman.obey(Order.TAKE_REALIGNMENT_BACK));
     }
 
+    /** Four walls are danced to clicks: a wall later four times would leave none. */
+    @Test
+    void aWallLaterIsRefusedWhereNoWallWouldBeLeft() throws Exception {
+        String said = "";
+        for (int i = 0; i < 9 && !said.startsWith("No wall"); i++) {
+            said = steersman.obey(Order.WALL_LATER);
+            after(Order.CLICK);
+        }
+        assertEquals("No wall would be left before the music ends.", said);
+        assertFalse(live.heard().timeline().counts().isEmpty());
+        assertTrue(steersman.obey(Order.WALL_EARLIER).startsWith("The dance is a wall earlier."));
+    }
+
     @Test
     void clicksHaveAnEndOfTheirOwn() {
         double end = live.heard().timeline().endSeconds();
@@ -281,7 +296,7 @@ class SteersmanTest {
                 wish.level(),
                 wish.fading(),
                 wish.click(),
-                wish.ownWords(),
+                wish.voice(),
                 wish.ownFigures(),
                 wish.rate(),
                 wish.fromSeconds(),

@@ -42,7 +42,9 @@ class WalkthroughCommandTest {
         Outcome outcome = run("--print");
         assertEquals(0, outcome.exitCode(), outcome.err());
         assertTrue(outcome.out().contains("section 1, walk, 3 times, clicks"), outcome.out());
-        assertTrue(outcome.out().lines().reduce("", (before, line) -> line).endsWith("minutes."), outcome.out());
+        assertTrue(
+                outcome.out().lines().reduce("", (before, line) -> line).startsWith("All of it takes 17 minutes"),
+                outcome.out());
     }
 
     @Test
@@ -103,6 +105,24 @@ class WalkthroughCommandTest {
         Outcome outcome = run("--lesson", lesson.toString(), "--pass", "3", "--print");
         assertEquals(1, outcome.exitCode());
         assertTrue(outcome.err().contains("1 to 2"), outcome.err());
+    }
+
+    @Test
+    void passesKeepTheirNumbersWhenSomeAreWanted() {
+        List<String> lines = run("--pass", "2-3,5", "--print").out().lines().toList();
+        assertTrue(lines.get(4).startsWith("    2    0:00"), lines.toString());
+        assertTrue(lines.get(5).startsWith("    3 "), lines.toString());
+        assertTrue(lines.get(6).startsWith("    5 "), lines.toString());
+        assertTrue(lines.get(8).startsWith("This takes "), lines.toString());
+    }
+
+    @Test
+    void whatIsNoNumberOfAPassIsRefusedInPlainWords() {
+        for (String wrong : List.of("two", "4-2", "1,,2", "", "1-")) {
+            Outcome outcome = run("--pass", wrong, "--print");
+            assertEquals(2, outcome.exitCode());
+            assertTrue(outcome.err().contains("write 4, or 2-4, or 2,5"), outcome.err());
+        }
     }
 
     @Test

@@ -23,11 +23,11 @@ class UsualLessonTest {
                 List.of(
                         "section 1, walk, 3 times, clicks",
                         "section 2, walk, 3 times, clicks",
-                        "sections 1 to 2, walk, 2 times, clicks",
+                        "sections 1 to 2, walk, twice, clicks",
                         "section 3, walk, 3 times, clicks",
-                        "sections 1 to 3, walk, 2 times, clicks",
+                        "sections 1 to 3, walk, twice, clicks",
                         "section 4, walk, 3 times, clicks",
-                        "sections 1 to 4, walk, 2 times, clicks",
+                        "sections 1 to 4, walk, twice, clicks",
                         "sections 1 to 4, steady, once, clicks",
                         "sections 1 to 4, full, once, clicks",
                         "wall 2, steady, once, clicks",
@@ -35,7 +35,7 @@ class UsualLessonTest {
                         "wall 4, steady, once, clicks",
                         "dance, steady, once, music",
                         "dance, full, once, music",
-                        "dance, full, once, music, calls words fading"),
+                        "dance, full, once, music, calls fading"),
                 lines(DemoDance.LAMP, Pass.Over.MUSIC));
     }
 
@@ -43,9 +43,8 @@ class UsualLessonTest {
     void tagsAndRestartsAreDrilledAloneBeforeTheDance() {
         List<String> waltz = lines(DemoDance.WALTZ, Pass.Over.MUSIC);
         assertEquals(
-                waltz.indexOf("dance, steady, once, music") - 1,
-                waltz.indexOf("tag of wall 2, steady, 2 times, clicks"));
-        assertTrue(lines(DemoDance.ROPE_WALK, Pass.Over.MUSIC).contains("restart of wall 3, steady, 2 times, clicks"));
+                waltz.indexOf("dance, steady, once, music") - 1, waltz.indexOf("tag of wall 2, steady, twice, clicks"));
+        assertTrue(lines(DemoDance.ROPE_WALK, Pass.Over.MUSIC).contains("restart of wall 3, steady, twice, clicks"));
     }
 
     @Test
@@ -53,7 +52,9 @@ class UsualLessonTest {
         List<String> lines = lines(DemoDance.PHRASED, Pass.Over.CLICKS);
         assertTrue(lines.contains("sections A1 to A2, full, once, clicks"), lines.toString());
         assertTrue(lines.contains("section B1, full, once, clicks"), lines.toString());
-        assertTrue(lines.contains("tag of wall 3, steady, 2 times, clicks"), lines.toString());
+        assertTrue(lines.contains("change A to B, steady, twice, clicks"), lines.toString());
+        assertTrue(lines.contains("change B to A, steady, twice, clicks"), lines.toString());
+        assertTrue(lines.contains("tag of wall 3, steady, twice, clicks"), lines.toString());
         assertFalse(lines.stream().anyMatch(line -> line.startsWith("wall")), lines.toString());
     }
 

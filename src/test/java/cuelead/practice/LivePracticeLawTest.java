@@ -15,7 +15,6 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -126,7 +125,7 @@ class LivePracticeLawTest {
                 calls.level(),
                 calls.fading(),
                 usual.click(),
-                Optional.empty(),
+                VoiceWish.USUAL,
                 usual.ownFigures(),
                 usual.rate(),
                 usual.fromSeconds(),
@@ -161,7 +160,7 @@ class LivePracticeLawTest {
             case COUNT_ONE -> live.countOneIsNow();
             case BEAT_LATER -> live.moveDance(Beats.ONE);
             case BEAT_EARLIER -> live.moveDance(Beats.ZERO.minus(Beats.ONE));
-            case WALL_BEHIND -> live.moveDanceByWall(1);
+            case WALL_BEHIND -> live.moveDanceByWall(1, told -> {});
             case CLICK -> live.click(Wish.Click.EVERY_BEAT);
             case LONG_LEAD, SHORT_LEAD, FIGURES, SECTIONS, FADE, ALL_BACK -> live.calls(now -> wished(now, command));
         }

@@ -87,6 +87,42 @@ class LiveWalkthroughTest {
         assertEquals(SECOND, live.now().wanted());
     }
 
+    /** What is left is what has not been heard of the track; slower passes take longer. */
+    @Test
+    void itSaysHowLongItStillGoes() throws Exception {
+        double whole = walkthrough.lengths().stream()
+                .mapToDouble(Walkthrough.PassLength::seconds)
+                .sum();
+        hear(5);
+        assertEquals(whole - 5, live.now().secondsLeft(), 0.1);
+        hear(20);
+        assertEquals(whole - 25, live.now().secondsLeft(), 0.1);
+        live.again(-1);
+        hear(2);
+        assertEquals(2, live.now().pass());
+        double slower = walkthrough.lengths().get(1).seconds() / 0.75 * 0.8;
+        assertEquals(slower, live.now().secondsLeft(), 3.5);
+        hear(60);
+        assertEquals(0, live.now().secondsLeft(), 0.1);
+    }
+
+    @Test
+    void passesThatAreNotWantedAreLeftOut() throws Exception {
+        speakers = new FakeSpeakers(practice.rate());
+        Lesson all = new Lesson(List.of(FIRST, SECOND, FIRST, SECOND));
+        live = practice.walkthrough(all.only(List.of(2, 4))).live(speakers, Optional.empty(), Delays.NONE);
+        hear(2);
+        assertEquals(2, live.now().pass());
+        assertEquals(4, live.now().passes());
+        assertEquals(Optional.of(SECOND), live.now().next());
+        assertFalse(live.skip(-1));
+        assertTrue(live.skip(1));
+        hear(2);
+        assertEquals(4, live.now().pass());
+        assertEquals(Optional.empty(), live.now().next());
+        assertFalse(live.skip(1));
+    }
+
     @Test
     void anOrderIsObeyedOnTheBeat() throws Exception {
         hear(6.3);

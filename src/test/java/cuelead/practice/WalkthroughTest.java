@@ -134,10 +134,12 @@ class WalkthroughTest {
         try (Practice practice = hum()) {
             Pass first = clicks(new Piece.OneSection(1), Pace.WALK, 1);
             Pass second = clicks(new Piece.Wall(2), Pace.STEADY, 1);
-            Walkthrough both = practice.walkthrough(new Lesson(List.of(first, second)));
-            float[] whole = samples(both.track().mix());
-            float[] one = samples(both.track(1).mix());
-            float[] two = samples(both.track(2).mix());
+            Lesson both = new Lesson(List.of(first, second));
+            float[] whole = samples(practice.walkthrough(both).track().mix());
+            float[] one =
+                    samples(practice.walkthrough(both.only(List.of(1))).track().mix());
+            float[] two =
+                    samples(practice.walkthrough(both.only(List.of(2))).track().mix());
             assertEquals(whole.length, one.length + two.length);
             assertArrayEquals(one, java.util.Arrays.copyOf(whole, one.length));
             assertArrayEquals(two, java.util.Arrays.copyOfRange(whole, one.length, whole.length));

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class StretcherTest {
     private static final SampleRate RATE = new SampleRate(Strokes.RATE_HZ);
+    private static final double SWELLS_HZ = 2.3;
     private static final Strokes SONG = new Strokes(6, 0.05, 0.4);
     private static final Onsets ONSETS = OnsetFinder.of(SONG.samples(), RATE, SONG.lengthFrames());
 
@@ -135,6 +136,50 @@ class StretcherTest {
         assertEquals(0.5, Math.hypot(cosine, sine), 0.01);
         double rest = power - (cosine * cosine + sine * sine) / 2;
         assertTrue(rest < 1e-4 * power, "rest " + rest / power);
+    }
+
+    /** A tone of eight harmonics that swells 2.3 times a second: no stroke that a time could be read from. */
+    private static float[] swellingTone(int frames) {
+        float[] song = new float[2 * frames];
+        for (int i = 0; i < frames; i++) {
+            double seconds = (double) i / Strokes.RATE_HZ;
+            double tone = 0;
+            for (int harmonic = 1; harmonic <= 8; harmonic++) {
+                tone += Math.sin(2 * Math.PI * 200 * harmonic * seconds + harmonic * harmonic) / harmonic;
+            }
+            song[2 * i] = (float) (0.2 * tone * (0.55 + 0.45 * Math.sin(2 * Math.PI * SWELLS_HZ * seconds)));
+            song[2 * i + 1] = song[2 * i];
+        }
+        return song;
+    }
+
+    /** By how many seconds a swell in what is heard is late, from the angle of its power at the swells' frequency. */
+    private static double lateSeconds(float[] heard, double ratio) {
+        double hz = SWELLS_HZ * ratio;
+        int from = Strokes.RATE_HZ;
+        int length = (int) Math.round(4 / hz * Strokes.RATE_HZ);
+        double cosine = 0;
+        double sine = 0;
+        for (int i = from; i < from + length; i++) {
+            double angle = 2 * Math.PI * hz * i / Strokes.RATE_HZ;
+            cosine += heard[2 * i] * heard[2 * i] * Math.cos(angle);
+            sine += heard[2 * i] * heard[2 * i] * Math.sin(angle);
+        }
+        return Math.atan2(-cosine, sine) / (2 * Math.PI * hz);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 0.75, 0.9, 1.1})
+    void whatIsNotStruckIsNotLateEither(double ratio) {
+        float[] song = swellingTone(6 * Strokes.RATE_HZ);
+        assertEquals(0, lateSeconds(song, 1), 0.000_1);
+        SongSamples samples = (from, into, count) -> System.arraycopy(song, (int) (2 * from), into, 0, 2 * count);
+        Stretcher stretcher = new Stretcher(samples, Onsets.none(), RATE);
+        stretcher.begin(TimeMap.even(Speed.of(ratio)), RATE.framesIn(0.5));
+        float[] heard = new float[2 * 5 * Strokes.RATE_HZ];
+        float[] later = read(stretcher, 9 * Strokes.RATE_HZ / 2, 1_024);
+        System.arraycopy(later, 0, heard, Strokes.RATE_HZ, later.length);
+        assertEquals(0, lateSeconds(heard, ratio), 0.001);
     }
 
     @Test

@@ -1,0 +1,79 @@
+package cuelead.sheet;
+
+import cuelead.dance.Ending;
+import cuelead.dance.EndingClaim;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The ending while it is read: the line that tells of it, and its steps, which stand in that line or, with counts, below
+ * it. The last such line of a sheet counts.
+ */
+final class EndingDraft {
+    private final CountedLines lines;
+    private final TagReader tags;
+
+    private Optional<SheetLine> told = Optional.empty();
+    /** The count behind which it comes. */
+    private OptionalInt place = OptionalInt.empty();
+
+    EndingDraft(CountedLines lines, TagReader tags) {
+        this.lines = lines;
+        this.tags = tags;
+    }
+
+    boolean isTold() {
+        return told.isPresent();
+    }
+
+    /** Begins an ending; what was open before must be closed. */
+    void begin(SheetLine line) {
+        told = Optional.of(line);
+        WallNote note = WallNote.read(line.tokens());
+        Optional<SheetLine> changed = StepChange.read(line).flatMap(change -> change.asLine(line));
+        place = changed.isPresent()
+                ? OptionalInt.of(before(note) + firstOf(changed.get()) - 1)
+                : note.placeOfTag(lines.starts());
+        tags.openEnding(line);
+        lines.open("", line.number(), changed.isPresent() ? firstOf(changed.get()) - 1 : place.orElse(0), 0);
+        changed.or(() -> EndingSteps.in(line)).ifPresent(lines::counts);
+    }
+
+    /** "Replace counts 7-8 of section 2": counts before the section that is named. */
+    private int before(WallNote note) {
+        int section = note.section().orElse(1);
+        boolean isKnown = section >= 1 && section < lines.starts().size();
+        return isKnown ? lines.starts().get(section - 1) : 0;
+    }
+
+    private static int firstOf(SheetLine counted) {
+        return CountGroup.read(counted.text()).orElseThrow().counts().get(0).number();
+    }
+
+    /** How the sheet says to finish; empty where it says nothing of it. */
+    Optional<Ending> ending() {
+        return told.map(line -> new Ending(line.text().strip(), firstWall(line), place, tags.ending(), line.number()));
+    }
+
+    private static OptionalInt firstWall(SheetLine line) {
+        List<Integer> walls = WallNote.read(line.tokens()).walls();
+        return walls.isEmpty() || walls.get(0) < 1 ? OptionalInt.empty() : OptionalInt.of(walls.get(0));
+    }
+
+    /** Where the sheet says that the dance ends, as far as it says it. */
+    List<EndingClaim> claims() {
+        return told.map(line -> EndingReader.claims(line, lines.starts())).orElse(List.of());
+    }
+
+    /** Tells that nobody will dance it, where it has steps that are not understood. */
+    void finish(Problems problems) {
+        told.filter(line -> tags.ending().isEmpty() && DanceLine.isDanced(line.text()))
+                .ifPresent(line -> problems.note(
+                        "ending_told",
+                        line.number(),
+                        line.firstColumn(),
+                        "The steps of the ending are not understood, so it is neither danced nor called.",
+                        "Write it like \"Ending: on wall 9 after count 16\", and its count lines below it."));
+    }
+}
