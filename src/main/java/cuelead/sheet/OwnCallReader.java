@@ -38,7 +38,7 @@ final class OwnCallReader {
                     last.column(),
                     "These quotes stand in a heading, so they are not called.",
                     "Own calls stand at the end of a line that begins with counts.");
-        } else if (quoted && !areCalls(last.text())) {
+        } else if (quoted && LineKind.of(line) != LineKind.SECTION && !areCalls(last.text())) {
             problems.note(
                     "calls_without_counts",
                     line.number(),

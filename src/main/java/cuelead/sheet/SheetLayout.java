@@ -280,7 +280,8 @@ final class SheetLayout {
                 return false;
             }
             if (row.kind() != LineKind.NOTE && row.kind() != LineKind.OTHER) {
-                return true;
+                boolean head = row.kind() == LineKind.SECTION || row.kind() == LineKind.TAG;
+                return head || below(next).filter(Row::isCounted).isEmpty();
             }
             if (row.kind() == LineKind.OTHER) {
                 return false;

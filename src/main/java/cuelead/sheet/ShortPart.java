@@ -49,6 +49,9 @@ record ShortPart(Kind kind, int counts) {
     private static final Pattern HALF = Pattern.compile("\\W*" + HALVES + "\\W*|/2", Pattern.CASE_INSENSITIVE);
     private static final Pattern TELLS_LENGTH = Pattern.compile(
             "\\b(?:counts?|half|restart|omit|without|short|last|until|first \\d+)\\b", Pattern.CASE_INSENSITIVE);
+    /** "(244 counts in all)": said of the whole order, behind its last part. */
+    private static final Pattern WHOLE_ORDER =
+            Pattern.compile("\\b(?:in all|all told|altogether|total|overall)\\b", Pattern.CASE_INSENSITIVE);
     /** "A(2)" may as well be twice. */
     private static final int SHORTEST = 3;
 
@@ -82,7 +85,8 @@ record ShortPart(Kind kind, int counts) {
     }
 
     private static Optional<ShortPart> read(String words) {
-        if (words.toLowerCase(Locale.ROOT).matches("x ?\\d|\\d ?x|twice|.*\\d[:.]\\d\\d.*")) {
+        boolean ofAll = WHOLE_ORDER.matcher(words).find();
+        if (ofAll || words.toLowerCase(Locale.ROOT).matches("x ?\\d|\\d ?x|twice|.*\\d[:.]\\d\\d.*")) {
             return Optional.empty();
         }
         Matcher without = WITHOUT.matcher(words);
