@@ -26,6 +26,10 @@ final class BareClocks {
             Pattern.compile("(?<![\\w@])@\\s*" + HOUR + "(?![\\d:./-])", Pattern.CASE_INSENSITIVE));
     private static final Pattern LAST =
             Pattern.compile("(?:(?:\\s\\s|\\t)\\s*|[(\\[]\\s*)(12|3|6|9)\\s*[)\\]]?\\s*[.,]?\\s*$");
+    /** The last column of a table whose spaces are lost. */
+    private static final Pattern LAST_WORD = Pattern.compile("\\s(12|3|6|9)\\s*$");
+
+    private static final int FEWEST_OF_ALL = 8;
     /** Lines that end so, as it is no accident. */
     private static final int FEWEST = 2;
 
@@ -36,8 +40,29 @@ final class BareClocks {
         List<SheetLine> told = lines.stream().map(BareClocks::told).collect(Collectors.toCollection(ArrayList::new));
         if (areLast(told)) {
             told.replaceAll(line -> isCounted(line) ? hour(line, LAST) : line);
+        } else if (areLastOfAll(told)) {
+            told.replaceAll(line -> isCounted(line) ? hour(line, LAST_WORD) : line);
         }
         return told;
+    }
+
+    /** Whether most lines with counts end with an hour, on several walls, and no other with a number. */
+    private static boolean areLastOfAll(List<SheetLine> lines) {
+        List<String> counted = lines.stream()
+                .filter(BareClocks::isCounted)
+                .map(SheetLine::text)
+                .filter(text -> DanceLine.isDanced(text))
+                .toList();
+        List<String> ending =
+                counted.stream().filter(text -> LAST_WORD.matcher(text).find()).toList();
+        boolean other = counted.stream()
+                .filter(text -> !ending.contains(text))
+                .anyMatch(text -> text.stripTrailing().matches(".*\\d"));
+        long hours = ending.stream()
+                .map(text -> text.strip().replaceAll("^.*\\s", ""))
+                .distinct()
+                .count();
+        return ending.size() >= FEWEST_OF_ALL && ending.size() * 3 >= counted.size() * 2 && hours > 1 && !other;
     }
 
     private static SheetLine told(SheetLine line) {

@@ -150,7 +150,10 @@ enum LineKind {
 
     /** "After the third time through there is some spare music: just sway R, L, R, L (4 counts)". */
     private static boolean fillsMusic(SheetLine line) {
-        return LENGTH.matcher(line.text()).find()
+        List<String> first = firstWords(line);
+        boolean ends = !first.isEmpty() && EndingWords.isTold(line, first.get(0), "");
+        return !ends
+                && LENGTH.matcher(line.text()).find()
                 && DanceLine.isDanced(line.text())
                 && !has(line, BREAKS_OFF)
                 && OneLineTag.read(line).isPresent();

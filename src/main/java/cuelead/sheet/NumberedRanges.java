@@ -68,6 +68,6 @@ final class NumberedRanges {
                 .limit(FEWEST)
                 .flatMap(line -> CountPlaces.of(line.text(), 0).stream())
                 .map(counted -> counted.group().counts().get(0).number())
-                .anyMatch(count -> count <= 1 || (count >= first && count <= end));
+                .anyMatch(count -> count <= end - first + 1 || (count >= first && count <= end));
     }
 }
