@@ -25,6 +25,21 @@ public final class FigureFinder {
         Way(FigureRow row, Figure danced) {
             this(row, danced, danced.pattern().stream().map(Figure.Beat::turn).reduce(Turn.NONE, Turn::plus));
         }
+
+        /** By the same feet, turning to the other side: a half triple of R, L, R to the left. */
+        Way turnedBack() {
+            return new Way(
+                    row,
+                    danced.withPattern(danced.pattern().stream()
+                            .map(beat -> new Figure.Beat(
+                                    beat.offset(),
+                                    beat.foot(),
+                                    beat.action(),
+                                    beat.direction(),
+                                    beat.turn().mirrored(),
+                                    beat.transfer()))
+                            .toList()));
+        }
     }
 
     /** Both ways of a row. */
@@ -95,7 +110,11 @@ public final class FigureFinder {
     }
 
     private Optional<Match> match(Pair pair, List<Step> steps, int first) {
-        return match(pair.written(), steps, first).or(() -> match(pair.mirrored(), steps, first));
+        Optional<Match> match = match(pair.written(), steps, first).or(() -> match(pair.mirrored(), steps, first));
+        return match.isPresent() || !pair.row().turnsEitherWay()
+                ? match
+                : match(pair.written().turnedBack(), steps, first)
+                        .or(() -> match(pair.mirrored().turnedBack(), steps, first));
     }
 
     private Optional<Match> match(Way way, List<Step> steps, int first) {

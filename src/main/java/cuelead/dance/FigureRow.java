@@ -54,6 +54,11 @@ public record FigureRow(
         return kind == Kind.OWN || (kind != Kind.ALIAS && figure.pattern().size() > 1);
     }
 
+    /** Whether its feet curve with the turn, so that it may turn away from its leading foot as well. */
+    boolean turnsEitherWay() {
+        return travel.equals("curve");
+    }
+
     /** Whether it is its quick rhythm that makes it: side, together, side on three whole counts is no shuffle. */
     boolean livesByItsRhythm() {
         return List.of(figure.name().split(" ")).stream().anyMatch(TRIPLES::contains);
