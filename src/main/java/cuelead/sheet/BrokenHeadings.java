@@ -35,6 +35,9 @@ final class BrokenHeadings {
         while (end < lines.size() && end - start < MOST_LINES && goesOn(lines, start, end)) {
             end++;
         }
+        if (end == start + 1) {
+            return end;
+        }
         boolean counts = end < lines.size() && isCounted(lines.get(end));
         return counts && heads(lines.get(start), lines.get(end)) ? end : start + 1;
     }

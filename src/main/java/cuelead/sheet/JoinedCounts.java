@@ -36,8 +36,13 @@ final class JoinedCounts {
     /** The same lines, where several are written so with ranges for their signs. */
     static List<SheetLine> where(List<SheetLine> lines) {
         JoinedCounts counts = new JoinedCounts(lines);
-        lines.forEach(counts::usual);
-        List<SheetLine> usual = lines.stream().map(counts::usual).toList();
+        List<SheetLine> fitting = lines.stream().map(counts::usual).toList();
+        List<SheetLine> usual = counts.known.isEmpty()
+                ? fitting
+                : IntStream.range(0, lines.size())
+                        .mapToObj(
+                                i -> fitting.get(i).equals(lines.get(i)) ? counts.usual(lines.get(i)) : fitting.get(i))
+                        .toList();
         long joined = IntStream.range(0, lines.size())
                 .filter(i -> !usual.get(i).equals(lines.get(i)))
                 .count();

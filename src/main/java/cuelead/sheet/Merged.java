@@ -71,10 +71,11 @@ final class Merged {
             builder.add(row.line(), each.from(), each.to());
         }
         int tail = groups.get(groups.size() - 1).tail();
+        int end = Easier.begin(row.line().text(), tail);
         LaidLine steps = builder.line();
-        LaidLine whole = builder.add(row.line(), tail, Easier.begin(row.line().text(), tail))
-                .line();
-        boolean said = LineFit.fits(steps.text()) && !LineFit.fits(whole.text());
+        LaidLine whole = builder.add(row.line(), tail, end).line();
+        boolean tells = !row.line().text().substring(tail, end).isBlank();
+        boolean said = tells && LineFit.fits(steps.text()) && !LineFit.fits(whole.text());
         return Optional.of(said ? steps : whole)
                 .filter(line -> CountGroup.read(line.text()).isPresent());
     }
