@@ -52,7 +52,7 @@ final class Demo {
     private void play(Practice practice, SpeakerPair speakers, Wish wish, OpenedKeys opened)
             throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
-        PlayCommand.CAUTION.forEach(surroundings.err()::println);
+        LiveStart.CAUTION.forEach(surroundings.err()::println);
         new LivePlay(surroundings, practice, speakers, wish.callsGo(), Delays.NONE, opened.keys()).practise(wish);
     }
 

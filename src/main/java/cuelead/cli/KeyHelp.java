@@ -52,7 +52,7 @@ record KeyHelp(List<KeyHelp.Line> lines, List<String> hints) {
                     new Line("pass on, back", Order.NEXT_SECTION, Order.PREVIOUS_SECTION),
                     new Line("this pass again", Order.SECTION_AGAIN),
                     new Line("again slower, faster", Order.SLOWER, Order.FASTER),
-                    new Line("screen early, late", Order.SOONER, Order.LATER),
+                    new Line("ear, screen early, late", Order.SOONER, Order.LATER),
                     new Line("these keys; quit", Order.HELP, Order.QUIT)),
             List.of(
                     "space pause  left/right pass  a again  - slower  + faster  ? keys  q quit",

@@ -18,12 +18,11 @@ import java.util.Optional;
 
 /** Gives a user's orders to the lesson that is danced, and says what was done. */
 final class LessonSteersman implements Steered {
-    private static final double DISPLAY_STEP_SECONDS = 0.010;
-
     private final LiveWalkthrough lesson;
     private final PieceWords pieces;
     private final Tempo full;
     private final CallsGo callsGo;
+    private final DelaySteps delays;
 
     /** @param full counts a minute at full speed */
     LessonSteersman(LiveWalkthrough lesson, Dance dance, Tempo full, CallsGo callsGo) {
@@ -31,6 +30,7 @@ final class LessonSteersman implements Steered {
         pieces = new PieceWords(dance);
         this.full = full;
         this.callsGo = callsGo;
+        delays = new DelaySteps(callsGo, lesson.delays(), lesson::delays);
     }
 
     @Override
@@ -116,8 +116,12 @@ final class LessonSteersman implements Steered {
             case FASTER -> {
                 return again(1, "This pass cannot be faster.");
             }
-            case SOONER -> delay(1);
-            case LATER -> delay(-1);
+            case SOONER -> {
+                return delays.sooner(1);
+            }
+            case LATER -> {
+                return delays.sooner(-1);
+            }
             default -> {
                 return ""; // keys of a practice, and those for whoever shows and ends
             }
@@ -139,10 +143,6 @@ final class LessonSteersman implements Steered {
         }
     }
 
-    private void delay(int steps) {
-        lesson.delays(lesson.delays().withMusicLaterBy(steps * DISPLAY_STEP_SECONDS));
-    }
-
     @Override
     public Optional<String> news() {
         return Optional.empty();
@@ -150,6 +150,6 @@ final class LessonSteersman implements Steered {
 
     @Override
     public Delays delays() {
-        return lesson.delays();
+        return delays.now();
     }
 }

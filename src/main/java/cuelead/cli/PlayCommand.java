@@ -1,9 +1,6 @@
 package cuelead.cli;
 
-import cuelead.practice.Delays;
-import cuelead.practice.Practice;
 import cuelead.practice.Wish;
-import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -32,11 +29,6 @@ import picocli.CommandLine.Mixin;
             "  cuelead play my-sheet.txt --ear earphone   calls in your ear only"
         })
 final class PlayCommand implements Callable<Integer> {
-    /** The usual cautions of a class. */
-    static final List<String> CAUTION = List.of(
-            "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
-            "take turns only as fast as is safe for you.");
-
     private final Surroundings surroundings;
 
     @Mixin
@@ -52,19 +44,7 @@ final class PlayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Wish wish = options.wish(sound);
-        Delays delays = sound.delays();
-        DeviceChoice choice = sound.choose(surroundings.devices());
-        PracticeStart start = new PracticeStart(surroundings, wish);
-        try (OpenedKeys opened = OpenedKeys.of(surroundings);
-                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
-                Practice practice = start.prepare()) {
-            LivePlay play = new LivePlay(
-                    surroundings, practice, opening.at(practice.rate()), wish.callsGo(), delays, opened.keys());
-            CAUTION.forEach(surroundings.err()::println);
-            play.practise(wish);
-            start.tellProblems(practice);
-            start.remindOfErrors(practice);
-        }
+        new LiveStart(surroundings, wish, sound).play(practice -> play -> play.practise(wish));
         return Failures.DONE;
     }
 }

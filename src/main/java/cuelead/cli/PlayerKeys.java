@@ -12,8 +12,8 @@ import org.jline.terminal.TerminalBuilder;
 import org.jline.utils.InfoCmp.Capability;
 
 /**
- * The terminal's keys, taken before anything is shown: what is pressed while the practice is made ready is neither
- * written on the screen nor obeyed, but for the wish to quit. The terminal is as it was when this is closed.
+ * The terminal's keys, taken before anything is shown: what is pressed while the practice is made ready is not written
+ * on the screen, and obeyed when it begins. The terminal is as it was when this is closed.
  */
 final class PlayerKeys implements AutoCloseable {
     private static final String STARTING = "Starting ...";
@@ -78,10 +78,9 @@ final class PlayerKeys implements AutoCloseable {
         return terminal;
     }
 
-    /** From here on keys are obeyed. */
+    /** From here on what they ask for is shown. */
     void begin() {
         clearStarting();
-        orders.removeIf(order -> order != Order.QUIT);
     }
 
     void add(Order order) {

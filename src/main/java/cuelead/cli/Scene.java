@@ -49,7 +49,7 @@ record Scene(
                 moment.pass(),
                 moment.keys(),
                 heard.timeline().dance().header().title(),
-                heard.clock().seconds(),
+                Math.min(heard.clock().seconds(), heard.clock().endSeconds()),
                 heard.clock().endSeconds(),
                 place(moment),
                 follower.nowAt(seconds).map(Call::words).orElse(""),
@@ -80,7 +80,7 @@ record Scene(
         List<String> parts = new ArrayList<>();
         parts.add(
                 switch (play.motion()) {
-                    case PLAYING -> "Playing";
+                    case PLAYING -> isOver(heard) ? "Over" : "Playing";
                     case PAUSED -> "PAUSED";
                     case NO_MUSIC -> "CALLS ONLY";
                     case NO_CALLS -> "MUSIC ONLY";
@@ -100,6 +100,11 @@ record Scene(
             parts.add("click");
         }
         return parts;
+    }
+
+    /** A song may sound on for some seconds behind its last beat. */
+    private static boolean isOver(Heard heard) {
+        return heard.songSeconds() >= heard.timeline().endSeconds();
     }
 
     /** The section's name as soon as it is heard again. */

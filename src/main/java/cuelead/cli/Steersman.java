@@ -1,14 +1,11 @@
 package cuelead.cli;
 
-import cuelead.dance.Counts;
-import cuelead.plan.Timeline;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Heard;
 import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
-import cuelead.time.Beats;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -20,12 +17,11 @@ final class Steersman implements Steered {
     private static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
-    private static final double EAR_STEP_SECONDS = 0.005;
-    private static final double DISPLAY_STEP_SECONDS = 0.010;
 
     private final LivePractice practice;
     private final CallChoices calls;
-    private final Delays delaysAtFirst;
+    private final Realigning realigning;
+    private final DelaySteps delays;
     private Optional<String> late = Optional.empty();
     private boolean repeats;
     private double dipDb;
@@ -39,7 +35,8 @@ final class Steersman implements Steered {
     Steersman(LivePractice practice, Wish wish) {
         this.practice = practice;
         calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
-        delaysAtFirst = practice.delays();
+        realigning = new Realigning(practice, () -> repeats = false, words -> late = Optional.of(words));
+        delays = new DelaySteps(wish.callsGo(), practice.delays(), practice::delays);
         click = wish.click();
         pace = SongPace.of(practice.speed(), practice.heard().timeline().grid().medianTempo());
         callsGo = wish.callsGo();
@@ -64,7 +61,7 @@ final class Steersman implements Steered {
 
     @Override
     public Delays delays() {
-        return practice.delays();
+        return delays.now();
     }
 
     @Override
@@ -107,17 +104,17 @@ final class Steersman implements Steered {
             case MORE_DIP -> dip(DIP_STEP_DB);
             case SOFTER_VOICE -> voice(-VOICE_STEP_DB);
             case LOUDER_VOICE -> voice(VOICE_STEP_DB);
-            case COUNT_ONE_IS_NOW -> realign("Count 1 is now.", practice::countOneIsNow);
-            case BEAT_EARLIER -> move("The dance is a beat earlier.", Beats.ZERO.minus(Beats.ONE));
-            case BEAT_LATER -> move("The dance is a beat later.", Beats.ONE);
-            case EIGHT_EARLIER -> move("The dance is " + section() + " earlier.", eight(-1));
-            case EIGHT_LATER -> move("The dance is " + section() + " later.", eight(1));
-            case WALL_EARLIER -> realign("The dance is a wall earlier.", () -> practice.moveDanceByWall(-1));
-            case WALL_LATER -> realign("The dance is a wall later.", () -> practice.moveDanceByWall(1));
-            case TAKE_REALIGNMENT_BACK -> takeRealignmentBack();
+            case COUNT_ONE_IS_NOW,
+                    BEAT_EARLIER,
+                    BEAT_LATER,
+                    EIGHT_EARLIER,
+                    EIGHT_LATER,
+                    WALL_EARLIER,
+                    WALL_LATER,
+                    TAKE_REALIGNMENT_BACK -> told(() -> realigning.obey(order));
             case OTHER_SIDE -> otherSide();
-            case SOONER -> delay(1);
-            case LATER -> delay(-1);
+            case SOONER -> delays.sooner(1);
+            case LATER -> delays.sooner(-1);
             case HELP, QUIT -> ""; // for whoever shows and ends
             case SLOWER -> speed(pace.slower(), "The song cannot be slower.");
             case FASTER -> speed(pace.faster(), "The song cannot be faster.");
@@ -136,51 +133,24 @@ final class Steersman implements Steered {
         return said;
     }
 
-    private String jump(Consumer<Consumer<Jump>> order, Function<Jump, String> words) {
+    /** What an order says, if it is obeyed at once; else that is news later. */
+    private String told(Runnable order) {
         late = Optional.empty();
-        order.accept(jump -> {
+        order.run();
+        return news().orElse("");
+    }
+
+    private String jump(Consumer<Consumer<Jump>> order, Function<Jump, String> words) {
+        return told(() -> order.accept(jump -> {
             if (jump.way() != Jump.Way.NO_FURTHER) {
                 repeats = false; // any jump leaves what is repeated
             }
             late = Optional.of(words.apply(jump));
-        });
-        return news().orElse("");
+        }));
     }
 
     private String back(String what, Consumer<Consumer<Jump>> order) {
         return jump(order, jump -> JumpWords.back(jump, what));
-    }
-
-    /** Any realignment leaves what is repeated, too. */
-    private String realign(String what, Runnable action) {
-        repeats = false;
-        return done(what + " (u takes it back)", action);
-    }
-
-    private String move(String what, Beats later) {
-        return realign(what, () -> practice.moveDance(later));
-    }
-
-    private String takeRealignmentBack() {
-        late = Optional.empty();
-        practice.takeRealignmentBack(which -> {
-            if (which != LivePractice.TakenBack.NOTHING) {
-                repeats = false;
-            }
-            late = Optional.of(JumpWords.takenBack(which));
-        });
-        return news().orElse("");
-    }
-
-    private Beats eight(int sections) {
-        Timeline timeline = practice.heard().timeline();
-        return timeline.beatsOf(Counts.of(timeline.dance().header().metre().countsInSection()))
-                .times(sections);
-    }
-
-    private String section() {
-        int counts = practice.heard().timeline().dance().header().metre().countsInSection();
-        return counts == 8 ? "an eight" : counts + " counts";
     }
 
     private String pauseOrGoOn() {
@@ -237,20 +207,6 @@ final class Steersman implements Steered {
         callsGo = next;
         double wanted = dipDb;
         return done(what, () -> practice.levels(now -> next.on(now, wanted)));
-    }
-
-    /** Calls in the ear that shall sound sooner are on a device that is later. */
-    private String delay(int sooner) {
-        Delays now = practice.delays();
-        Delays other = callsGo == CallsGo.APART
-                ? delaysAtFirst.withCallsApartBy(now.apartSeconds() + sooner * EAR_STEP_SECONDS)
-                : now.withMusicLaterBy(-sooner * DISPLAY_STEP_SECONDS);
-        practice.delays(other);
-        String what = callsGo == CallsGo.APART ? "The calls in your ear" : "The display";
-        String where = sooner > 0 ? "sooner" : "later";
-        boolean isAtLimit = other.equals(now);
-        return what + (isAtLimit ? " cannot come " + where : " come" + (callsGo == CallsGo.APART ? " " : "s ") + where)
-                + ": " + SoundOptions.asking(callsGo, other) + ".";
     }
 
     private String speed(SongPace wanted, String cannot) {

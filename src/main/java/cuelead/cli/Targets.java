@@ -59,7 +59,8 @@ final class Targets {
         }
     }
 
-    private static String withoutEnding(Path file) {
+    /** A file's name alone. */
+    static String withoutEnding(Path file) {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;

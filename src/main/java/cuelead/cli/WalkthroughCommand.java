@@ -11,7 +11,6 @@ import cuelead.lesson.UsualLesson;
 import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
 import cuelead.plan.Timeline;
-import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Track;
 import cuelead.practice.Walkthrough;
@@ -108,7 +107,10 @@ final class WalkthroughCommand implements Callable<Integer> {
         if (isPrinted || saved.isPresent() || output.isPresent()) {
             prepareOnly(wish);
         } else {
-            teach(wish);
+            new LiveStart(surroundings, wish, sound).play(practice -> {
+                Walkthrough walkthrough = practice.walkthrough(lesson(practice));
+                return play -> play.teach(walkthrough);
+            });
         }
         return Failures.DONE;
     }
@@ -133,22 +135,6 @@ final class WalkthroughCommand implements Callable<Integer> {
             if (target.isPresent()) {
                 write(practice, walkthrough, target.get());
             }
-            start.remindOfErrors(practice);
-        }
-    }
-
-    private void teach(Wish wish) throws Refused, InterruptedException {
-        Delays delays = sound.delays();
-        DeviceChoice choice = sound.choose(surroundings.devices());
-        PracticeStart start = new PracticeStart(surroundings, wish);
-        try (OpenedKeys opened = OpenedKeys.of(surroundings);
-                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
-                Practice practice = start.prepare()) {
-            Walkthrough walkthrough = practice.walkthrough(lesson(practice));
-            LivePlay play = new LivePlay(
-                    surroundings, practice, opening.at(practice.rate()), wish.callsGo(), delays, opened.keys());
-            PlayCommand.CAUTION.forEach(surroundings.err()::println);
-            play.teach(walkthrough);
             start.remindOfErrors(practice);
         }
     }

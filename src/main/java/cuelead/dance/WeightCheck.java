@@ -185,15 +185,22 @@ final class WeightCheck {
         }
     }
 
+    /** Behind a tag within a wall the wall goes on from where it was. */
     private void tag(Tag tag) {
-        Weight end = endWeight(tag.part(), endOfWall());
-        if (clash(dance.header().startWeight(), end)) {
+        Weight start = dance.header().startWeight();
+        boolean within = tag.afterCount().isPresent();
+        int next = tag.afterCount().orElse(0) + 1;
+        Weight wanted = within
+                ? WallWalk.weightAfter(dance.parts().get(0), tag.afterCount().getAsInt(), start)
+                : start;
+        Weight end = endWeight(tag.part(), within ? wanted : endOfWall());
+        if (clash(wanted, end)) {
             error(
                     "tag_weight",
                     tag.line(),
                     0,
-                    "The tag ends with the weight on " + word(end) + ", but count 1 begins with the weight on "
-                            + word(dance.header().startWeight()) + ".",
+                    "The tag ends with the weight on " + word(end) + ", but count " + next
+                            + " begins with the weight on " + word(wanted) + ".",
                     "Let its last action touch instead of step, or step instead of touch.");
         }
     }

@@ -8,7 +8,7 @@ import net.sourceforge.javaflacencoder.EncodingConfiguration;
 import net.sourceforge.javaflacencoder.FLACEncoder;
 import net.sourceforge.javaflacencoder.StreamConfiguration;
 
-/** Writes one FLAC file (RFC 9639) of 16 bits, dithered as a WAV file is: the two hold equal samples. */
+/** Writes one FLAC file (RFC 9639) of 16 bits, rounded as a WAV file is: the two hold equal samples. */
 final class FlacWriter implements TrackWriter {
     private static final int BITS = 16;
     private static final int BLOCK_FRAMES = 4096;
@@ -23,14 +23,16 @@ final class FlacWriter implements TrackWriter {
     private final TpdfDither dither = new TpdfDither();
     private final FlacOutput output;
     private final TrackTags tags;
+    private final Rounding rounding;
 
     /** Handed on when more comes, since the encoder can end with a block but not with nothing after one. */
     private final int[] block = new int[BLOCK_FRAMES * Sound.CHANNELS];
 
     private int filled;
 
-    FlacWriter(SeekableByteChannel channel, SampleRate rate, TrackTags tags) {
+    FlacWriter(SeekableByteChannel channel, SampleRate rate, TrackTags tags, Rounding rounding) {
         this.tags = tags;
+        this.rounding = rounding;
         output = new FlacOutput(channel);
         encoder.setStreamConfiguration(
                 new StreamConfiguration(Sound.CHANNELS, BLOCK_FRAMES, BLOCK_FRAMES, rate.hz(), BITS));
@@ -49,7 +51,7 @@ final class FlacWriter implements TrackWriter {
             if (filled == block.length) {
                 encode(Place.AMID);
             }
-            block[filled++] = dither.quantize(samples[i]);
+            block[filled++] = rounding.round(samples[i], dither);
         }
     }
 

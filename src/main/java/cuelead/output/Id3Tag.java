@@ -18,7 +18,8 @@ final class Id3Tag {
 
     static ByteBuffer bytes(TrackTags tags) {
         byte[] title = frame("TIT2", tags.title());
-        byte[] tempo = frame("TBPM", tags.wholeBeatsPerMinute());
+        byte[] tempo =
+                tags.wholeBeatsPerMinute().map(known -> frame("TBPM", known)).orElse(new byte[0]);
         int content = title.length + tempo.length;
         ByteBuffer bytes = ByteBuffer.allocate(HEAD_BYTES + content);
         bytes.put("ID3".getBytes(StandardCharsets.ISO_8859_1)).put((byte) 3).put((byte) 0);

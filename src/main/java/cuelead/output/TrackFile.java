@@ -24,6 +24,16 @@ public final class TrackFile {
     }
 
     /**
+     * Pulls a sound that was mixed to its end into a file; parameters as below.
+     *
+     * @throws Refused              as below
+     * @throws InterruptedException as below
+     */
+    public void write(Sound sound, SampleRate rate, TrackTags tags, Path target) throws Refused, InterruptedException {
+        write(sound, rate, tags, Rounding.DITHERED, target);
+    }
+
+    /**
      * Pulls a sound to its end into a file.
      *
      * @param target ends in .wav, .flac or .mp3
@@ -31,12 +41,13 @@ public final class TrackFile {
      *                              be written: why, and what to try
      * @throws InterruptedException when the thread is interrupted; no file is left
      */
-    public void write(Sound sound, SampleRate rate, TrackTags tags, Path target) throws Refused, InterruptedException {
+    public void write(Sound sound, SampleRate rate, TrackTags tags, Rounding rounding, Path target)
+            throws Refused, InterruptedException {
         TrackFormat format = TrackFormat.of(target);
         format.checkRate(rate);
         float[] block = new float[BLOCK_FRAMES * Sound.CHANNELS];
         writing.write(target, channel -> {
-            TrackWriter samples = format.writer(channel, rate, tags);
+            TrackWriter samples = format.writer(channel, rate, tags, rounding);
             samples.begin();
             for (int frames = sound.read(block, BLOCK_FRAMES); frames > 0; frames = sound.read(block, BLOCK_FRAMES)) {
                 if (Thread.interrupted()) {

@@ -9,25 +9,25 @@ import java.util.Locale;
 
 /** What a practice track can be written as. */
 public enum TrackFormat {
-    /** 16 bits with dither. */
+    /** 16 bits. */
     WAV(".wav") {
         @Override
-        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags) {
-            WavHeader header = new WavHeader(WavFormat.PCM_16, Sound.CHANNELS, rate);
+        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags, Rounding rounding) {
+            WavHeader header = new WavHeader(rounding.wavFormat(), Sound.CHANNELS, rate);
             return new SampleWriter(channel, header, WavInfo.chunk(tags));
         }
     },
     /** The same samples as in a WAV file, packed. */
     FLAC(".flac") {
         @Override
-        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags) {
-            return new FlacWriter(channel, rate, tags);
+        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags, Rounding rounding) {
+            return new FlacWriter(channel, rate, tags, rounding);
         }
     },
     /** At a steady bit rate: 192 kbit/s from 32,000 Hz on. */
     MP3(".mp3") {
         @Override
-        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags) {
+        TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags, Rounding rounding) {
             return new Mp3Writer(channel, Mp3Layout.of(rate), tags);
         }
 
@@ -68,6 +68,10 @@ public enum TrackFormat {
      */
     public void checkRate(SampleRate rate) throws Refused {}
 
-    /** Begins to write at the beginning of an empty file. */
-    abstract TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags);
+    /**
+     * Begins to write at the beginning of an empty file.
+     *
+     * @param rounding of the samples, where there are any
+     */
+    abstract TrackWriter writer(SeekableByteChannel channel, SampleRate rate, TrackTags tags, Rounding rounding);
 }

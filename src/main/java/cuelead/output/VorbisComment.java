@@ -3,6 +3,7 @@ package cuelead.output;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -19,7 +20,8 @@ final class VorbisComment {
 
     /** The block with its head, marked as the last one. */
     static byte[] block(TrackTags tags) {
-        List<byte[]> fields = List.of(utf8("TITLE=" + tags.title()), utf8("BPM=" + tags.wholeBeatsPerMinute()));
+        List<byte[]> fields = new ArrayList<>(List.of(utf8("TITLE=" + tags.title())));
+        tags.wholeBeatsPerMinute().ifPresent(tempo -> fields.add(utf8("BPM=" + tempo)));
         byte[] vendor = utf8(VENDOR);
         int content = 2 * Integer.BYTES + vendor.length;
         for (byte[] field : fields) {

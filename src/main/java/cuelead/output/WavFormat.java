@@ -8,14 +8,14 @@ public enum WavFormat {
     PCM_16(1, 2) {
         @Override
         void put(float sample, TpdfDither dither, ByteBuffer into) {
-            into.putShort(dither.quantize(sample));
+            into.putShort(Rounding.DITHERED.round(sample, dither));
         }
     },
     /** 16-bit whole numbers, rounded: for a copy of sound that is made of such numbers already. */
     PCM_16_ROUNDED(1, 2) {
         @Override
         void put(float sample, TpdfDither dither, ByteBuffer into) {
-            into.putShort(TpdfDither.round(sample, 0));
+            into.putShort(Rounding.NEAREST.round(sample, dither));
         }
     },
     /** 32-bit floats, unchanged: for measuring and for further work. */

@@ -3,6 +3,8 @@ package cuelead.output;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
 
 /**
  * The {@code LIST} chunk of type {@code INFO} of a WAV file: title ({@code INAM}) and a comment with the tempo
@@ -16,13 +18,16 @@ final class WavInfo {
     private WavInfo() {}
 
     static ByteBuffer chunk(TrackTags tags) {
-        byte[] title = text(tags.title());
-        byte[] comment = text(tags.wholeBeatsPerMinute() + " beats a minute");
-        int content = TYPE_BYTES + 2 * HEAD_BYTES + even(title.length) + even(comment.length);
+        Map<String, byte[]> texts = new LinkedHashMap<>();
+        texts.put("INAM", text(tags.title()));
+        tags.wholeBeatsPerMinute().ifPresent(tempo -> texts.put("ICMT", text(tempo + " beats a minute")));
+        int content = TYPE_BYTES
+                + texts.values().stream()
+                        .mapToInt(text -> HEAD_BYTES + even(text.length))
+                        .sum();
         ByteBuffer bytes = ByteBuffer.allocate(HEAD_BYTES + content).order(ByteOrder.LITTLE_ENDIAN);
         bytes.put(ascii("LIST")).putInt(content).put(ascii("INFO"));
-        put("INAM", title, bytes);
-        put("ICMT", comment, bytes);
+        texts.forEach((name, text) -> put(name, text, bytes));
         return bytes.flip();
     }
 

@@ -196,13 +196,26 @@ public final class LivePractice {
         realign(ground -> ground.movedBy(later));
     }
 
-    /** Moves the dance by the wall that is danced: 1 = the dancers are a wall behind, -1 = a wall ahead. */
-    public void moveDanceByWall(int walls) {
-        command(() -> helm.sections().ifPresent(all -> {
-            Beats length = all.wallLength(helm.meant(all), -walls);
-            Ground ground = way.coming().manner().ground();
-            realignNow(ground.movedBy(new Beats(walls * length.ticks())));
-        }));
+    /**
+     * Moves the dance by the wall that is danced.
+     *
+     * @param walls 1 = the dancers are a wall behind, -1 = a wall ahead
+     * @param told  what comes of it, as soon as it is obeyed
+     */
+    public void moveDanceByWall(int walls, Consumer<MovedWall> told) {
+        command(() -> {
+            Optional<Ground> moved = helm.sections().map(all -> {
+                Beats length = all.wallLength(helm.meant(all), -walls);
+                return way.coming().manner().ground().movedBy(new Beats(walls * length.ticks()));
+            });
+            boolean isDanced = moved.filter(
+                            ground -> !ground.timeline().counts().isEmpty())
+                    .isPresent();
+            if (isDanced) {
+                realignNow(moved.get());
+            }
+            told.accept(isDanced ? MovedWall.MOVED : MovedWall.NONE_LEFT);
+        });
     }
 
     private void realign(UnaryOperator<Ground> change) {

@@ -3,14 +3,10 @@ package cuelead.practice;
 import cuelead.dance.Dance;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
-import cuelead.song.BeatFile;
-import cuelead.song.BeatFit;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
 import cuelead.time.BeatGrid;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -40,31 +36,11 @@ record OpenSong(Song song, BeatGrid grid, List<Problem> problems) {
     private static OpenSong open(Path file, Wish wish, SongMemory memory) throws Refused {
         Song song = SongFile.open(file, wish.rate());
         try {
-            return withBeats(song, memory);
+            KnownBeats beats = KnownBeats.of(song, memory);
+            return new OpenSong(song, beats.hearing().beats(), beats.problems());
         } catch (Refused | RuntimeException | Error e) {
             song.close();
             throw e;
         }
-    }
-
-    private static OpenSong withBeats(Song song, SongMemory memory) throws Refused {
-        Path beatFile = BeatFile.beside(song.file());
-        if (!Files.exists(beatFile)) {
-            return new OpenSong(song, memory.heardBeats(song), List.of());
-        }
-        BeatFile.Reading reading = BeatFile.read(beatFile);
-        List<Problem> problems = new ArrayList<>(reading.problems());
-        if (BeatFile.isUsers(reading)) {
-            reading.beats()
-                    .ifPresent(beats -> problems.addAll(
-                            BeatFit.check(beatFile.toString(), beats, song.pcm().lengthSeconds())));
-        }
-        Optional<Problem> error = problems.stream()
-                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
-                .findFirst();
-        if (error.isPresent()) {
-            throw new Refused(error.get().message());
-        }
-        return new OpenSong(song, reading.beats().orElseThrow(), problems);
     }
 }

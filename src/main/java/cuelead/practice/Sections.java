@@ -7,6 +7,7 @@ import cuelead.plan.Timeline;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The sections and walls of a timeline, to be jumped to. */
 final class Sections {
@@ -118,13 +119,15 @@ final class Sections {
 
     /**
      * From the start of the wall before to the start of the wall that a section belongs to, or of that wall to the
-     * next; the other of both where there is none.
+     * next; the other of both where there is none, and the wall's own length where it is the only one.
      *
      * @param walls -1 or 1
      */
     Beats wallLength(DancedCount start, int walls) {
-        Beats length = wallDistance(start, walls);
-        return length.ticks() > 0 ? length : wallDistance(start, -walls);
+        return Stream.of(wallDistance(start, walls), wallDistance(start, -walls))
+                .filter(length -> length.ticks() > 0)
+                .findFirst()
+                .orElseGet(() -> timeline.beatsOf(Counts.of(start.run().counts())));
     }
 
     private Beats wallDistance(DancedCount start, int walls) {

@@ -58,6 +58,9 @@ final class BodyReader {
         if (place == Place.DANCE && kind != LineKind.COUNTS && kind != LineKind.NOTE) {
             OwnCallReader.reportLost(line, problems);
         }
+        if (kind != LineKind.COUNTS && tags.repeats(line, lines.lastCount())) {
+            return;
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
@@ -254,7 +257,7 @@ final class BodyReader {
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
         sequence.finish(parts.names(), tags.names());
-        sequence.cuts(parts.names()).forEach(restarts::cut);
+        sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());
         ending.finish(problems);
     }

@@ -119,7 +119,11 @@ final class CountPlaces {
         }
         List<FoundCounts> chain = new ArrayList<>(List.of(end));
         for (int i = found.size() - 2; i >= 0; i--) {
-            if (chain.get(0).follows(found.get(i))
+            boolean runsOn = chain.get(0).follows(found.get(i))
+                    || (end.bracketed()
+                            && found.get(i).bracketed()
+                            && chain.get(0).leavesOut(found.get(i)));
+            if (runsOn
                     && (found.get(i).bracketed()
                             || found.get(i).isMany()
                             || found.get(i).told(line))) {

@@ -181,7 +181,7 @@ final class Fitting {
             return still || by == Measure.LABELS ? List.of(none, new Option(1, 1, ASIDE_COST)) : List.of(none);
         }
         if (!phrase.readable()) {
-            if (phrase.mayBeLeft()) {
+            if (phrase.mayBeLeft() || (index > 0 && phrase.isOnlySaid())) {
                 options.add(new Option(0, 0, ASIDE_COST));
             }
             for (int size = 1; size <= counts; size++) {

@@ -11,8 +11,11 @@ final class LaidRow {
                         row.line(),
                         each.group().column() - 1)
                 .add(row.line(), each.from(), each.to());
+        String steps = each.group().written(row.line().text()) + " " + row.prose(each);
         int end = Easier.begin(row.line().text(), each.tail());
-        if (!row.line().text().substring(each.tail(), end).isBlank()) {
+        String tail = row.line().text().substring(each.tail(), end);
+        boolean said = LineFit.fits(steps) && !LineFit.fits(steps + tail);
+        if (!tail.isBlank() && !said) {
             builder.add(row.line(), Math.min(end, remark(row.line().text(), each.tail())), end);
         }
         for (SheetLine more : row.more()) {

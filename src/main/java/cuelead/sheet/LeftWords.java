@@ -19,7 +19,7 @@ final class LeftWords {
     void unread(List<Phrase> phrases, List<Integer> sizes) {
         for (int i = 0; i < phrases.size() && !problems.isUnheard(); i++) {
             Phrase phrase = phrases.get(i);
-            if (!phrase.readable() && phrase.mayBeLeft() && sizes.get(i) == 0) {
+            if (!phrase.readable() && sizes.get(i) == 0) {
                 aside(phrase);
             } else if (!phrase.readable()) {
                 noAction(phrase.column(), phrase.left());

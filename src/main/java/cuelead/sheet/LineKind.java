@@ -22,7 +22,7 @@ enum LineKind {
 
     /** "Finish with a rocking chair (4)": the last steps of every wall. */
     private static final Pattern LENGTH =
-            Pattern.compile("\\(\\d{1,2}(?: counts?)?\\)|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
+            Pattern.compile("\\(\\d{1,2}(?: counts?)?[,)]|\\(\\d{1,2}-\\d{1,2}\\)|\\b\\d{1,2} counts\\b");
 
     private static final Set<String> NOTES = Set.of(
             "note",
@@ -143,8 +143,42 @@ enum LineKind {
 
     /** "After wall 6 add: ...", "At the end of wall 2 do these extra 4 counts: ..." */
     private static boolean addsToWall(SheetLine line) {
-        return namesWallFirst(line) && has(line, ADDS) && has(line, Set.of("after", "end", "following", "finishing"));
+        boolean behind = namesWallFirst(line) && has(line, Set.of("after", "end", "following", "finishing"));
+        boolean adds = has(line, ADDS) || ANNOUNCES.matcher(line.text()).find();
+        return behind && (adds || fillsMusic(line));
     }
+
+    /** "After the third time through there is some spare music: just sway R, L, R, L (4 counts)". */
+    private static boolean fillsMusic(SheetLine line) {
+        return LENGTH.matcher(line.text()).find()
+                && DanceLine.isDanced(line.text())
+                && !has(line, BREAKS_OFF)
+                && OneLineTag.read(line).isPresent();
+    }
+
+    private static final Set<String> BREAKS_OFF = Set.of(
+            "restart",
+            "restarts",
+            "restarting",
+            "first",
+            "only",
+            "until",
+            "till",
+            "up",
+            "stop",
+            "last",
+            "final",
+            "leave",
+            "skip",
+            "omit",
+            "ending",
+            "finish",
+            "finale");
+
+    /** "Dance the following 4 counts", "do these 4 beats" */
+    private static final Pattern ANNOUNCES = Pattern.compile(
+            "\\b(?:do|dance|dancing) (?:(?:the|these) (?:following|next)|these|this)(?: \\w+)? (?:counts?|beats?|steps)\\b",
+            Pattern.CASE_INSENSITIVE);
 
     /** Whether the line is about a wall: so many words stand before it at most. */
     private static boolean namesWallFirst(SheetLine line) {
@@ -155,7 +189,7 @@ enum LineKind {
         return WallNote.namesWall(words);
     }
 
-    private static final int WORDS_BEFORE_WALL = 7;
+    private static final int WORDS_BEFORE_WALL = 9;
     private static final Set<String> ADDS = Set.of("add", "adds", "adding", "extra", "additional", "insert");
 
     private static boolean has(SheetLine line, Set<String> words) {

@@ -17,6 +17,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Reads one count line: its prose to steps on its counts, its quoted calls, its clock marks. */
 final class LineReader {
@@ -75,7 +76,10 @@ final class LineReader {
         List<OwnCall> calls = new OwnCallReader(problems, line.number()).read(tokens, steps);
         boolean understood = phrases.stream().anyMatch(Phrase::readable);
         boolean misfit = fitting.isEmpty() && !onlyHoldsAreLeft(phrases, written.size());
-        boolean unread = phrases.stream().anyMatch(phrase -> !phrase.readable() && !phrase.mayBeLeft());
+        boolean unread = IntStream.range(0, phrases.size())
+                .anyMatch(i -> sizes.get(i) > 0
+                        && !phrases.get(i).readable()
+                        && !phrases.get(i).mayBeLeft());
         boolean doubtful = misfit || unread || parser.isDoubtful() || maker.isDoubtful();
         return new Result(steps, calls, laid.marks(), laid.restarts(), understood, doubtful);
     }

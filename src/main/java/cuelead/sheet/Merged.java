@@ -71,8 +71,11 @@ final class Merged {
             builder.add(row.line(), each.from(), each.to());
         }
         int tail = groups.get(groups.size() - 1).tail();
-        builder.add(row.line(), tail, Easier.begin(row.line().text(), tail));
-        return Optional.of(builder.line())
+        LaidLine steps = builder.line();
+        LaidLine whole = builder.add(row.line(), tail, Easier.begin(row.line().text(), tail))
+                .line();
+        boolean said = LineFit.fits(steps.text()) && !LineFit.fits(whole.text());
+        return Optional.of(said ? steps : whole)
                 .filter(line -> CountGroup.read(line.text()).isPresent());
     }
 

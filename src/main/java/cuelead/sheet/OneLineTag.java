@@ -87,9 +87,10 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
 
     private static boolean isDanced(SheetLine line, int from) {
         List<Token> rest = Scanner.tokens(line.text(), from);
-        boolean tells = rest.stream()
-                .takeWhile(token -> !token.is(Kind.OPEN))
-                .anyMatch(token -> token.is(Kind.WORD) && WALL_WORDS.contains(token.text()));
+        List<Token> open =
+                rest.stream().takeWhile(token -> !token.is(Kind.OPEN)).toList();
+        boolean tells = WallNote.namesWall(open)
+                || open.stream().anyMatch(token -> token.is(Kind.WORD) && WALL_WORDS.contains(token.text()));
         return !tells && !tellsLengthFirst(rest) && hasVerb(line.text(), from);
     }
 

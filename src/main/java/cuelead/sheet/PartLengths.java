@@ -41,6 +41,17 @@ final class PartLengths {
                 found.add(new PartLength(length.group(2).toUpperCase(Locale.ROOT), counts, line.number()));
             }
         }
+        found.removeIf(each -> SequenceReader.isSequence(line) && isShortThere(each, found, line));
         return told || found.size() > 1 ? found : List.of();
+    }
+
+    /** "Sequence: A, A (8 counts), B": the number is that of a short form. */
+    private static boolean isShortThere(PartLength part, List<PartLength> found, SheetLine line) {
+        long same = found.stream().filter(part::equals).count();
+        return Pattern.compile("(?<![A-Za-z])" + part.part() + "(?![A-Za-z])", Pattern.CASE_INSENSITIVE)
+                        .matcher(line.text())
+                        .results()
+                        .count()
+                > same;
     }
 }

@@ -82,6 +82,14 @@ final class PartsDraft {
         return parts.keySet();
     }
 
+    /** Their lengths in counts by their names. */
+    Map<String, Integer> partCounts() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        parts.forEach((name, sections) ->
+                counts.put(name, sections.stream().mapToInt(Section::length).sum()));
+        return counts;
+    }
+
     boolean isEmpty() {
         return parts.isEmpty();
     }

@@ -55,6 +55,11 @@ record Phrase(
         return figure.isPresent() || action.isPresent();
     }
 
+    /** "Make sure you finish on the left foot": strange words that name a foot or a place, and no action. */
+    boolean isOnlySaid() {
+        return !readable() && !left.isEmpty() && left.stream().allMatch(term -> term.is(Term.Kind.UNKNOWN));
+    }
+
     /**
      * A figure by its name, with the feet and the turn that are named with it.
      *

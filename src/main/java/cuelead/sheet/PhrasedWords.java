@@ -82,7 +82,7 @@ final class PhrasedWords {
     }
 
     /** "A x2", "A (twice)", "2 x A": written out. */
-    private static SheetLine repeated(SheetLine line) {
+    static SheetLine repeated(SheetLine line) {
         SheetLine written = line;
         Matcher behind = BEHIND.matcher(written.text());
         while (behind.find()) {

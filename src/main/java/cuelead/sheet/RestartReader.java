@@ -90,6 +90,9 @@ final class RestartReader {
     private static OptionalInt afterChange(WallNote note, StepChange change, List<Integer> sections) {
         int number = note.section().orElse(0);
         boolean known = number > 0 && number < sections.size();
+        if (!note.places().isEmpty() && number == 0) {
+            return OptionalInt.of(note.places().get(0));
+        }
         int length = known ? sections.get(number) - sections.get(number - 1) : 0;
         boolean within = known && change.last() <= length;
         return OptionalInt.of(within ? sections.get(number - 1) + change.last() : change.last());

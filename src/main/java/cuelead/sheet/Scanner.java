@@ -167,7 +167,8 @@ final class Scanner {
         boolean ordinal = List.of("st", "nd", "rd", "th").contains(letters);
         at = letters.isEmpty() || ordinal || letters.equals("x") ? end : at;
         boolean times = letters.equals("x");
-        tokens.add(new Token(times ? Kind.WORD : Kind.NUMBER, times ? digits + "x" : digits, start + 1));
+        Kind kind = times ? Kind.WORD : ordinal ? Kind.ORDINAL : Kind.NUMBER;
+        tokens.add(new Token(kind, times ? digits + "x" : digits, start + 1));
     }
 
     private String digits() {

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Reads the order of a phrased dance: {@code Sequence: A A B, Tag, A, B}, {@code AAB AAB}, {@code A - B - A* - bridge}. */
@@ -26,8 +27,12 @@ final class SequenceReader {
         this.problems = problems;
     }
 
-    /** {@code counts}: how many of the part are danced; 0 = all. */
-    private record Name(String name, boolean cut, int line, int column) {}
+    /** {@code cut}: marked as short; {@code told}: how much of it, where that stands beside the name. */
+    private record Name(String name, boolean cut, Optional<ShortPart> told, int line, int column) {
+        Name(String name, boolean cut, int line, int column) {
+            this(name, cut, Optional.empty(), line, column);
+        }
+    }
 
     /** Whether a line is a sequence: told so, or a row of letters and tags and nothing else. */
     static boolean isSequence(SheetLine line) {
@@ -52,7 +57,21 @@ final class SequenceReader {
         return TAGS.contains(token.text()) || token.text().matches("[a-f]{1,4}|[a-f]\\d{1,2}|tag\\d");
     }
 
-    void line(SheetLine line) {
+    void line(SheetLine told) {
+        SheetLine line = PhrasedWords.repeated(told);
+        Map<Integer, ShortPart> parts = new HashMap<>();
+        Optional<ShortPart.Placed> part = ShortPart.find(line.text(), 0);
+        while (part.isPresent()) {
+            ShortPart.Placed found = part.get();
+            parts.put(found.name() + 1, found.part());
+            line = line.with(found.name() + 1, found.to(), " ".repeat(found.to() - found.name() - 1))
+                    .with(found.from(), found.name(), " ".repeat(found.name() - found.from()));
+            part = ShortPart.find(line.text(), found.to());
+        }
+        names(line, parts);
+    }
+
+    private void names(SheetLine line, Map<Integer, ShortPart> parts) {
         List<Token> tokens = line.tokens();
         int depth = 0;
         for (int i = 0; i < tokens.size(); i++) {
@@ -64,7 +83,10 @@ final class SequenceReader {
                 boolean cut = i + 1 < tokens.size()
                         && tokens.get(i + 1).is(Token.Kind.MARK)
                         && isBeside(token, tokens.get(i + 1));
-                take(token, cut, line.number());
+                Optional<ShortPart> part = Optional.ofNullable(parts.get(token.column()));
+                part.ifPresentOrElse(
+                        told -> names.add(new Name(upper(token.text()), true, part, line.number(), token.column())),
+                        () -> take(token, cut, line.number()));
             }
         }
     }
@@ -82,8 +104,8 @@ final class SequenceReader {
                 names.add(new Name(upper(text.substring(i, i + 1)), cut && last, line, token.column() + i));
             }
         } else if (text.matches("[a-f]\\d{1,2}")) {
-            shortened.put(upper(text.substring(0, 1)), Integer.parseInt(text.substring(1)));
-            names.add(new Name(upper(text.substring(0, 1)), true, line, token.column()));
+            ShortPart part = new ShortPart(ShortPart.Kind.FIRST, Integer.parseInt(text.substring(1)));
+            names.add(new Name(upper(text.substring(0, 1)), true, Optional.of(part), line, token.column()));
         } else {
             names.add(new Name(upper(text), cut, line, token.column()));
         }
@@ -100,7 +122,7 @@ final class SequenceReader {
 
     /** "A* is only the first 16 counts of A", "A- = A1 and A2": how much of a part its short form has. */
     boolean note(SheetLine line) {
-        List<Token> tokens = line.tokens();
+        List<Token> tokens = isSequence(line) ? List.of() : line.tokens();
         for (int i = 0; i + 1 < tokens.size(); i++) {
             Token part = tokens.get(i);
             boolean cut = part.is(Token.Kind.WORD)
@@ -151,18 +173,44 @@ final class SequenceReader {
         return names.stream().map(Name::name).toList();
     }
 
+    private void unclear(Name name) {
+        problems.warning(
+                "unknown_part",
+                name.line(),
+                name.column(),
+                "It is not clear how many counts of " + name.name() + " are danced here; all of them are.",
+                "Write it like \"" + name.name() + "(8)\".");
+    }
+
     /** A part of the sequence that is broken off: which of the parts, from 1, and after how many of its counts. */
     record Cut(int run, int afterCount, int line) {}
 
-    /** The short forms whose length is told. */
-    List<Cut> cuts(Collection<String> parts) {
+    /**
+     * The short forms whose length is told; where the order says that a part is short and not how, it is reported.
+     *
+     * @param parts lengths in counts by name
+     */
+    List<Cut> cuts(Map<String, Integer> parts) {
         List<Cut> cuts = new ArrayList<>();
+        Set<String> unclear = new HashSet<>();
         int run = 0;
         for (Name name : names) {
-            run += parts.contains(name.name()) ? 1 : 0;
-            int counts = shortened.getOrDefault(name.name(), 0);
+            int length = parts.getOrDefault(name.name(), 0);
+            run += length > 0 ? 1 : 0;
+            int mark = shortened.getOrDefault(name.name(), 0);
+            int counts = name.told().map(part -> part.of(length)).orElse(mark);
             if (name.cut() && counts > 0) {
                 cuts.add(new Cut(run, counts, name.line()));
+            } else if (name.cut() && name.told().filter(ShortPart::isUnclear).isPresent()) {
+                unclear(name);
+            } else if (name.cut() && name.told().isEmpty() && unclear.add(name.name())) {
+                problems.note(
+                        "unknown_part",
+                        name.line(),
+                        name.column(),
+                        "A mark stands behind " + name.name()
+                                + ", but it is not said what it means; all of it is danced.",
+                        "Say how much of it is danced, such as \"" + name.name() + "(8)\".");
             }
         }
         return cuts;

@@ -19,6 +19,8 @@ final class SheetLayout {
     private boolean open;
 
     private boolean inTag;
+    /** Whether the dance, or its tag, is told to the end. */
+    private boolean over;
     /** Counts of the dance so far. */
     private int written;
 
@@ -113,7 +115,13 @@ final class SheetLayout {
             laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
             return;
         }
-        inTag = row.kind() == LineKind.TAG || (inTag && row.kind() != LineKind.SECTION);
+        boolean goesOn = row.kind() != LineKind.SECTION && row.kind() != LineKind.RESTART;
+        boolean head = row.kind() == LineKind.SECTION || row.kind() == LineKind.TAG;
+        boolean whole = row.kind() == LineKind.TAG
+                && OneLineTag.read(row.line()).isPresent()
+                && below(i).filter(Row::isCounted).isEmpty();
+        over = whole || (!head && (over || row.kind() == LineKind.REPEAT || (inTag && row.kind() == LineKind.RESTART)));
+        inTag = row.kind() == LineKind.TAG || (inTag && goesOn);
         if (row.kind() == LineKind.SECTION) {
             cuts.head(SectionHead.read(row.line().text()).orElseThrow());
         } else if (row.kind() == LineKind.TAG) {
@@ -179,6 +187,10 @@ final class SheetLayout {
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
+        if (SequenceReader.isNote(row.line())) {
+            laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
+            return i;
+        }
         boolean heads = row.kind() == LineKind.OTHER && row.apart() && isHeading(i);
         if (open && LoneAnd.isLone(row)) {
             Optional<LaidLine> both = LoneAnd.joined(laid.get(laid.size() - 1), row);
@@ -231,7 +243,7 @@ final class SheetLayout {
             return LaidLine.whole(row.line()).as(LineKind.REPEAT);
         }
         boolean repeat = call.isPresent();
-        boolean alone = !hasCountsInSection(i);
+        boolean alone = !over && !hasCountsInSection(i);
         if (row.kind() == LineKind.OTHER && (repeat || alone)) {
             int first = cuts.next();
             int room = cuts.countsInSection() - (first - 1) % cuts.countsInSection();

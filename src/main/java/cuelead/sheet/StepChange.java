@@ -16,8 +16,23 @@ import java.util.Set;
  * @param prose  the steps
  */
 record StepChange(List<Count> counts, String prose) {
-    private static final Set<String> CHANGES =
-            Set.of("replace", "replacing", "change", "changing", "substitute", "instead", "modify", "swap");
+    private static final Set<String> CHANGES = Set.of(
+            "replace",
+            "replacing",
+            "replaces",
+            "change",
+            "changing",
+            "changes",
+            "chg",
+            "alter",
+            "substitute",
+            "substituting",
+            "instead",
+            "modify",
+            "modifying",
+            "mod",
+            "swap",
+            "swapping");
     private static final Set<String> ENDS = Set.of("then", "restart", "begin", "start", "again", "facing");
 
     StepChange {
@@ -44,7 +59,7 @@ record StepChange(List<Count> counts, String prose) {
                 group = CountGroup.read(line.text(), token.column() - 1);
             } else if (group.isPresent()
                     && token.is(Token.Kind.WORD)
-                    && Set.of("with", "to", "by", "for").contains(token.text())) {
+                    && Set.of("with", "to", "by", "for", "into", "do", "dance").contains(token.text())) {
                 int from = token.column() - 1 + token.text().length();
                 int end = end(line, tokens.subList(i + 1, tokens.size()));
                 return Optional.of(of(group.get().counts(), line.text().substring(from, end)));

@@ -28,7 +28,12 @@ final class TagReader {
     /** The steps of the ending, which are written like those of a tag. */
     private Optional<Part> ending = Optional.empty();
 
-    private record Head(String name, WallNote note, List<Integer> walls, int line) {
+    /** {@code times}: how often it says that the tag is danced each time. */
+    private record Head(String name, WallNote note, List<Integer> walls, int times, int line) {
+        Head danced(int often) {
+            return new Head(name, note, walls, often, line);
+        }
+
         boolean isEnding() {
             return name.equals(Ending.NAME);
         }
@@ -36,7 +41,7 @@ final class TagReader {
 
     /** Begins the steps of the ending, if there are any; the tag before must be closed. */
     void openEnding(SheetLine line) {
-        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), line.number()));
+        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), 1, line.number()));
     }
 
     Optional<Part> ending() {
@@ -48,7 +53,9 @@ final class TagReader {
         WallNote note = WallNote.read(line.tokens());
         int number = note.number().orElse(1) > 1 ? note.number().getAsInt() : tags.size() + 1;
         List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
-        open = Optional.of(new Head(name(number), note, walls, line.number()));
+        int times = TagTimes.in(line.text());
+        boolean each = !walls.isEmpty() && walls.size() != times;
+        open = Optional.of(new Head(name(number), note, walls, each ? times : 1, line.number()));
     }
 
     private static String name(int number) {
@@ -67,6 +74,13 @@ final class TagReader {
     /** Length in counts that the head states for its one section; 0 where it states none. */
     int statedCounts() {
         return open.map(head -> head.note().length()).orElse(0);
+    }
+
+    /** Whether a line below the steps of the open tag says that they are danced more than once. */
+    boolean repeats(SheetLine line, int lastCount) {
+        int times = isOpen() && counts() + lastCount > 0 ? TagTimes.below(line) : 1;
+        open = open.map(head -> times > 1 ? head.danced(times) : head);
+        return times > 1;
     }
 
     /** Closed sections of the open tag. */
@@ -118,7 +132,9 @@ final class TagReader {
         List<WallClaim> claims = head.note().wallEnds(head.line());
         wallEnds.addAll(claims);
         tags.add(new Tag(
-                new Part(head.name(), sections),
+                new Part(
+                        head.name(),
+                        TagTimes.danced(sections, head.times(), head.note().length())),
                 head.walls(),
                 claims.isEmpty() ? head.note().facing() : Optional.empty(),
                 head.line()));

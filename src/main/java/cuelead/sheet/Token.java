@@ -12,6 +12,8 @@ record Token(Kind kind, String text, int column) {
     enum Kind {
         WORD,
         NUMBER,
+        /** A number that tells which one: "3rd". */
+        ORDINAL,
         FRACTION,
         CLOCK,
         SEPARATOR,
@@ -23,8 +25,9 @@ record Token(Kind kind, String text, int column) {
         MARK
     }
 
+    /** An ordinal is a number too. */
     boolean is(Kind other) {
-        return kind == other;
+        return kind == other || (kind == Kind.ORDINAL && other == Kind.NUMBER);
     }
 
     boolean isWord(String word) {

@@ -25,7 +25,11 @@ final class Uncounted {
                     .filter(found -> counts > 1);
         }
         List<Phrase> phrases = LineFit.phrases(line.text(), from);
-        int usual = LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
+        boolean clear = phrases.size() > 1
+                || phrases.stream()
+                        .anyMatch(phrase ->
+                                phrase.figure().isPresent() || phrase.left().isEmpty());
+        int usual = clear && LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
         if (usual > 0 && (length <= 1 || usual == length)) {
             return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
         }

@@ -202,7 +202,7 @@ final class Vocabulary {
     private static Optional<Term> other(Token token) {
         Term.Kind kind =
                 switch (token.kind()) {
-                    case NUMBER -> Term.Kind.NUMBER;
+                    case NUMBER, ORDINAL -> Term.Kind.NUMBER;
                     case FRACTION -> Term.Kind.FRACTION;
                     case CLOCK -> Term.Kind.CLOCK;
                     case SEPARATOR -> Term.Kind.SEPARATOR;

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.Facing;
 import cuelead.sheet.Token.Kind;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -25,6 +26,9 @@ final class WallNoteReader {
     private static final Set<String> SECTION = Set.of("section", "sections", "s", "sec", "set", "sets");
 
     private final List<Token> tokens;
+    /** Columns of "third" and "6th". */
+    private final Set<Integer> ordinals = new HashSet<>();
+
     private final List<Integer> walls = new ArrayList<>();
     private final List<Integer> groups = new ArrayList<>();
     private final List<Integer> counts = new ArrayList<>();
@@ -32,6 +36,9 @@ final class WallNoteReader {
     private final List<Integer> sections = new ArrayList<>();
 
     WallNoteReader(List<Token> tokens) {
+        tokens.stream()
+                .filter(token -> token.is(Kind.ORDINAL) || ORDINALS.contains(token.text()))
+                .forEach(token -> ordinals.add(token.column()));
         this.tokens = SpelledNumbers.asNumbers(IntStream.range(0, tokens.size())
                 .filter(i -> !tokens.get(i).is(Kind.MARK) || isRange(tokens, i))
                 .mapToObj(tokens::get)
@@ -47,7 +54,8 @@ final class WallNoteReader {
 
     boolean namesWall() {
         for (int i = 0; i < tokens.size(); i++) {
-            boolean ordinal = number(i - 1).isPresent() && tokens.get(i - 1).is(Kind.WORD);
+            boolean ordinal = number(i - 1).isPresent()
+                    && ordinals.contains(tokens.get(i - 1).column());
             boolean numbered = isWord(i, WALL) && (number(i + 1).isPresent() || ordinal);
             if (numbered || isTime(i) || shortWall(i).isPresent()) {
                 return true;
@@ -69,8 +77,8 @@ final class WallNoteReader {
                     counts.add(count);
                     places.add(count);
                 });
-            } else if (tokens.get(i).is(Kind.WORD) && tokens.get(i).text().matches("s[1-9]\\d?")) {
-                sections.add(Integer.parseInt(tokens.get(i).text().substring(1)));
+            } else if (tokens.get(i).is(Kind.WORD) && tokens.get(i).text().matches("(?:s|sec|sect|set)[1-9]\\d?")) {
+                sections.add(Integer.parseInt(tokens.get(i).text().replaceAll("\\D", "")));
             }
         }
         List<SaidFacing> said = SaidFacing.in(tokens);
@@ -111,16 +119,18 @@ final class WallNoteReader {
         });
     }
 
-    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length. */
+    /** "After count 8", "up to 16 counts", "the first 8 counts of wall 2", "count 8": no length; "do the following 4 counts" tells one. */
     private boolean isPlaced(int unit) {
-        boolean behind = last(unit + 1).isPresent();
+        boolean behind = last(unit + 1).isPresent() && !isWord(unit + 2, TIMES);
         int before = behind ? unit - 1 : unit - 2;
         while (isWord(before, Set.of("the", "first", "of", "dancing", "all"))) {
             before--;
         }
-        return isWord(before, PLACING) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
+        boolean announced = isWord(before, Set.of("following")) && isWord(before - 1, Set.of("the", "these"));
+        return (isWord(before, PLACING) && !announced) || (behind && isWord(unit, Set.of("count", "beat", "ct")));
     }
 
+    private static final Set<String> TIMES = Set.of("times", "x");
     private static final Set<String> PLACING =
             Set.of("after", "following", "until", "till", "to", "through", "thru", "at", "end");
 
@@ -144,7 +154,9 @@ final class WallNoteReader {
                 at = next + 1;
             }
         }
-        if (walls.size() == before && before == 0) {
+        boolean ordinal = number(word - 1).isPresent()
+                && ordinals.contains(tokens.get(word - 1).column());
+        if (walls.size() == before && (before == 0 || ordinal)) {
             ahead(word);
         }
         if (walls.size() > before) {
@@ -155,8 +167,9 @@ final class WallNoteReader {
     /** "the second and fourth walls": numbers ahead of the word, joined. */
     private void ahead(int word) {
         int at = word - 1;
+        int before = walls.size();
         while (number(at).isPresent()) {
-            walls.add(0, number(at).getAsInt());
+            walls.add(before, number(at).getAsInt());
             at -= isJoint(at - 1) ? 2 : 1;
         }
     }
@@ -189,7 +202,7 @@ final class WallNoteReader {
     }
 
     private OptionalInt beside(int word) {
-        OptionalInt behind = last(word + 1);
+        OptionalInt behind = isWord(word + 2, TIMES) ? OptionalInt.empty() : last(word + 1);
         return behind.isPresent() ? behind : number(word - 1);
     }
 

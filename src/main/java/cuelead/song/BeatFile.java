@@ -76,8 +76,22 @@ public final class BeatFile {
      * @throws Refused as {@link #write}
      */
     public static void writeHeard(Path file, Hearing hearing, SongNote song) throws Refused {
+        write(file, hearing, BeatMark.HEARD, song);
+    }
+
+    /**
+     * Writes beats that a user has written or put right for another song, moved to the times of its copy.
+     *
+     * @param copy whose beats they are now
+     * @throws Refused as {@link #write}
+     */
+    public static void writeMoved(Path file, Hearing moved, SongNote copy) throws Refused {
+        write(file, moved, BeatMark.MOVED, copy);
+    }
+
+    private static void write(Path file, Hearing hearing, BeatMark mark, SongNote song) throws Refused {
         List<String> comments = new ArrayList<>();
-        comments.add(HeardMark.of(hearing.beats()));
+        comments.add(mark.of(hearing.beats()));
         comments.add(song.comment());
         for (Hearing.Stretch stretch : hearing.unsure()) {
             comments.add(String.format(Locale.ROOT, " unsure %.1f %.1f", stretch.fromSeconds(), stretch.toSeconds()));
@@ -108,9 +122,24 @@ public final class BeatFile {
                 .findFirst();
     }
 
-    /** Whether a user wrote or changed what was read, so that it must not be written over. */
+    /** Whether a user wrote or changed what was read, so that it must not be heard anew. */
     public static boolean isUsers(Reading reading) {
-        return reading.beats().isEmpty() || !HeardMark.fits(reading.beats().get(), reading.comments());
+        return !has(reading, BeatMark.HEARD);
+    }
+
+    /** Whether Cuelead wrote what was read for a file of that name and nobody has changed it since. */
+    public static boolean isOwn(Reading reading, Path song) {
+        String name = song.getFileName().toString();
+        boolean isItsSong = SongNote.in(reading.comments())
+                .filter(note -> note.name().equals(name))
+                .isPresent();
+        return isItsSong && (has(reading, BeatMark.HEARD) || has(reading, BeatMark.MOVED));
+    }
+
+    private static boolean has(Reading reading, BeatMark mark) {
+        return reading.beats()
+                .filter(beats -> mark.fits(beats, reading.comments()))
+                .isPresent();
     }
 
     /**

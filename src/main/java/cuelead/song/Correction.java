@@ -67,7 +67,7 @@ public enum Correction {
      * unchanged beats only. */
     public static List<String> kept(List<String> comments) {
         return comments.stream()
-                .filter(comment -> !HeardMark.isOne(comment) && !comment.startsWith(BeatFile.ENTRY_COMMENT))
+                .filter(comment -> !BeatMark.isOne(comment) && !comment.startsWith(BeatFile.ENTRY_COMMENT))
                 .toList();
     }
 }

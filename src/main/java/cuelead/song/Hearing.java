@@ -3,6 +3,7 @@ package cuelead.song;
 import cuelead.time.BeatGrid;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * What was heard of a song's beat.
@@ -19,4 +20,20 @@ public record Hearing(BeatGrid beats, List<Stretch> unsure, OptionalDouble entry
 
     /** A stretch of a song; seconds from its first frame. */
     public record Stretch(double fromSeconds, double toSeconds) {}
+
+    /**
+     * The same at other times.
+     *
+     * @param seconds where a time of these beats is in the other ones; rising
+     */
+    public Hearing timed(DoubleUnaryOperator seconds) {
+        List<Stretch> moved = unsure.stream()
+                .map(stretch -> new Stretch(
+                        seconds.applyAsDouble(stretch.fromSeconds()), seconds.applyAsDouble(stretch.toSeconds())))
+                .toList();
+        OptionalDouble entry = entrySeconds.isPresent()
+                ? OptionalDouble.of(seconds.applyAsDouble(entrySeconds.getAsDouble()))
+                : entrySeconds;
+        return new Hearing(beats.timed(seconds), moved, entry);
+    }
 }

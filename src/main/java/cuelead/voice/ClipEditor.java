@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Makes every word equal in the mix, whoever spoke it: cuts off what is not the word, fades the cuts, converts to one
- * sample rate, and sets one loudness. Thread-safe.
+ * Makes every word equal in the mix, whoever spoke it: cuts off what is not the word, converts to one sample rate, makes
+ * it clear ({@link Clarity}), fades the cuts, and sets one loudness. Thread-safe.
  */
 final class ClipEditor {
     /** Loudness of every clip over its audible span, K-weighted, as heard from one speaker. */
@@ -22,10 +22,12 @@ final class ClipEditor {
     private static final double FADE_OUT_SECONDS = 0.015;
 
     private final SampleRate rate;
+    private final Clarity clarity;
     private final Map<SampleRate, Resampler> resamplers = new ConcurrentHashMap<>();
 
-    ClipEditor(SampleRate rate) {
+    ClipEditor(SampleRate rate, Clarity clarity) {
         this.rate = rate;
+        this.clarity = clarity;
     }
 
     /**
@@ -33,21 +35,23 @@ final class ClipEditor {
      *
      * @param sound              at the editor's rate
      * @param audible            where it can be heard
+     * @param plain              the same before it was made clear, on the same time line
      * @param sourceStartSeconds the time in the source of the first sample; below 0 where silence was put before it
      */
-    record Edited(MonoSound sound, AudibleSpan audible, double sourceStartSeconds) {}
+    record Edited(MonoSound sound, AudibleSpan audible, MonoSound plain, double sourceStartSeconds) {}
 
     /** @param word the frames of the source to keep; a little more is kept on both sides */
     Edited edit(MonoSound source, AudibleSpan word) {
         SampleRate from = source.rate();
         int start = word.startFrame() - from.framesIn(BEFORE_SECONDS);
         float[] cut = cut(source.samples(), start, word.endFrame() + from.framesIn(AFTER_SECONDS));
-        fade(cut, from);
-        MonoSound sound = new MonoSound(convert(cut, from), rate);
+        MonoSound plain = new MonoSound(convert(cut, from), rate);
+        MonoSound sound = clarity.of(plain);
+        fade(sound.samples(), rate);
         AudibleSpan audible =
                 AudibleSpan.of(sound).orElseThrow(() -> new IllegalArgumentException("no sound in frames " + word));
         level(sound.samples(), audible);
-        return new Edited(sound, audible, from.secondsAt(start));
+        return new Edited(sound, audible, plain, from.secondsAt(start));
     }
 
     /** Frames from start to end of the source, with silence where it has none. */

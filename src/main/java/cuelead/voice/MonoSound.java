@@ -12,6 +12,23 @@ public final class MonoSound {
         this.rate = rate;
     }
 
+    static MonoSound of(double[] samples, SampleRate rate) {
+        float[] rounded = new float[samples.length];
+        for (int i = 0; i < rounded.length; i++) {
+            rounded[i] = (float) samples[i];
+        }
+        return new MonoSound(rounded, rate);
+    }
+
+    /** A copy that filters may work on. */
+    double[] doubles() {
+        double[] copy = new double[samples.length];
+        for (int i = 0; i < copy.length; i++) {
+            copy[i] = samples[i];
+        }
+        return copy;
+    }
+
     /** Not to be changed. */
     public float[] samples() {
         return samples;

@@ -13,7 +13,7 @@ final class RecordedClips {
 
     RecordedClips(SampleRate rate) {
         this.rate = rate;
-        this.editor = new ClipEditor(rate);
+        this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
     /** @param span where the words are heard in the recording */
@@ -21,7 +21,7 @@ final class RecordedClips {
         ClipEditor.Edited edited = editor.edit(sound, span);
         double onset = rate.secondsAt(edited.audible().startFrame());
         double end = rate.secondsAt(edited.audible().endFrame());
-        double centre = HeardSyllables.stressed(edited.sound(), edited.audible(), text)
+        double centre = HeardSyllables.stressed(edited.plain(), edited.audible(), text)
                 .map(StressedSyllable::centreSeconds)
                 .orElse(onset);
         return new Clip(text, rate, edited.sound().samples(), onset, centre, end, List.of());

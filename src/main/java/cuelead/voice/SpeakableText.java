@@ -23,6 +23,11 @@ final class SpeakableText {
     /** "RLR": a triple by its feet. */
     private static final Pattern FEET = Pattern.compile("\\b[rl]{2,4}\\b");
 
+    /** Names such as "part a to b" or "section a one", in which "a" is a letter and no article. */
+    private static final Pattern PARTS = Pattern.compile("\\b(?:part|sections?) (?:a|[a-z] [a-z ]*\\ba)\\b.*");
+
+    private static final String LETTER_A = "ay";
+
     private static final Map<String, String> SHORT = Map.ofEntries(
             Map.entry("r", "right"),
             Map.entry("rt", "right"),
@@ -74,7 +79,8 @@ final class SpeakableText {
                 spoken.append(SHORT.getOrDefault(word, word)).append(' ');
             }
         }
-        return Optional.of(spoken.toString().strip()).filter(said -> !said.isEmpty());
+        String said = replace(PARTS, spoken.toString().strip(), m -> m.group().replaceAll("\\ba\\b", LETTER_A));
+        return Optional.of(said.strip()).filter(all -> !all.isEmpty());
     }
 
     /** Lower case without accents; single-character fractions as "1/4" with room around; plain apostrophes. */

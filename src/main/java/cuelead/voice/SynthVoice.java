@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
 
     private final SampleRate rate;
     private final ClipEditor editor;
@@ -22,7 +22,7 @@ public final class SynthVoice implements Voice {
     /** @param rate the sample rate of its clips */
     public SynthVoice(SampleRate rate) {
         this.rate = rate;
-        this.editor = new ClipEditor(rate);
+        this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
     /** A file-name-safe name for everything but the words that a clip depends on. */

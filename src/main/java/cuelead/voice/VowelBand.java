@@ -1,5 +1,6 @@
 package cuelead.voice;
 
+import cuelead.dsp.Biquad;
 import cuelead.time.SampleRate;
 
 /**
@@ -20,10 +21,7 @@ final class VowelBand {
 
     /** RMS in the band, full scale = 1; value i belongs to the time i * {@link #STEP_SECONDS}. */
     static double[] rms(MonoSound sound) {
-        double[] band = new double[sound.frames()];
-        for (int i = 0; i < band.length; i++) {
-            band[i] = sound.samples()[i];
-        }
+        double[] band = sound.doubles();
         Biquad.lowPass(HIGH_HZ, sound.rate()).runBothWays(band);
         Biquad.highPass(LOW_HZ, sound.rate()).runBothWays(band);
         return smoothed(band, sound.rate());

@@ -42,6 +42,15 @@ class LayoutTest {
                 shown(80, 24, 9.2, Layout.Below.HINT));
     }
 
+    /** A song may sound on for some seconds. */
+    @Test
+    void afterTheLastBeatItIsOver() {
+        List<String> lines = shown(80, 24, 33, Layout.Below.HINT);
+        assertTrue(lines.get(0).endsWith("0:30 of 0:30"), lines.toString());
+        assertTrue(lines.contains("The dance is over"), lines.toString());
+        assertTrue(lines.contains("Over  lead 2  calls: words  dip 10 dB"), lines.toString());
+    }
+
     @Test
     void beforeTheDanceTheCountsLeadIntoIt() {
         List<String> lines = shown(80, 24, 7.2, Layout.Below.HINT);

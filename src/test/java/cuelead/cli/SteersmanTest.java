@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
@@ -197,6 +198,19 @@ class SteersmanTest {
         after(Order.CLICK);
         assertEquals(before, live.heard().timeline().countOne().ticks());
         assertEquals("The dance lies as the sheet says already.", steersman.obey(Order.TAKE_REALIGNMENT_BACK));
+    }
+
+    /** Four walls are danced to clicks: a wall later four times would leave none. */
+    @Test
+    void aWallLaterIsRefusedWhereNoWallWouldBeLeft() throws Exception {
+        String said = "";
+        for (int i = 0; i < 9 && !said.startsWith("No wall"); i++) {
+            said = steersman.obey(Order.WALL_LATER);
+            after(Order.CLICK);
+        }
+        assertEquals("No wall would be left before the music ends.", said);
+        assertFalse(live.heard().timeline().counts().isEmpty());
+        assertTrue(steersman.obey(Order.WALL_EARLIER).startsWith("The dance is a wall earlier."));
     }
 
     @Test

@@ -8,10 +8,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cuelead.cli.Bench.Outcome;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
+import cuelead.song.BeatFile;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
 import cuelead.sound.Sound;
+import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -64,7 +67,7 @@ class StretchCommandTest {
         Files.writeString(copy, "my sheet");
         Outcome outcome = stretch("0.75");
         assertEquals(1, outcome.exitCode());
-        assertTrue(outcome.err().contains("sheet.wav"), outcome.err());
+        assertTrue(outcome.err().contains(".wav"), outcome.err());
         assertEquals("my sheet", Files.readString(copy));
     }
 
@@ -80,8 +83,12 @@ class StretchCommandTest {
 
     @Test
     void atTheOriginalSpeedTheCopyIsTheSong() throws Exception {
-        assertEquals(0, stretch("1").exitCode());
-        assertArrayEquals(Files.readAllBytes(song), Files.readAllBytes(copy));
+        for (String name : new String[] {"copy.wav", "copy.flac"}) {
+            copy = temp.resolve(name);
+            assertEquals(0, stretch("1").exitCode());
+            assertArrayEquals(
+                    SongFile.readAll(song).monoSamples(), SongFile.readAll(copy).monoSamples(), name);
+        }
     }
 
     @Test
@@ -119,11 +126,86 @@ class StretchCommandTest {
         assertArrayEquals(before, Files.readAllBytes(song));
     }
 
+    /** Beats that stand in no file are not guessed where three seconds of taps are too little to hear any. */
     @Test
-    void onlyWavFilesAreWritten() {
-        copy = temp.resolve("copy.mp3");
+    void aSongWithoutABeatIsCopiedWithoutABeatFile() {
+        Outcome outcome = stretch("0.8");
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        assertTrue(outcome.err().contains("the copy gets no beat file"), outcome.err());
+        assertTrue(Files.exists(copy));
+        assertFalse(Files.exists(temp.resolve("copy.beats")));
+    }
+
+    private void writeBeats() throws Exception {
+        Files.writeString(temp.resolve("song.beats"), "0.1\t1\t1\n0.6\t2\t2\n1.1\t1\n1.7\t2\n2.2\t1\n");
+    }
+
+    /** A beat at t is heard at t / 0.8 in the copy, to the microsecond that the file has. */
+    @Test
+    void theBeatsOfTheCopyAreThoseOfTheSong() throws Exception {
+        writeBeats();
+        Outcome outcome = stretch("0.8");
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        BeatFile.Reading reading = BeatFile.read(temp.resolve("copy.beats"));
+        BeatGrid beats = reading.beats().orElseThrow();
+        double[] song = {0.1, 0.6, 1.1, 1.7, 2.2};
+        assertEquals(song.length, beats.size());
+        for (int i = 0; i < song.length; i++) {
+            assertEquals(song[i] / 0.8, beats.beatSeconds(i), 1e-6);
+            assertEquals(1 + i % 2, beats.beatInBar(i));
+        }
+        assertEquals(2, beats.countInPhrase(1));
+        assertTrue(outcome.err().contains("Its beats are in " + temp.resolve("copy.beats")), outcome.err());
+    }
+
+    @Test
+    void itsOwnBeatFileIsWrittenAnewButNotOneThatAUserChanged() throws Exception {
+        writeBeats();
+        Path beats = temp.resolve("copy.beats");
+        assertEquals(0, stretch("0.8").exitCode());
+        assertEquals(0, stretch("0.5").exitCode());
+        assertEquals(4.4, BeatFile.read(beats).beats().orElseThrow().beatSeconds(4), 1e-6);
+        String changed = Files.readString(beats).replace("4.400000", "4.300000");
+        Files.writeString(beats, changed);
+        byte[] before = Files.readAllBytes(copy);
+        Outcome outcome = stretch("0.9");
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("by hand"), outcome.err());
+        assertEquals(changed, Files.readString(beats));
+        assertArrayEquals(before, Files.readAllBytes(copy));
+    }
+
+    @Test
+    void aCopyThatWouldShareTheBeatFileOfItsSongIsRefused() throws Exception {
+        writeBeats();
+        copy = temp.resolve("song.flac");
         Outcome outcome = stretch("0.8");
         assertEquals(1, outcome.exitCode());
-        assertTrue(outcome.err().contains("copy.wav"), outcome.err());
+        assertTrue(outcome.err().contains("song-slow"), outcome.err());
+        assertFalse(Files.exists(copy));
+    }
+
+    @Test
+    void theEndingChoosesTheFormatAndPlayersSeeTitleAndTempo() throws Exception {
+        writeBeats();
+        for (String name : new String[] {"copy.wav", "copy.flac", "copy.mp3"}) {
+            copy = temp.resolve(name);
+            Outcome outcome = stretch("0.75");
+            assertEquals(0, outcome.exitCode(), outcome.err());
+            assertEquals((LENGTH_FRAMES * 4 + 2) / 3, SongFile.readAll(copy).monoSamples().length, name);
+            String bytes = Files.readString(copy, StandardCharsets.ISO_8859_1);
+            assertTrue(bytes.contains("song at 75 %"), name);
+            // beats are 0.5 s apart: 120 a minute, of which three quarters
+            assertTrue(bytes.contains("90"), name);
+            Files.delete(temp.resolve("copy.beats"));
+        }
+    }
+
+    @Test
+    void whatIsNoTrackIsNotWritten() {
+        copy = temp.resolve("copy.ogg");
+        Outcome outcome = stretch("0.8");
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains(".wav, .flac or .mp3"), outcome.err());
     }
 }

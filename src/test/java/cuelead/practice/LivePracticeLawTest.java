@@ -161,7 +161,7 @@ class LivePracticeLawTest {
             case COUNT_ONE -> live.countOneIsNow();
             case BEAT_LATER -> live.moveDance(Beats.ONE);
             case BEAT_EARLIER -> live.moveDance(Beats.ZERO.minus(Beats.ONE));
-            case WALL_BEHIND -> live.moveDanceByWall(1);
+            case WALL_BEHIND -> live.moveDanceByWall(1, told -> {});
             case CLICK -> live.click(Wish.Click.EVERY_BEAT);
             case LONG_LEAD, SHORT_LEAD, FIGURES, SECTIONS, FADE, ALL_BACK -> live.calls(now -> wished(now, command));
         }

@@ -301,10 +301,10 @@ class LivePracticeTest {
         hear(1);
         assertEquals(before + HumSong.BEAT_SECONDS, first(), 1e-9);
         int wall = danced().run().wall();
-        live.moveDanceByWall(1);
+        live.moveDanceByWall(1, told -> {});
         hear(1);
         assertEquals(wall - 1, danced().run().wall());
-        live.moveDanceByWall(-1);
+        live.moveDanceByWall(-1, told -> {});
         hear(1);
         assertEquals(before + HumSong.BEAT_SECONDS, first(), 1e-9);
         assertEquals(speakers.heardSeconds(), song(), 1e-6);
@@ -339,7 +339,7 @@ class LivePracticeTest {
     void aWallBehindInTheFirstWallIsAWallToo() {
         hear(6);
         double before = first();
-        live.moveDanceByWall(1);
+        live.moveDanceByWall(1, told -> {});
         hear(1);
         assertEquals(before + 16 * HumSong.BEAT_SECONDS, first(), 1e-9);
     }
@@ -601,7 +601,7 @@ class LivePracticeTest {
                 () -> live.fromTheTop(jumps::add),
                 live::countOneIsNow,
                 () -> live.moveDance(Beats.ONE),
-                () -> live.moveDanceByWall(1),
+                () -> live.moveDanceByWall(1, told -> {}),
                 () -> live.click(Wish.Click.SILENT));
         List<Double> drifts = new ArrayList<>();
         for (int i = 0; i < 200; i++) {

@@ -33,7 +33,13 @@ class TagWordingsTest {
             "TAG - end of wall 3: do counts 1-4 of section 3 (rocking chair)\n",
             "Tag: dance the first 4 counts of section 3 again at the end of wall 3\n",
             "Tag at the end of wall 3: 4 sways R, L, R, L with weight ending on L\n",
-            "Note: at the end of wall 3 there is a tag of 4 counts: sway R, L, R, L\n");
+            "Note: at the end of wall 3 there is a tag of 4 counts: sway R, L, R, L\n",
+            "TAG: After wall 3 do the following 4 counts\n1-4 Sway R, L, R, L\n",
+            "At the end of wall 3 dance the next 4 counts:\n1-4 Sway R, L, R, L\n",
+            "Tag - wall 3: dance up to the end, then the following 4 counts\n1-4 Sway R, L, R, L\n",
+            "Tag at the end of wall 3, adding on the following four counts:\n1-4 Sway R, L, R, L\n",
+            "After wall 3 do these 4 counts\n1-4 Sway R, L, R, L\n",
+            "TAG: Following wall 3, dance the following 4 beats\n1-4 Sway R, L, R, L\n");
 
     static Stream<String> wordings() {
         return WORDINGS.stream();

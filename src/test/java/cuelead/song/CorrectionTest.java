@@ -100,9 +100,9 @@ class CorrectionTest {
     @Test
     void aChangeByHandShows() {
         BeatGrid beats = even(20);
-        List<String> comments = List.of(HeardMark.of(beats));
-        assertTrue(HeardMark.fits(beats, comments));
+        List<String> comments = List.of(BeatMark.HEARD.of(beats));
+        assertTrue(BeatMark.HEARD.fits(beats, comments));
         BeatGrid changed = GridBeat.grid(CountShift.by(1, GridBeat.of(beats)));
-        assertTrue(!HeardMark.fits(changed, comments));
+        assertTrue(!BeatMark.HEARD.fits(changed, comments));
     }
 }

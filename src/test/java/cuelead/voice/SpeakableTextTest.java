@@ -37,7 +37,12 @@ class SpeakableTextTest {
                 "don\u2019t stop|don't stop",
                 "\u201chold\u201d|hold",
                 "x2|twice",
-                "walk x 3|walk three times"
+                "walk x 3|walk three times",
+                "part A|part ay",
+                "part a to b|part ay to b",
+                "part b to a|part b to ay",
+                "sections a one to a three|sections ay one to ay three",
+                "take a breath|take a breath"
             })
     void readsAsACallerSaysIt(String written, String spoken) {
         assertEquals(Optional.of(spoken), SpeakableText.of(written));

@@ -113,7 +113,8 @@ final class BeatSound {
         return mean;
     }
 
-    private static double distance(float[] a, float[] b) {
+    /** Root of the mean square of the differences. */
+    static double distance(float[] a, float[] b) {
         double squares = 0;
         for (int i = 0; i < a.length; i++) {
             squares += (a[i] - b[i]) * (a[i] - b[i]);
@@ -121,7 +122,7 @@ final class BeatSound {
         return Math.sqrt(squares / a.length);
     }
 
-    private static double cosine(float[] a, float[] b) {
+    static double cosine(float[] a, float[] b) {
         double dot = 1e-9;
         double squaresA = 1e-9;
         double squaresB = 1e-9;

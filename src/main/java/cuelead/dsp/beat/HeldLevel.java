@@ -88,10 +88,11 @@ final class HeldLevel {
     /**
      * The path at the level that is the likeliest for the song.
      *
+     * @param odds  of levels of this song
      * @param kept  the path at the middle level, where it is known
      * @param paths finds the best path between two tempi, in beats a minute
      */
-    BarPath likeliest(Activations heard, Optional<BarPath> kept, TempoSearch paths) {
+    BarPath likeliest(LevelOdds odds, Optional<BarPath> kept, TempoSearch paths) {
         List<BarPath> levels = new ArrayList<>();
         for (double level : LEVELS) {
             double seconds = middleSeconds / level;
@@ -104,8 +105,7 @@ final class HeldLevel {
         double highest = levels.stream().mapToDouble(BarPath::logScore).max().orElse(0);
         return levels.stream()
                 .filter(path -> !path.beats().isEmpty())
-                .max(Comparator.comparingDouble(
-                        path -> LevelOdds.of(path, middleLength(path), Math.max(1, highest), heard)))
+                .max(Comparator.comparingDouble(path -> odds.of(path, middleLength(path), Math.max(1, highest))))
                 .orElseThrow();
     }
 

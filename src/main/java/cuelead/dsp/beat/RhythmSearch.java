@@ -76,7 +76,7 @@ public final class RhythmSearch {
      * @param loudness that of the song
      */
     List<PathBeat> beats(BandSpectrum song, float[][] loudness, Activations heard, DoubleConsumer progress) {
-        BarPath path = likeliest(heard, progress);
+        BarPath path = likeliest(loudness, heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
         Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
         Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
@@ -95,7 +95,7 @@ public final class RhythmSearch {
         return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(found));
     }
 
-    private static BarPath likeliest(Activations heard, DoubleConsumer progress) {
+    private static BarPath likeliest(float[][] loudness, Activations heard, DoubleConsumer progress) {
         BarPath free = best(metre -> BarPointer.search(heard, metre), progress);
         if (free.beats().isEmpty()) {
             return free;
@@ -103,7 +103,7 @@ public final class RhythmSearch {
         HeldLevel level = HeldLevel.of(free);
         Keeping keeping = level.keepingOf(free);
         BarPath held = level.likeliest(
-                heard,
+                new LevelOdds(heard, loudness),
                 keeping == Keeping.KEPT ? Optional.of(free) : Optional.empty(),
                 (slowest, fastest) -> best(metre -> BarPointer.search(heard, metre, slowest, fastest), done -> {}));
         return keeping == Keeping.WANDERS && !HeldLevel.isNearlyAsGood(held, free) ? free : held;

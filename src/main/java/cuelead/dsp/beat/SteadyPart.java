@@ -17,6 +17,11 @@ final class SteadyPart {
     private static final double FULL_SECONDS = 0.4;
     /** ... but no less than this part. */
     private static final double LEAST_PART = 0.8;
+    /**
+     * Where a part has begun, so much of that support is enough for it to go on at its tempo (two thresholds, as Canny 1986,
+     * "A computational approach to edge detection", follows edges).
+     */
+    private static final double ENOUGH_TO_GO_ON = 0.65;
     /** The part begins and ends with a beat that is heard. */
     private static final double LEAST_AT_ENDS = 3;
     /** Outside of what is well supported, beats go on while most are within this part of the usual length ... */
@@ -72,7 +77,11 @@ final class SteadyPart {
         for (int i = 0; i < beats.size(); i++) {
             sum += beats.get(i).support() - (i >= window ? beats.get(i - window).support() : 0);
             int from = i - window + 1;
-            if (from < 0 || sum < leastSupport(beats, from, i) * window) {
+            if (from < 0) {
+                continue;
+            }
+            boolean goesOn = end > 0 && isAtTempoOf(beats, end - 1, from, i);
+            if (sum < leastSupport(beats, from, i) * window * (goesOn ? ENOUGH_TO_GO_ON : 1)) {
                 continue;
             }
             if (first < 0) {
@@ -87,6 +96,12 @@ final class SteadyPart {
             add(parts, beats, first, end);
         }
         return parts;
+    }
+
+    /** Whether the beats from one to another are at the tempo of those before {@code end}. */
+    private static boolean isAtTempoOf(List<PathBeat> beats, int end, int from, int to) {
+        double length = (beats.get(to).seconds() - beats.get(from).seconds()) / Math.max(1, to - from);
+        return Math.abs(length / usualLength(beats, end, -1) - 1) < ONE_TEMPO;
     }
 
     private static boolean isBridged(List<PathBeat> beats, int last, int next) {

@@ -33,7 +33,9 @@ class HeldLevelTest {
     private static BarPath likeliest(double middleTempo, Activations heard) {
         return HeldLevel.of(path(middleTempo, 100))
                 .likeliest(
-                        heard, Optional.empty(), (slowest, fastest) -> BarPointer.search(heard, 2, slowest, fastest));
+                        new LevelOdds(heard, new float[74][FRAMES]),
+                        Optional.empty(),
+                        (slowest, fastest) -> BarPointer.search(heard, 2, slowest, fastest));
     }
 
     @Test

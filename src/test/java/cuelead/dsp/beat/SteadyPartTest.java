@@ -2,6 +2,9 @@ package cuelead.dsp.beat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.dsp.beat.BarPath.PathBeat;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** The supports are those measured on made songs at these tempi. */
@@ -22,5 +25,30 @@ class SteadyPartTest {
             assertEquals(
                     0, SteadyPart.longest(PathBeats.even(60 / tempo, 80, 5)).size());
         }
+    }
+
+    @Test
+    void wherePlayedSoftlyAPartGoesOnAtItsTempoAfterAHole() {
+        List<PathBeat> beats = PathBeats.even(0.4, 60, 11);
+        beats = with(beats, 0.55, 20, -8);
+        assertEquals(180, SteadyPart.longest(with(beats, 0.4, 100, 5)).size());
+    }
+
+    @Test
+    void softBeatsAtAnotherTempoAreNoPartOfIt() {
+        List<PathBeat> beats = PathBeats.even(0.4, 60, 11);
+        beats = with(beats, 0.55, 20, -8);
+        assertEquals(60, SteadyPart.longest(with(beats, 0.5, 100, 5)).size());
+    }
+
+    /** Beats with others after them. */
+    private static List<PathBeat> with(List<PathBeat> beats, double beatSeconds, int count, double support) {
+        List<PathBeat> all = new ArrayList<>(beats);
+        PathBeat last = beats.get(beats.size() - 1);
+        for (PathBeat beat : PathBeats.even(beatSeconds, count, support)) {
+            double seconds = last.seconds() + last.lengthSeconds() + beat.seconds();
+            all.add(new PathBeat(seconds, beat.beatInBar(), beatSeconds, support));
+        }
+        return all;
     }
 }

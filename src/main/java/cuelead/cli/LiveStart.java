@@ -1,0 +1,41 @@
+package cuelead.cli;
+
+import cuelead.practice.Delays;
+import cuelead.practice.Practice;
+import cuelead.practice.Wish;
+import cuelead.report.Refused;
+import java.util.List;
+
+/** Opens keys and speakers while a practice is made ready, plays what is made of it, and closes all again. */
+record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
+    /** The usual cautions of a class. */
+    static final List<String> CAUTION = List.of(
+            "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
+            "take turns only as fast as is safe for you.");
+
+    /** Makes of a practice what is to be played. */
+    interface Content {
+        Playing of(Practice practice) throws Refused;
+    }
+
+    /** Plays it to its end. */
+    interface Playing {
+        void on(LivePlay play) throws Refused, InterruptedException;
+    }
+
+    void play(Content content) throws Refused, InterruptedException {
+        Delays delays = sound.delays();
+        DeviceChoice choice = sound.choose(surroundings.devices());
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (OpenedKeys opened = OpenedKeys.of(surroundings);
+                SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
+                Practice practice = start.prepare()) {
+            Playing playing = content.of(practice);
+            SpeakerPair speakers = opening.at(practice.rate());
+            CAUTION.forEach(surroundings.err()::println);
+            playing.on(new LivePlay(surroundings, practice, speakers, wish.callsGo(), delays, opened.keys()));
+            start.tellProblems(practice);
+            start.remindOfErrors(practice);
+        }
+    }
+}
