@@ -47,11 +47,8 @@ final class DanceOptions {
     @Option(names = "--click", description = "A click on every beat, accented on the first of the bar.")
     private boolean click;
 
-    @Option(
-            names = "--words",
-            paramLabel = "DIR",
-            description = "A folder of your own recorded call-words: sound files named after the word.")
-    private Optional<Path> words;
+    @Mixin
+    private VoiceOptions voice;
 
     @Mixin
     private FiguresOption figures;
@@ -122,7 +119,7 @@ final class DanceOptions {
                 level,
                 fading,
                 click ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT,
-                words,
+                voice.wish(),
                 figures.file(),
                 rate,
                 fromSeconds,

@@ -56,7 +56,7 @@ record PassNumbers(List<Integer> numbers) {
         return lesson.only(numbers);
     }
 
-    /** {@code 2 to 4, 7}. */
+    /** {@code 2 to 4, 6 and 9}. */
     static String told(List<Integer> numbers) {
         List<String> told = new ArrayList<>();
         for (int i = 0; i < numbers.size(); ) {
@@ -67,6 +67,7 @@ record PassNumbers(List<Integer> numbers) {
             told.add(numbers.get(i) + (last > i ? " to " + numbers.get(last) : ""));
             i = last + 1;
         }
-        return String.join(", ", told);
+        int last = told.size() - 1;
+        return last == 0 ? told.get(0) : String.join(", ", told.subList(0, last)) + " and " + told.get(last);
     }
 }

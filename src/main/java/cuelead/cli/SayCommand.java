@@ -7,6 +7,8 @@ import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import cuelead.voice.Clip;
+import cuelead.voice.HardWords;
+import cuelead.voice.SpeakableText;
 import cuelead.voice.Voice;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -33,7 +36,8 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  cuelead say rock -o rock.wav",
             "  cuelead say \"kick ball change, rock, recover\" -o calls.wav",
-            "  cuelead say rock --words my-words -o mine.wav   your recording, if any"
+            "  cuelead say rock --words my-words -o mine.wav   your recording, if any",
+            "  cuelead say chasse --pronounce my-pronunciations.txt -o try.wav"
         })
 final class SayCommand implements Callable<Integer> {
     private static final SampleRate USUAL_RATE = new SampleRate(44_100);
@@ -51,8 +55,8 @@ final class SayCommand implements Callable<Integer> {
             description = "The WAV file to write.")
     private Path output;
 
-    @Option(names = "--words", paramLabel = "DIR", description = "A folder of your own recorded call-words.")
-    private Optional<Path> ownWords;
+    @Mixin
+    private VoiceOptions voiceOptions;
 
     @Option(
             names = "--rate",
@@ -70,7 +74,8 @@ final class SayCommand implements Callable<Integer> {
         Targets.checkSoundFile(output);
         SampleRate at = rate.orElse(USUAL_RATE);
         List<Problem> problems = new ArrayList<>();
-        Voice voice = Voicing.voice(at, ownWords, surroundings.places().cache(), problems);
+        Voice voice =
+                Voicing.voice(at, voiceOptions.wish(), surroundings.places().cache(), problems);
         List<Clip> clips = speak(voice);
         new ProblemPrinter(surroundings.err()).tellInShort(problems);
         if (clips.isEmpty()) {
@@ -86,8 +91,23 @@ final class SayCommand implements Callable<Integer> {
         for (String call : String.join(" ", words).split(",")) {
             Optional<Clip> clip = call.isBlank() ? Optional.empty() : voice.say(call.strip());
             clip.ifPresentOrElse(clips::add, () -> surroundings.err().println(cannotSay(call.strip())));
+            clip.ifPresent(said -> tellDoubts(call.strip(), said));
         }
         return clips;
+    }
+
+    private void tellDoubts(String call, Clip clip) {
+        String unsaid = SpeakableText.unsaid(call);
+        if (!unsaid.isEmpty()) {
+            surroundings.err().println("The voice leaves out \"" + unsaid + "\"; write it in English letters.");
+        }
+        boolean isBuiltIn = !clip.phones().isEmpty();
+        HardWords.offers(call)
+                .filter(offers -> isBuiltIn)
+                .ifPresent(offers -> surroundings
+                        .err()
+                        .println("The built-in voice says \"" + call + "\" poorly; you could record it, or call: "
+                                + String.join(", ", offers) + "."));
     }
 
     private static String cannotSay(String call) {

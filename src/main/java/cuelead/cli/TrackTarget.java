@@ -43,7 +43,7 @@ record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
         if (stems.isPresent()) {
             Targets.checkFolder(stems.get());
             List<Path> clips = List.of(stems.get().resolve(Stems.CLIPS));
-            Targets.checkNotRead(clips, wish.ownWords().map(List::of).orElse(List.of()));
+            Targets.checkNotRead(clips, wish.voice().ownWords().map(List::of).orElse(List.of()));
         }
     }
 

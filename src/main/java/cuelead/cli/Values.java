@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
+import cuelead.practice.VoiceWish;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
@@ -45,6 +46,18 @@ final class Values {
         @Override
         public Tempo convert(String text) {
             return new Tempo(between(text, LEAST_TEMPO, MOST_TEMPO, "a tempo, 20 to 400 beats a minute"));
+        }
+    }
+
+    /** Voices that can speak. */
+    static final class Speaker implements ITypeConverter<VoiceWish.Speaker> {
+        @Override
+        public VoiceWish.Speaker convert(String text) {
+            return switch (text.toLowerCase(Locale.ROOT)) {
+                case "built-in" -> VoiceWish.Speaker.BUILT_IN;
+                case "espeak-ng", "espeak" -> VoiceWish.Speaker.ESPEAK_NG;
+                default -> throw notWhatIsWanted(text, "a voice: built-in or espeak-ng");
+            };
         }
     }
 

@@ -35,7 +35,7 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "Makes a lesson of the dance and plays it, pass by pass: each section alone and slow, then joined to those"
-                    + " before it, then each wall, tags and restarts alone, then to the music.",
+                    + " before it, then each wall, then tags, restarts and changes of parts alone, then to the music.",
             "Each pass says what comes and counts in. Keys: right (or Page Down, as a presenter's clicker sends) skips to"
                     + " the next pass, left goes back, Enter begins the pass again, - and + begin it again slower or"
                     + " faster, space pauses, q quits."

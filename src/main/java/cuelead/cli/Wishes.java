@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
+import cuelead.practice.VoiceWish;
 import cuelead.practice.Wish;
 import cuelead.time.Speed;
 import java.nio.file.Path;
@@ -23,7 +24,7 @@ final class Wishes {
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
-                words,
+                VoiceWish.USUAL.withOwnWords(words),
                 figures,
                 Optional.empty(),
                 0,

@@ -101,6 +101,9 @@ public final class FigureFinder {
     private Optional<Match> match(Way way, List<Step> steps, int first) {
         FigureRow row = way.row();
         Figure danced = way.danced();
+        if (row.livesByItsRhythm() && isSlower(danced, steps)) {
+            return Optional.empty();
+        }
         int variants = 0;
         Turn net = Turn.NONE;
         for (int i = 0; i < steps.size(); i++) {
@@ -149,6 +152,17 @@ public final class FigureFinder {
             case BALL -> direction == Direction.PLACE || direction == Direction.TOGETHER;
             default -> false;
         };
+    }
+
+    private static boolean isSlower(Figure figure, List<Step> steps) {
+        int last = steps.size() - 1;
+        Counts written =
+                steps.get(last).count().offset().minus(steps.get(0).count().offset());
+        Counts usual = figure.pattern()
+                .get(last)
+                .offset()
+                .minus(figure.pattern().get(0).offset());
+        return written.compareTo(usual) > 0;
     }
 
     private static boolean sameRhythm(Figure figure, List<Step> steps) {

@@ -1,5 +1,8 @@
 package cuelead.dance;
 
+import java.util.List;
+import java.util.Set;
+
 /**
  * A row of the figure table: a figure and what is known of it.
  *
@@ -50,6 +53,13 @@ public record FigureRow(
     boolean isRecognised() {
         return kind == Kind.OWN || (kind != Kind.ALIAS && figure.pattern().size() > 1);
     }
+
+    /** Whether it is its quick rhythm that makes it: side, together, side on three whole counts is no shuffle. */
+    boolean livesByItsRhythm() {
+        return List.of(figure.name().split(" ")).stream().anyMatch(TRIPLES::contains);
+    }
+
+    private static final Set<String> TRIPLES = Set.of("shuffle", "chasse", "triple");
 
     /** Whether it is named after the way it travels, against its leading foot: a weave that crosses right goes left. */
     public boolean travelsAgainstItsLead() {

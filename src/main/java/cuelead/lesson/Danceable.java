@@ -8,9 +8,11 @@ record Danceable(Timeline timeline) {
     /** @param column of the pass's piece */
     void check(Pass pass, int column) throws LessonMistake {
         if (pass.piece() instanceof Piece.Wall wall && wall.wall() > timeline.walls()) {
-            String walls = timeline.walls() == 1 ? "wall 1" : "walls 1 to " + timeline.walls();
+            String walls = timeline.walls() == 1 ? "only wall 1 is" : "walls 1 to " + timeline.walls() + " are";
             throw new LessonMistake(
-                    column, "Wall " + wall.wall() + " is never danced.", "Name one of " + walls + ": then it ends.");
+                    column,
+                    "There is no wall " + wall.wall() + ": " + walls + " danced before it ends.",
+                    "Name one of them.");
         }
         if (pass.over() == Over.MUSIC && PiecePlace.of(pass.piece(), timeline).isEmpty()) {
             String piece = new PieceWords(timeline.dance()).written(pass.piece());

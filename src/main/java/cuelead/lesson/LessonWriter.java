@@ -28,29 +28,14 @@ public final class LessonWriter {
         return List.of(
                 "# Walkthrough of " + dance.header().title().replace('\n', ' '),
                 "# One pass a line; its parts may stand in any order. Change, move, add or delete lines as you like.",
-                "#   what:      " + examples(),
-                "#   how fast:  walk (65 %) | steady (80 %) | full | a share such as 72 % | a tempo such as 96",
+                "#   what:      " + pieces.examples(" | "),
+                "#   how fast:  walk (65 %) | steady (80 %) | full | a share such as 70 % | a tempo such as 72",
                 "#   how often: once | twice | 3 times",
                 "#   to what:   clicks | music",
                 "#   calls:     calls words | calls figures | calls sections | calls changes | no calls;",
                 "#              \"fading\" beside it: fewer from wall to wall",
                 "# What a line leaves out is: walk to clicks, full speed to music; once; clicks; calls words.",
                 "");
-    }
-
-    /** Pieces that this dance has. */
-    private String examples() {
-        List<Piece> examples = new ArrayList<>(List.of(new Piece.OneSection(1)));
-        dance.parts().stream()
-                .filter(part -> part.sections().size() > 1)
-                .findFirst()
-                .ifPresent(part -> examples.add(pieces.wholePart(part.name())));
-        examples.add(new Piece.Wall(2));
-        examples.addAll(Changes.ofParts(dance));
-        examples.addAll(Changes.restarts(dance));
-        examples.addAll(Changes.tags(dance));
-        examples.add(new Piece.WholeDance());
-        return String.join(" | ", examples.stream().map(pieces::written).toList());
     }
 
     /** One pass. */

@@ -13,10 +13,14 @@ final class PassDraft {
     final Once<CallLevel> level = new Once<>("a pass has one level of calls");
     final Once<Fading> fading = new Once<>("that is said already");
 
-    /** What is left out is as usual. */
-    Pass pass() throws LessonMistake {
+    /**
+     * The pass; what is left out is as usual.
+     *
+     * @param pieces what to try where no piece is named
+     */
+    Pass pass(String pieces) throws LessonMistake {
         if (piece.value().isEmpty()) {
-            throw new LessonMistake(1, "This line names no piece of the dance.", PieceRules.PIECES);
+            throw new LessonMistake(1, "This line names no piece of the dance.", pieces);
         }
         Over danced = over.value().orElse(Over.CLICKS);
         return new Pass(

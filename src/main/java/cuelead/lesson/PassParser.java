@@ -24,9 +24,11 @@ final class PassParser {
 
     private final List<LineRule> rules = new ArrayList<>();
     private final Danceable danceable;
+    private final String pieces;
 
     PassParser(Timeline timeline) {
         danceable = new Danceable(timeline);
+        pieces = PieceRules.pieces(timeline.dance());
         rules.add(new LineRule("once|one time", (found, draft) -> draft.times.say(1, found)));
         rules.add(new LineRule("twice", (found, draft) -> draft.times.say(2, found)));
         rules.add(new LineRule(
@@ -62,7 +64,7 @@ final class PassParser {
                 throw notUnderstood(line.stretch(), draft);
             }
         }
-        Pass pass = draft.pass();
+        Pass pass = draft.pass(pieces);
         danceable.check(pass, draft.piece.column());
         return pass;
     }
@@ -76,12 +78,12 @@ final class PassParser {
         return false;
     }
 
-    private static LessonMistake notUnderstood(Found found, PassDraft draft) {
+    private LessonMistake notUnderstood(Found found, PassDraft draft) {
         boolean isPiece = draft.piece.value().isEmpty();
         return new LessonMistake(
                 found.column(),
                 "\"" + found.text() + "\" is " + (isPiece ? "no piece of a dance." : "not understood."),
-                isPiece ? PieceRules.PIECES : FIELDS);
+                isPiece ? pieces : FIELDS);
     }
 
     private static int times(Found found) throws LessonMistake {

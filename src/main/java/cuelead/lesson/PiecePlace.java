@@ -8,6 +8,7 @@ import cuelead.lesson.Piece.PartChange;
 import cuelead.lesson.Piece.RestartOf;
 import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
+import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
 import cuelead.time.BeatPosition;
@@ -36,7 +37,8 @@ public record PiecePlace(BeatPosition from, BeatPosition to) {
                     .map(run -> new PiecePlace(run.start(), endOf(run, timeline)));
         } else if (piece instanceof TagOf tag) {
             return first(timeline, run -> run.isTag() && run.wall() == tag.wall())
-                    .map(run -> around(run.start(), endOf(run, timeline), timeline));
+                    .map(run -> around(run.start(), endOf(run, timeline), timeline))
+                    .or(() -> bridge(tag.wall(), timeline));
         } else if (piece instanceof RestartOf restart) {
             return first(
                             timeline,
@@ -49,6 +51,18 @@ public record PiecePlace(BeatPosition from, BeatPosition to) {
         }
         Run last = timeline.runs().get(timeline.runs().size() - 1);
         return Optional.of(new PiecePlace(timeline.countOne(), endOf(last, timeline)));
+    }
+
+    /** A tag that comes within its wall. */
+    private static Optional<PiecePlace> bridge(int wall, Timeline timeline) {
+        return first(timeline, run -> run.wall() == wall)
+                .flatMap(run -> timeline.countsOf(run).stream()
+                        .filter(DancedCount::beginsBridge)
+                        .findFirst()
+                        .map(count -> {
+                            Counts length = Counts.of(count.section().length());
+                            return around(count.at(), count.at().plus(timeline.beatsOf(length)), timeline);
+                        }));
     }
 
     private static boolean isFollowedBy(PartChange change, Run run, List<Run> runs) {

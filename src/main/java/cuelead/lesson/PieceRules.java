@@ -10,9 +10,6 @@ import java.util.Optional;
 
 /** What a pass goes through, in words. */
 final class PieceRules {
-    static final String PIECES =
-            "Write a piece such as section 1, sections 1 to 3, wall 2, tag of wall 2, restart of wall 3 or dance.";
-
     private static final String NAME = "(?!(?:the|music|song|clicks?)\\b)[\\p{L}\\p{N}]+";
     private static final String NUMBER = "(?<wall>" + SpelledNumber.PATTERN + ")";
 
@@ -37,7 +34,12 @@ final class PieceRules {
                 rule("(?:the )?(?:whole )?part (?<part>" + NAME + ")", all::part),
                 rule(change, all::change),
                 rule("(?:the )?(?<what>tag|restart)(?: (?:of|in|on|at|after) wall " + NUMBER + ")?", all::tagOrRestart),
-                rule("wall " + NUMBER, found -> new Piece.Wall(wall(found, "wall"))));
+                rule("wall " + NUMBER, all::wall));
+    }
+
+    /** What may be written. */
+    static String pieces(Dance dance) {
+        return "Write a piece such as " + new PieceWords(dance).examples(", ") + ".";
     }
 
     /** How a piece is made of what was found. */
@@ -93,7 +95,7 @@ final class PieceRules {
     private String partName(Found found, String group) throws LessonMistake {
         String name = found.group(group).orElseThrow();
         if (!dance.isPhrased()) {
-            throw new LessonMistake(found.column(), "This dance has no parts.", PIECES);
+            throw new LessonMistake(found.column(), "This dance has no parts.", pieces(dance));
         }
         return words.partOf(name)
                 .orElseThrow(() -> new LessonMistake(
@@ -119,18 +121,18 @@ final class PieceRules {
                 : "The sheet has no " + what
                         + wall.map(number -> " on wall " + number).orElse("") + ".";
         throw new LessonMistake(
-                found.column(), sentence, there.isEmpty() ? PIECES : "Name one: " + words.written(there) + ".");
+                found.column(), sentence, there.isEmpty() ? pieces(dance) : "Name one: " + words.written(there) + ".");
     }
 
     private static int number(Optional<String> text) {
         return text.map(SpelledNumber::value).map(BigDecimal::intValue).orElse(0);
     }
 
-    private static int wall(Found found, String group) throws LessonMistake {
-        int wall = number(found.group(group));
+    private Piece wall(Found found) throws LessonMistake {
+        int wall = number(found.group("wall"));
         if (wall < 1) {
-            throw new LessonMistake(found.column(), "\"" + found.text() + "\" is no piece of a dance.", PIECES);
+            throw new LessonMistake(found.column(), "\"" + found.text() + "\" is no piece of a dance.", pieces(dance));
         }
-        return wall;
+        return new Piece.Wall(wall);
     }
 }

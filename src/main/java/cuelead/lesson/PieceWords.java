@@ -10,6 +10,7 @@ import cuelead.lesson.Piece.PartChange;
 import cuelead.lesson.Piece.RestartOf;
 import cuelead.lesson.Piece.TagOf;
 import cuelead.lesson.Piece.Wall;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,6 +50,21 @@ public final class PieceWords {
             return "change " + change.from() + " to " + change.to();
         }
         return "dance";
+    }
+
+    /** One of each kind that this dance has, for a sentence. */
+    String examples(String between) {
+        List<Piece> examples = new ArrayList<>(List.of(new OneSection(1)));
+        dance.parts().stream()
+                .filter(part -> part.sections().size() > 1)
+                .findFirst()
+                .ifPresent(part -> examples.add(wholePart(part.name())));
+        examples.add(new Wall(2));
+        examples.addAll(Changes.ofParts(dance));
+        examples.addAll(Changes.restarts(dance));
+        examples.addAll(Changes.tags(dance));
+        examples.add(new Piece.WholeDance());
+        return String.join(between, examples.stream().map(this::written).toList());
     }
 
     /** Several, for a sentence. */

@@ -85,7 +85,7 @@ final class Cues {
             cues.add(new Cue(Kind.CHANGE, Need.WALL, start, wallPhrases(run, level), wallLead(start)));
         }
         next.ifPresent(after -> announceChange(run, after));
-        called.stream().filter(Cues::beginsBridge).forEach(this::announceBridge);
+        called.stream().filter(DancedCount::beginsBridge).forEach(this::announceBridge);
         if (level == CallLevel.CHANGES) {
             return;
         }
@@ -187,13 +187,6 @@ final class Cues {
         if (next.isTag() && run.isWall()) {
             announce(target, isShort ? List.of() : List.of("tag after this wall", "tag this wall", "tag"), "tag");
         }
-    }
-
-    /** Whether a tag begins here that comes within its wall. */
-    private static boolean beginsBridge(DancedCount count) {
-        return count.run().isWall()
-                && count.isFirstOfSection()
-                && count.section().name().startsWith("TAG");
     }
 
     private void announceBridge(DancedCount target) {

@@ -47,4 +47,9 @@ public record DancedCount(
     public boolean isFirstOfSection() {
         return count.isWhole() && count.number() == 1;
     }
+
+    /** Whether a tag begins here that comes within its wall. */
+    public boolean beginsBridge() {
+        return !run.isTag() && isFirstOfSection() && section.name().startsWith("TAG");
+    }
 }

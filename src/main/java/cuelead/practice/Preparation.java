@@ -76,6 +76,9 @@ final class Preparation {
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
+        WordDoubts doubts = new WordDoubts(wish.sheet().toString());
+        problems.addAll(doubts.unsaid(words.asked()));
+        doubts.hard(take.calls()).ifPresent(problems::add);
         CallsGo go = wish.callsGo();
         Levels balanced = go.on(Balance.of(take.mix(), listening.powers()), go.usualDipDb());
         return new ReadyPractice(
@@ -136,7 +139,7 @@ final class Preparation {
     }
 
     private Voice voice(SampleRate rate) throws Refused {
-        return Voicing.voice(rate, wish.ownWords(), places.cache(), problems);
+        return Voicing.voice(rate, wish.voice(), places.cache(), problems);
     }
 
     private CallSettings settings(Dance dance) {

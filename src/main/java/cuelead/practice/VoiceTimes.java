@@ -7,6 +7,8 @@ import cuelead.voice.Voice;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /** The lengths of words as one voice says them, asked for by the plan; keeps the clips. Used on one thread. */
 final class VoiceTimes implements WordTimes {
@@ -28,6 +30,11 @@ final class VoiceTimes implements WordTimes {
     /** The clip of words that the plan has used. */
     Clip clip(String words) {
         return clips.get(words).orElseThrow();
+    }
+
+    /** All words that were asked for, those without a clip too. */
+    Set<String> asked() {
+        return new TreeSet<>(clips.keySet());
     }
 
     /** Throws what kept the voice from speaking, if anything did. */

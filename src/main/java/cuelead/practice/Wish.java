@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param level       how much is called
  * @param fading      whether calls grow fewer from wall to wall
  * @param click       whether a click is heard
- * @param ownWords    a folder of recorded call-words
+ * @param voice       who speaks
  * @param ownFigures  a file of figures and local names of the user's own
  * @param rate        sample rate of the sound; empty = the song's own, 44,100 Hz without a song
  * @param fromSeconds where in the song sound begins, at its own speed
@@ -35,7 +35,7 @@ public record Wish(
         CallLevel level,
         CallSettings.Fading fading,
         Click click,
-        Optional<Path> ownWords,
+        VoiceWish voice,
         Optional<Path> ownFigures,
         Optional<SampleRate> rate,
         double fromSeconds,

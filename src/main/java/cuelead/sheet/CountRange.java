@@ -16,8 +16,8 @@ import java.util.regex.Pattern;
 record CountRange(int first, int last, int end) {
     private static final String AND = "(?:&|\\+|a|and)";
     private static final Pattern BRACKET = Pattern.compile(
-            "[\\[(]\\s*" + AND + "?\\s*(\\d{1,4})\\s*[-\u2013\u2014]\\s*" + AND + "?\\s*(\\d{1,4})\\s*(" + AND
-                    + "\\s*(\\d{1,4})?)?\\s*[\\])]",
+            "[\\[(]\\s*(?:(?:counts?|cts?\\.?|beats?)\\s*)?" + AND + "?\\s*(\\d{1,4})\\s*[-\u2013\u2014]\\s*" + AND
+                    + "?\\s*(\\d{1,4})\\s*(" + AND + "\\s*(\\d{1,4})?)?\\s*[\\])]",
             Pattern.CASE_INSENSITIVE);
     private static final int LONGEST = 128;
 

@@ -8,6 +8,7 @@ import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -54,10 +55,36 @@ final class HeadingCheck {
                 .filter(figure -> isMissing(figure, section))
                 .findFirst()
                 .ifPresent(figure -> tell(section, line, "\"" + figure.name() + "\""));
+        sideThatIsMissing(phrases, section)
+                .ifPresent(call -> tell(
+                        section,
+                        line,
+                        "\"" + call.row().figure().name() + "\" to the "
+                                + call.feet().get(0).word()));
         List<HeadingTurns.Named> named = HeadingTurns.named(section.heading(), phrases);
         if (!HeadingTurns.areTurned(named, section.steps())) {
             tell(section, line, named.size() == 1 ? named.get(0).words() : "these turns");
         }
+    }
+
+    /** "Vine left, vine right" where first the right foot goes to its side, and the left one goes behind it. */
+    private static Optional<Phrase.FigureCall> sideThatIsMissing(List<Phrase> phrases, Section section) {
+        int from = 0;
+        for (Phrase phrase : phrases) {
+            Optional<Phrase.FigureCall> call = phrase.figure()
+                    .filter(found -> found.feet().size() == 1
+                            && found.turn().isEmpty()
+                            && FigureShapes.goesToItsSide(found.row()));
+            if (call.isPresent()) {
+                FigureRow row = call.get().row();
+                int at = FigureShapes.begins(row, call.get().feet().get(0), section.steps(), from);
+                from = FigureShapes.isVine(row) ? at : from;
+                if (at < 0) {
+                    return call;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     /** Of a figure that is danced in several ways, such as a Charleston with touches, each way counts. */
@@ -65,7 +92,9 @@ final class HeadingCheck {
         return Figures.standard().rows().stream()
                 .map(FigureRow::figure)
                 .filter(figure -> figure.id().equals(named.id()) || figure.id().startsWith(named.id() + "_"))
-                .allMatch(figure -> FigureTraits.isForeign(figure, section.steps()) || lacksAKick(figure, section));
+                .allMatch(figure -> FigureTraits.isForeign(figure, section.steps())
+                        || FigureShapes.areMissing(figure, section.steps())
+                        || lacksAKick(figure, section));
     }
 
     /** A kick within a figure is what it is known by: "kick ball change" where nobody kicks. */

@@ -1,6 +1,8 @@
 package cuelead.sheet;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -21,6 +23,9 @@ final class JoinedCounts {
 
     private static final Pattern AND = Pattern.compile("\\d\\s*&\\s*\\d");
 
+    /** Counts that are joined so by lines that they fit: others that are joined alike are counts, whatever is missing. */
+    private final Set<String> known = new HashSet<>();
+
     /** Whether "and" has a sign of its own, so that "+" is none. */
     private final boolean andIsApart;
 
@@ -30,8 +35,9 @@ final class JoinedCounts {
 
     /** The same lines, where several are written so with ranges for their signs. */
     static List<SheetLine> where(List<SheetLine> lines) {
-        List<SheetLine> usual =
-                lines.stream().map(new JoinedCounts(lines)::usual).toList();
+        JoinedCounts counts = new JoinedCounts(lines);
+        lines.forEach(counts::usual);
+        List<SheetLine> usual = lines.stream().map(counts::usual).toList();
         long joined = IntStream.range(0, lines.size())
                 .filter(i -> !usual.get(i).equals(lines.get(i)))
                 .count();
@@ -60,7 +66,12 @@ final class JoinedCounts {
         }
         SheetLine ranged = line.with(run.start(1), run.end(1), numbers[0] + "-" + numbers[numbers.length - 1]);
         int cost = cost(ranged);
-        return cost < LineFit.IMPOSSIBLE && (andIsApart || cost <= cost(line)) ? ranged : line;
+        boolean fits = cost < LineFit.IMPOSSIBLE && (andIsApart || cost <= cost(line));
+        String joined = run.group(1);
+        if (fits && joined.indexOf('+') < 0) {
+            known.add(joined);
+        }
+        return fits || known.contains(joined) ? ranged : line;
     }
 
     private static int cost(SheetLine line) {

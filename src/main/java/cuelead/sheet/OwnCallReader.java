@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.OwnCall;
 import cuelead.dance.Step;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -37,7 +38,7 @@ final class OwnCallReader {
                     last.column(),
                     "These quotes stand in a heading, so they are not called.",
                     "Own calls stand at the end of a line that begins with counts.");
-        } else if (quoted && !DanceLine.isDanced(line.text().substring(0, last.column() - 1))) {
+        } else if (quoted && !areCalls(last.text())) {
             problems.note(
                     "calls_without_counts",
                     line.number(),
@@ -53,6 +54,15 @@ final class OwnCallReader {
                     "Own calls stand at the end of a line that begins with counts.");
         }
     }
+
+    /** Short words, parted by commas; "Lovely with a slower tune as well" is none. */
+    private static boolean areCalls(String quoted) {
+        return quoted.indexOf(',') >= 0
+                && Arrays.stream(quoted.split(",", -1))
+                        .allMatch(call -> call.strip().split("\\s+", -1).length <= LONGEST_CALL);
+    }
+
+    private static final int LONGEST_CALL = 2;
 
     List<OwnCall> read(List<Token> tokens, List<Step> steps) {
         List<OwnCall> calls = new ArrayList<>();

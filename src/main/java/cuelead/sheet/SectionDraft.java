@@ -142,9 +142,9 @@ final class SectionDraft {
         return number > lastCount() + 1;
     }
 
-    /** Whether it has fewer counts than its bracket says, or ends within a bar. */
+    /** Whether it ends before its bracket says, or within a bar. */
     boolean isShort(Metre metre) {
-        return lineOfCount.size() < length() || length() % metre.beatsInBar() != 0;
+        return lastCount() < length() || length() % metre.beatsInBar() != 0;
     }
 
     int lastCount() {

@@ -77,6 +77,10 @@ final class WallNoteReader {
                     counts.add(count);
                     places.add(count);
                 });
+            } else if (isLetteredRange(i)) {
+                sections.add(tokens.get(i).text().charAt(0) - 'a' + 1);
+                counts.add(last(i + 1).orElseThrow());
+                places.add(last(i + 1).orElseThrow());
             } else if (tokens.get(i).is(Kind.WORD) && tokens.get(i).text().matches("(?:s|sec|sect|set)[1-9]\\d?")) {
                 sections.add(Integer.parseInt(tokens.get(i).text().replaceAll("\\D", "")));
             }
@@ -92,6 +96,15 @@ final class WallNoteReader {
                 facings(said, SaidFacing.When.HERE),
                 facings(said, SaidFacing.When.AT_WALL_START).stream().findFirst(),
                 own);
+    }
+
+    /** "Dance A, B and C 1-2": counts of the third section. */
+    private boolean isLetteredRange(int at) {
+        boolean letter = tokens.get(at).is(Kind.WORD) && tokens.get(at).text().matches("[a-h]");
+        return letter
+                && number(at + 1).orElse(0) == 1
+                && isDash(at + 2)
+                && number(at + 3).isPresent();
     }
 
     private boolean isTime(int at) {

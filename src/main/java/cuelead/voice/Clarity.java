@@ -17,6 +17,9 @@ import cuelead.time.SampleRate;
  * @param compressor    brings loud and soft together
  */
 record Clarity(double highPassHz, double presenceHz, double presenceDb, double presenceQ, Compressor compressor) {
+    /** Raised whenever the same sound would become another than before. */
+    static final int VERSION = 1;
+
     static final Clarity USUAL = new Clarity(120, 2_800, 5, 0.5, new Compressor(20, 3, 0.003, 0.060));
 
     /** The same sound made clear, as long and at the same times; at rates too low for the presence without it. */

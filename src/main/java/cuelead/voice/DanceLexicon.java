@@ -21,9 +21,11 @@ final class DanceLexicon implements Lexicon {
             Map.entry("o'clock", "ax k l aa1 k"));
 
     private final Lexicon dictionary;
+    private final Map<String, List<String>> users;
 
-    DanceLexicon(Lexicon dictionary) {
+    DanceLexicon(Lexicon dictionary, Pronunciations pronunciations) {
         this.dictionary = dictionary;
+        this.users = pronunciations.sounds();
     }
 
     @Override
@@ -33,6 +35,10 @@ final class DanceLexicon implements Lexicon {
 
     @Override
     public String[] getPhones(String word, String partOfSpeech, boolean guessUnknown) {
+        List<String> users = this.users.get(word);
+        if (users != null) {
+            return repaired(users.toArray(new String[0]));
+        }
         String ours = OURS.get(word);
         return ours != null ? ours.split(" ") : repaired(dictionary.getPhones(word, partOfSpeech, guessUnknown));
     }

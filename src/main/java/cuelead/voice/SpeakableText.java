@@ -13,13 +13,14 @@ import java.util.regex.Pattern;
  * A call as it is written made into words that a synthesizer reads right: fractions of a turn, clock times, numbers
  * and the trade's abbreviations are spelled out, and everything that is not a letter goes.
  */
-final class SpeakableText {
+public final class SpeakableText {
     private static final Pattern CLOCK = Pattern.compile("\\b(1[0-2]|0?[1-9])[:.]([0-5][0-9])\\b");
     private static final Pattern MIXED = Pattern.compile("\\b(\\d+) +(\\d+) ?/ ?(\\d+)");
     private static final Pattern FRACTION = Pattern.compile("\\b(\\d+) ?/ ?(\\d+)");
     private static final Pattern TIMES = Pattern.compile("\\bx ?(\\d+)\\b|\\b(\\d+) ?x\\b");
     private static final Pattern ORDINAL = Pattern.compile("\\b(\\d+)(st|nd|rd|th)\\b");
     private static final Pattern NUMBER = Pattern.compile("\\d+");
+    private static final int MOST_ASCII = 127;
     /** "RLR": a triple by its feet. */
     private static final Pattern FEET = Pattern.compile("\\b[rl]{2,4}\\b");
 
@@ -59,7 +60,7 @@ final class SpeakableText {
     private SpeakableText() {}
 
     /** Lower-case words with single spaces; empty when nothing is left that can be spoken. */
-    static Optional<String> of(String words) {
+    public static Optional<String> of(String words) {
         String text = plainLetters(words);
         text = replace(CLOCK, text, m -> NumberWords.clock(number(m, 1), number(m, 2)));
         text = replace(
@@ -81,6 +82,17 @@ final class SpeakableText {
         }
         String said = replace(PARTS, spoken.toString().strip(), m -> m.group().replaceAll("\\ba\\b", LETTER_A));
         return Optional.of(said.strip()).filter(all -> !all.isEmpty());
+    }
+
+    /** Letters and digits of the words that no English voice can say, each once; empty where all can be said. */
+    public static String unsaid(String words) {
+        StringBuilder unsaid = new StringBuilder();
+        plainLetters(words)
+                .codePoints()
+                .filter(letter -> letter > MOST_ASCII && Character.isLetterOrDigit(letter))
+                .distinct()
+                .forEach(unsaid::appendCodePoint);
+        return unsaid.toString();
     }
 
     /** Lower case without accents; single-character fractions as "1/4" with room around; plain apostrophes. */

@@ -18,10 +18,6 @@ record StressedSyllable(double onsetSeconds, double vowelSeconds, double endSeco
 
     private static final double END_WEIGHT = 0.25;
 
-    private static final Set<String> VOWELS = Set.of(
-            "aa", "ae", "ah", "ao", "aw", "ax", "axr", "ay", "eh", "er", "ey", "ih", "ix", "iy", "ow", "oy", "uh",
-            "uw");
-
     /** Vowels of syllables that never carry stress. */
     private static final Set<String> REDUCED = Set.of("ax", "axr", "ix");
 
@@ -48,7 +44,7 @@ record StressedSyllable(double onsetSeconds, double vowelSeconds, double endSeco
         spoken.removeIf(SpokenPhone::isPause);
         List<Integer> vowels = new ArrayList<>();
         for (int i = 0; i < spoken.size(); i++) {
-            if (VOWELS.contains(spoken.get(i).name())) {
+            if (SpeechSounds.VOWELS.contains(spoken.get(i).name())) {
                 vowels.add(i);
             }
         }

@@ -12,22 +12,25 @@ import java.util.Optional;
  */
 public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
-    private static final int VERSION = 4;
+    private static final int VERSION = 3;
 
     private final SampleRate rate;
+    private final Pronunciations pronunciations;
     private final ClipEditor editor;
     private final Object lock = new Object();
     private Optional<Synthesizer> synthesizer = Optional.empty();
 
     /** @param rate the sample rate of its clips */
-    public SynthVoice(SampleRate rate) {
+    public SynthVoice(SampleRate rate, Pronunciations pronunciations) {
         this.rate = rate;
+        this.pronunciations = pronunciations;
         this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
     /** A file-name-safe name for everything but the words that a clip depends on. */
     public String key() {
-        return "kevin16-" + Synthesizer.WORDS_PER_MINUTE + "wpm-v" + VERSION + "-" + rate.hz() + "hz";
+        return "kevin16-" + Synthesizer.WORDS_PER_MINUTE + "wpm-v" + VERSION + "-c" + Clarity.VERSION + "-" + rate.hz()
+                + "hz" + pronunciations.key();
     }
 
     @Override
@@ -39,9 +42,9 @@ public final class SynthVoice implements Voice {
         Synthesizer.Speech speech;
         synchronized (lock) {
             if (synthesizer.isEmpty()) {
-                synthesizer = Optional.of(new Synthesizer());
+                synthesizer = Optional.of(new Synthesizer(pronunciations));
             }
-            speech = synthesizer.get().speak(text.get());
+            speech = synthesizer.get().speak(pronunciations.respelled(text.get()));
         }
         MonoSound spoken = Pauses.silenced(Rumble.removed(speech.sound()), speech.phones());
         return AudibleSpan.of(spoken).map(span -> clip(words, editor.edit(spoken, span), speech.phones()));

@@ -32,10 +32,10 @@ final class Synthesizer {
     /** @param phones what is said when, on the time line of the sound */
     record Speech(MonoSound sound, List<SpokenPhone> phones) {}
 
-    Synthesizer() throws Refused {
+    Synthesizer(Pronunciations pronunciations) throws Refused {
         LOGGER.setLevel(Level.OFF);
         voice = new KevinVoiceDirectory().getVoices()[SIXTEEN_KHZ_VOICE];
-        voice.setLexicon(new DanceLexicon(voice.getLexicon()));
+        voice.setLexicon(new DanceLexicon(voice.getLexicon(), pronunciations));
         voice.allocate();
         if (!voice.isLoaded()) {
             throw new Refused("The built-in voice cannot be loaded: the program file may be damaged; install it again,"

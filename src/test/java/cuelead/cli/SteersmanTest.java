@@ -13,6 +13,7 @@ import cuelead.practice.Heard;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Places;
 import cuelead.practice.Practice;
+import cuelead.practice.VoiceWish;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
 import cuelead.time.Speed;
@@ -48,7 +49,7 @@ class SteersmanTest {
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
-                Optional.empty(),
+                VoiceWish.USUAL,
                 Optional.empty(),
                 Optional.empty(),
                 0,
@@ -295,7 +296,7 @@ class SteersmanTest {
                 wish.level(),
                 wish.fading(),
                 wish.click(),
-                wish.ownWords(),
+                wish.voice(),
                 wish.ownFigures(),
                 wish.rate(),
                 wish.fromSeconds(),

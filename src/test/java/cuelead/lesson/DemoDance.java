@@ -46,6 +46,22 @@ final class DemoDance {
                     1-4   Step right to right side, touch left beside right, step left to left side, touch right beside left
                     """).dance().orElseThrow();
 
+    /** With four counts behind count 8 of wall 2. */
+    static final Dance BRIDGED = SheetReader.read("bridged.txt", """
+                    Plank Walk
+                    Count: 16  Wall: 1  Level: Beginner
+                    [1-8] SIDE TOGETHER
+                    1-2   Step right to right side, step left beside right
+                    3-4   Step right to right side, touch left beside right
+                    5-6   Step left to left side, step right beside left
+                    7-8   Step left to left side, touch right beside left
+                    [9-16] WALKS
+                    1-4   Walk forward right, left, right, touch left beside right
+                    5-8   Walk back left, right, left, touch right beside left
+                    Tag: on wall 2 after count 8:
+                    1-4   Step right to right side, touch left beside right, step left to left side, touch right beside left
+                    """).dance().orElseThrow();
+
     private DemoDance() {}
 
     /** A dance over five minutes of even beats at 100 a minute, from the 17th (in waltz the 25th) on. */

@@ -110,7 +110,7 @@ class LessonReaderTest {
             restart of wall 2, steady            | 1  | no restart
             part A, walk                         | 1  | no parts
             sections 1 and 3, walk               | 1  | follow
-            wall 99, walk                        | 1  | never danced
+            wall 99, walk                        | 1  | no wall 99
             walk, 3 times                        | 1  | no piece
             section 1, section 2, walk           | 12 | one piece
             section 1, walk, twice, steady       | 25 | one pace
@@ -144,7 +144,7 @@ class LessonReaderTest {
     void wallsThatAreThereAreToldWhereOneIsNot() {
         int walls = DemoDance.laid(DemoDance.ROPE_WALK).walls();
         Problem problem = read("wall " + (walls + 1)).problems().get(0);
-        assertTrue(problem.tryThis().contains("walls 1 to " + walls), problem.tryThis());
+        assertTrue(problem.sentence().contains("walls 1 to " + walls), problem.sentence());
         assertEquals(List.of(), read("wall " + walls).problems());
         Problem cutShort = read("wall " + walls + ", music").problems().get(0);
         assertTrue(cutShort.sentence().contains("music ends"), cutShort.sentence());

@@ -57,6 +57,15 @@ class PiecePlaceTest {
                 Optional.of(List.of(24 + 96 - 6, 24 + 96 + 6 + 6)), place(new Piece.TagOf(2), DemoDance.WALTZ, 24, 8));
     }
 
+    /** Four counts behind count 8 of the second wall of 16. */
+    @Test
+    void aTagWithinItsWallIsEnteredAndLeftLikewise() {
+        assertEquals(
+                Optional.of(List.of(16 + 16, 16 + 16 + 8 + 4 + 8)),
+                place(new Piece.TagOf(2), DemoDance.BRIDGED, 16, 8));
+        assertEquals(Optional.empty(), place(new Piece.TagOf(1), DemoDance.BRIDGED, 16, 8));
+    }
+
     /** Part A has 16 counts and part B 8. */
     @Test
     void aChangeOfPartsIsEnteredEightBeforeAndLeftEightAfter() {

@@ -15,7 +15,6 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -126,7 +125,7 @@ class LivePracticeLawTest {
                 calls.level(),
                 calls.fading(),
                 usual.click(),
-                Optional.empty(),
+                VoiceWish.USUAL,
                 usual.ownFigures(),
                 usual.rate(),
                 usual.fromSeconds(),

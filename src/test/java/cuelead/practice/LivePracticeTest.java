@@ -375,7 +375,7 @@ class LivePracticeTest {
                 wish.level(),
                 wish.fading(),
                 wish.click(),
-                wish.ownWords(),
+                wish.voice(),
                 wish.ownFigures(),
                 wish.rate(),
                 wish.fromSeconds(),

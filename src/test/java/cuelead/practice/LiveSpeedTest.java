@@ -57,7 +57,7 @@ class LiveSpeedTest {
                 CallLevel.NONE,
                 CallSettings.Fading.STEADY,
                 Wish.Click.EVERY_BEAT,
-                Optional.empty(),
+                VoiceWish.USUAL,
                 Optional.empty(),
                 Optional.empty(),
                 0,

@@ -45,7 +45,7 @@ final class Wishes {
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
-                Optional.empty(),
+                VoiceWish.USUAL,
                 Optional.empty(),
                 Optional.<SampleRate>empty(),
                 fromSeconds,

@@ -1,13 +1,17 @@
 package cuelead.voice;
 
+import static java.nio.charset.StandardCharsets.US_ASCII;
+
 import cuelead.time.SampleRate;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.List;
 import java.util.Random;
 
 /** Sounds whose times are known, and the built-in voice, set up once for all tests. */
 final class Sounds {
     static final SampleRate RATE = new SampleRate(44_100);
-    static final SynthVoice SYNTH = new SynthVoice(RATE);
+    static final SynthVoice SYNTH = new SynthVoice(RATE, Pronunciations.NONE);
 
     /** Formants of a neutral vowel in Hz (Peterson and Barney 1952, the vowel of "up", men). */
     private static final double[] FORMANTS = {640, 1190, 2390};
@@ -78,5 +82,19 @@ final class Sounds {
         float[] samples = vowel(seconds);
         return new Clip(
                 words, RATE, samples, 0.001, 0.1, seconds - 0.001, List.of(new Clip.Phone("ah", 0.001, seconds)));
+    }
+
+    /** A 16-bit WAV file of a vowel, as programs write it that do not know its length yet. */
+    static byte[] wavToAPipe(int hz, double seconds) {
+        float[] tone = vowel(seconds * hz / RATE.hz());
+        ByteBuffer wav = ByteBuffer.allocate(44 + 2 * tone.length).order(ByteOrder.LITTLE_ENDIAN);
+        wav.put("RIFF".getBytes(US_ASCII)).putInt(0x7ffff024);
+        wav.put("WAVEfmt ".getBytes(US_ASCII)).putInt(16).putShort((short) 1).putShort((short) 1);
+        wav.putInt(hz).putInt(2 * hz).putShort((short) 2).putShort((short) 16);
+        wav.put("data".getBytes(US_ASCII)).putInt(0x7ffff000);
+        for (float sample : tone) {
+            wav.putShort((short) (20_000 * Math.max(-1, Math.min(1, sample))));
+        }
+        return wav.array();
     }
 }

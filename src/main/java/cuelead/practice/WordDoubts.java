@@ -1,0 +1,68 @@
+package cuelead.practice;
+
+import cuelead.report.Problem;
+import cuelead.voice.HardWords;
+import cuelead.voice.SpeakableText;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What is told of words that a voice cannot say, or says so that they may not be understood. */
+final class WordDoubts {
+    private final String sheet;
+
+    WordDoubts(String sheet) {
+        this.sheet = sheet;
+    }
+
+    /** @param asked everything that the plan wanted said, whether or not there is a clip of it */
+    List<Problem> unsaid(Set<String> asked) {
+        List<Problem> problems = new ArrayList<>();
+        for (String words : asked) {
+            String missing = SpeakableText.unsaid(words);
+            boolean nothing = SpeakableText.of(words).isEmpty();
+            if (nothing || !missing.isEmpty()) {
+                String what = nothing ? "\"" + words + "\"" : "\"" + missing + "\" in \"" + words + "\"";
+                problems.add(new Problem(
+                        Problem.Severity.WARNING,
+                        "word_not_said",
+                        sheet,
+                        0,
+                        0,
+                        "The voice cannot say " + what + ", so it is left out.",
+                        "Write it in English letters."));
+            }
+        }
+        return problems;
+    }
+
+    /** One note for all hard words that the built-in voice says in these calls. */
+    Optional<Problem> hard(List<SpokenCall> calls) {
+        Map<String, List<String>> offers = new LinkedHashMap<>();
+        for (SpokenCall call : calls) {
+            boolean isBuiltIn = !call.clip().phones().isEmpty();
+            if (isBuiltIn && HardWords.offers(call.call().words()).isPresent()) {
+                offers.put(
+                        call.call().words(),
+                        HardWords.offers(call.call().words()).get());
+            }
+        }
+        if (offers.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> told = new LinkedHashSet<>();
+        offers.forEach((word, instead) -> told.add("\"" + word + "\" (or: " + String.join(", ", instead) + ")"));
+        return Optional.of(new Problem(
+                Problem.Severity.NOTE,
+                "hard_word",
+                sheet,
+                0,
+                0,
+                "The built-in voice says some words poorly: " + String.join("; ", told) + ".",
+                "Record them (--words), or write others in double quotes at the end of their line."));
+    }
+}
