@@ -153,6 +153,7 @@ enum LineKind {
         return LENGTH.matcher(line.text()).find()
                 && DanceLine.isDanced(line.text())
                 && !has(line, BREAKS_OFF)
+                && !EndingWords.isNamed(firstWords(line))
                 && OneLineTag.read(line).isPresent();
     }
 
@@ -170,10 +171,7 @@ enum LineKind {
             "final",
             "leave",
             "skip",
-            "omit",
-            "ending",
-            "finish",
-            "finale");
+            "omit");
 
     /** "Dance the following 4 counts", "do these 4 beats" */
     private static final Pattern ANNOUNCES = Pattern.compile(

@@ -73,7 +73,7 @@ class OwnFiguresTest {
         assertEquals(problems, own.problems().size(), own.problems().toString());
         Dance dance =
                 SheetReader.read("sheet.txt", withLine("Wibble"), own).dance().orElseThrow();
-        assertEquals(SheetDump.rows(read(withLine("Walk R, L, R, touch L"))), SheetDump.rows(dance));
+        assertEquals(moves(read(withLine("Walk R, L, R, touch L"))), moves(dance));
     }
 
     /** Their steps bear their name, with either foot, also where the sheet writes them out. */
@@ -114,6 +114,13 @@ class OwnFiguresTest {
 
     private static String withLine(String words) {
         return SHEET.replace("Rock R fwd, recover L, rock R back, recover L", words);
+    }
+
+    /** What is danced, without the names of the figures. */
+    private static List<String> moves(Dance dance) {
+        return SheetDump.rows(dance).stream()
+                .map(row -> row.substring(0, row.lastIndexOf('\t')))
+                .toList();
     }
 
     private static Dance read(String text) {
