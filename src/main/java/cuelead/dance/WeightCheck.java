@@ -18,7 +18,9 @@ final class WeightCheck {
         this.file = file;
     }
 
-    static List<Problem> check(Dance dance, String file) {
+    static List<Problem> check(Dance written, String file) {
+        boolean wrongStart = StartWeight.isWrong(written);
+        Dance dance = wrongStart ? StartWeight.corrected(written) : written;
         WeightCheck check = new WeightCheck(dance, file);
         check.feet();
         if (!dance.isPhrased()) {
@@ -28,7 +30,21 @@ final class WeightCheck {
         } else {
             dance.tags().forEach(check::tagInSequence);
         }
+        if (wrongStart) {
+            check.start(written);
+        }
         return check.problems;
+    }
+
+    private void start(Dance written) {
+        String stated = word(written.header().startWeight());
+        error(
+                "impossible_weight",
+                written.claims().weightLine(),
+                0,
+                "The sheet says that the weight is on " + stated + " before count 1, but the dance begins with the "
+                        + stated + " foot and ends with the weight on the other one.",
+                "Write \"weight on " + word(dance.header().startWeight()) + "\".");
     }
 
     /** The free-foot rule, over the dance and then over each tag from the weight in which it begins. */

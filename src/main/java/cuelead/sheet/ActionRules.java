@@ -79,10 +79,14 @@ final class ActionRules {
         return SPLIT.contains(action) || action == Action.FAN || action == Action.BUMP;
     }
 
+    /** Movements of heels or toes that travel on with the other end of the feet. */
+    static boolean swivels(Action action) {
+        return action == Action.SWIVEL_HEELS || action == Action.SWIVEL_TOES;
+    }
+
     /** "Swivel heels right, toes right": the same with the part of the feet that is now named. */
     static Action swungOn(Action before, String part) {
-        boolean swivels = before == Action.SWIVEL_HEELS || before == Action.SWIVEL_TOES;
-        if (!swivels || part.isEmpty()) {
+        if (!swivels(before) || part.isEmpty()) {
             return before;
         }
         return part.equals("toe") ? Action.SWIVEL_TOES : Action.SWIVEL_HEELS;

@@ -20,6 +20,9 @@ final class ClauseReader {
     private static final Set<String> TRAVELS =
             Set.of("moving", "travelling", "traveling", "going", "heading", "progressing");
 
+    /** "Drag L to meet R": where it goes, no action of its own. */
+    private static final Set<String> MEETS = Set.of("meet", "join");
+
     /** "So your right foot is free": how a foot is, not what it does. */
     private static final Set<String> STATES = Set.of("free", "ready", "is", "are", "be");
 
@@ -263,6 +266,12 @@ final class ClauseReader {
             return true;
         }
         terms.skip(Kind.FILLER);
+        if (draft.hasVerb() && MEETS.contains(terms.textHere())) {
+            draft.place("together");
+            terms.advance();
+            terms.footHere();
+            return true;
+        }
         Optional<Foot> side = terms.footHere();
         if (side.isPresent()) {
             if (terms.at(Kind.PLACE, "diag") || terms.at(Kind.PLACE, "side")) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * How many counts of a line each of its phrases takes. A phrase can often be read at several lengths (a vine with
@@ -52,7 +53,8 @@ final class Fitting {
         boolean whole = counts.stream().allMatch(Count::isWhole) && !counts.isEmpty();
         Optional<Fit> labels = chosen(phrases, counts.size(), whole ? Measure.WHOLE_LABELS : Measure.LABELS)
                 .map(options -> new Fit(sizes(options), counts, cost(options)));
-        if (!whole || labels.filter(fit -> fit.cost() < STRAINED).isPresent()) {
+        boolean quick = labels.filter(fit -> slowsDown(phrases, fit)).isPresent();
+        if (!whole || (!quick && labels.filter(fit -> fit.cost() < STRAINED).isPresent())) {
             return labels;
         }
         Optional<Fit> beats = chosen(phrases, counts.size(), Measure.BEATS)
@@ -61,6 +63,19 @@ final class Fitting {
                         && beats.filter(fit -> fit.cost() < labels.get().cost()).isEmpty()
                 ? labels
                 : beats;
+    }
+
+    /** Whether a figure is danced on whole counts that is usually quicker. */
+    private static boolean slowsDown(List<Phrase> phrases, Fit fit) {
+        return IntStream.range(0, phrases.size())
+                .anyMatch(i -> isQuick(phrases.get(i)) && fit.sizes().get(i) >= usual(phrases.get(i)));
+    }
+
+    /** A figure that has more steps than whole counts: "R shuffle forward". */
+    private static boolean isQuick(Phrase phrase) {
+        List<Figure.Beat> pattern =
+                phrase.figure().map(call -> call.row().figure().pattern()).orElse(List.of());
+        return pattern.size() > beats(pattern) && phrase.action().isEmpty();
     }
 
     private static final int STRAINED = 10;

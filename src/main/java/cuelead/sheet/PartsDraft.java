@@ -67,6 +67,15 @@ final class PartsDraft {
             return;
         }
         boolean gap = head.first() > expected;
+        if (head.last() == expected - 1 && isWrittenAbove(head)) {
+            problems.error(
+                    "count_order",
+                    line.number(),
+                    line.firstColumn(),
+                    "This section stands twice: it is written above already.",
+                    "Take it out here, or give it the counts that follow.");
+            return;
+        }
         problems.error(
                 gap ? "missing_counts" : "count_order",
                 line.number(),
@@ -76,6 +85,11 @@ final class PartsDraft {
                         : "This section begins at count " + head.first() + ", but the one above it ends at "
                                 + (expected - 1) + ".",
                 "Check the numbers in the brackets, and whether a section is missing or stands twice.");
+    }
+
+    private boolean isWrittenAbove(SectionHead head) {
+        Section last = sections().get(sections().size() - 1);
+        return last.heading().equals(head.heading()) && last.length() == head.length();
     }
 
     Set<String> names() {

@@ -138,6 +138,26 @@ record Phrase(
                 mayBeLeft);
     }
 
+    /** Begun with this foot, where none is named. */
+    Phrase ledBy(Foot foot) {
+        return new Phrase(
+                column,
+                figure.map(call -> call.feet().isEmpty()
+                        ? new FigureCall(call.row(), List.of(foot), call.ways(), call.turn())
+                        : call),
+                action.map(call -> call.foot().isEmpty() && !ActionRules.needsNoFoot(call.action())
+                        ? new ActionCall(
+                                Optional.of(foot), call.action(), call.direction(), call.turn(), call.transfer())
+                        : call),
+                repeats,
+                duration,
+                remarks,
+                joint,
+                left,
+                mayBeTitle,
+                mayBeLeft);
+    }
+
     Phrase with(FigureCall more) {
         return new Phrase(
                 column, Optional.of(more), action, repeats, duration, remarks, joint, left, mayBeTitle, mayBeLeft);

@@ -50,6 +50,7 @@ final class PhraseDraft {
     private boolean mayBeTitle;
     private boolean leads;
     private boolean travels;
+    private Optional<Foot> lineStart = Optional.empty();
     private boolean bothFeet;
     private boolean ofBody;
     private boolean rests;
@@ -276,6 +277,12 @@ final class PhraseDraft {
         return goes && both && somewhere;
     }
 
+    /** "Heels, toes": parts of both feet and nothing else; where they go was told before. */
+    boolean isBarePart() {
+        boolean only = verb.isEmpty() && !hasFoot() && places.isEmpty() && turn.isEmpty() && row.isEmpty();
+        return only && bothFeet && unknown.isEmpty() && (part.equals("heel") || part.equals("toe"));
+    }
+
     void bothFeet() {
         bothFeet = true;
     }
@@ -326,6 +333,15 @@ final class PhraseDraft {
 
     void leads() {
         leads = true;
+    }
+
+    /** "Side, behind, side, cross (starting R)": the foot that begins the line. */
+    void startsLine(Foot foot) {
+        lineStart = Optional.of(foot);
+    }
+
+    Optional<Foot> lineStart() {
+        return lineStart;
     }
 
     /** Feet that were told before; a figure may name its first one again. */

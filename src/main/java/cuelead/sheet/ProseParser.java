@@ -81,6 +81,7 @@ final class ProseParser {
             accept(named, sameWords ? plain.action() : Optional.empty());
             told(figure.get());
         } else {
+            named.lineStart().filter(foot -> phrases.isEmpty()).ifPresent(named::foot);
             accept(named, named.action());
         }
     }
@@ -125,6 +126,9 @@ final class ProseParser {
     }
 
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
+        draft.lineStart()
+                .filter(foot -> !phrases.isEmpty())
+                .ifPresent(foot -> phrases.set(0, phrases.get(0).ledBy(foot)));
         if (draft.isOnlyState()) {
             return;
         }
@@ -145,7 +149,7 @@ final class ProseParser {
         }
         draft.leads(leads);
         leads.clear();
-        if ((draft.isOnlyPlaces() || draft.isOnlyParts()) && swingOn(draft)) {
+        if ((draft.isOnlyPlaces() || draft.isOnlyParts() || draft.isBarePart()) && swingOn(draft)) {
             return;
         }
         if (recovers(draft) || turnsOnto(draft)) {
@@ -178,7 +182,9 @@ final class ProseParser {
     private void addAgain(PhraseDraft draft, Phrase.ActionCall action, List<Foot> feet) {
         int last = phrases.size() - 1;
         if (action.isWalkAround()) {
-            phrases.set(last, phrases.get(last).repeated(feet.size()));
+            boolean first = action.foot().isEmpty();
+            Phrase led = first ? phrases.get(last).ledBy(feet.get(0)) : phrases.get(last);
+            phrases.set(last, led.repeated(first ? feet.size() - 1 : feet.size()));
             return;
         }
         for (Foot foot : feet) {
@@ -213,12 +219,14 @@ final class ProseParser {
         if (phrases.isEmpty()) {
             return false;
         }
-        Optional<Phrase.ActionCall> before =
-                phrases.get(phrases.size() - 1).action().filter(action -> ActionRules.swings(action.action()));
+        Optional<Phrase.ActionCall> before = phrases.get(phrases.size() - 1)
+                .action()
+                .filter(action -> ActionRules.swings(action.action())
+                        && (!draft.isBarePart() || ActionRules.swivels(action.action())));
         before.ifPresent(action -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
                 action.foot(),
                 ActionRules.swungOn(action.action(), draft.part()),
-                draft.swing(),
+                draft.isBarePart() ? action.direction() : draft.swing(),
                 Optional.empty(),
                 action.transfer())))));
         return before.isPresent();

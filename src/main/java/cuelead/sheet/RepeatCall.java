@@ -68,7 +68,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                     .read(text, from)
                     .or(() -> Optional.of(new RepeatCall(new Source.Before(0), Optional.empty(), false, 1)));
         }
-        if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text())) {
+        if (at >= tokens.size() || !HEADS.contains(tokens.get(at).text()) || namesFigure(tokens, at, text)) {
             return Optional.empty();
         }
         boolean as = tokens.get(at).isWord("as")
@@ -77,6 +77,16 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                 && !AS_IN.contains(tokens.get(at + 1).text())
                 && roman(tokens.get(at + 1)) == 0;
         return as ? Optional.empty() : new Reader(tokens, at).read(text, from);
+    }
+
+    /** "Reverse rumba box: side, together, back": a figure of its own, with its steps behind it. */
+    private static boolean namesFigure(List<Token> tokens, int at, String text) {
+        boolean turned = MIRROR.contains(tokens.get(at).text());
+        return turned
+                && at + 1 < tokens.size()
+                && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
+                        .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
+                && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':'))));
     }
 
     private static final Set<String> AS_IN =

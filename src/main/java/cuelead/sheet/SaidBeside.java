@@ -92,7 +92,13 @@ final class SaidBeside {
         draft.remark(Remark.read(inside));
         if (!draft.hasFoot()) {
             ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
-            ListedFeet.lead(inside).filter(foot -> !draft.hasFoot()).ifPresent(draft::foot);
+            ListedFeet.lead(inside).filter(foot -> !draft.hasFoot()).ifPresent(foot -> {
+                if (terms.atEnd() && !draft.isFigure()) {
+                    draft.startsLine(foot);
+                } else {
+                    draft.foot(foot);
+                }
+            });
         }
         return true;
     }

@@ -102,8 +102,9 @@ public final class SheetReader {
         if (body.isEmpty() || !body.get().isDance() || body.get().parts().isEmpty()) {
             return noSheet(fileName, "This is no step sheet: no line was found that has counts and steps behind them.");
         }
-        return new ReadSheet(
-                Optional.of(origins.of(dance(body.get()))), broken.instead(problems.all(origins), fileName));
+        Dance dance = dance(body.get());
+        ClaimedExtras.check(headerNotes, written, dance, problems);
+        return new ReadSheet(Optional.of(origins.of(dance)), broken.instead(problems.all(origins), fileName));
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
