@@ -10,15 +10,27 @@ import java.util.regex.Pattern;
 /**
  * One figure of an instructor's own.
  *
- * @param name  as it is called
- * @param words what is danced, for the foot that usually begins
- * @param row   the same as a row of the figure table; empty where the words are not understood
- * @param line  1-based line of the file of figures
+ * @param name    as it is called
+ * @param pattern finds it in a line
+ * @param words   what is danced, for the foot that usually begins
+ * @param row     the same as a row of the figure table; empty where the words are not understood
+ * @param line    1-based line of the file of figures
  */
-record OwnFigure(String name, String words, Optional<FigureRow> row, int line) {
+record OwnFigure(String name, Pattern pattern, String words, Optional<FigureRow> row, int line) {
     private static final Set<String> LEFT = Set.of("l", "lf", "left");
     private static final Set<String> RIGHT = Set.of("r", "rf", "right");
     private static final Pattern FOOT = Pattern.compile("\\b(R|L|RF|LF|right|left)\\b", Pattern.CASE_INSENSITIVE);
+
+    OwnFigure(String name, String words, Optional<FigureRow> row, int line) {
+        this(
+                name,
+                Pattern.compile(
+                        "(?<![\\p{L}\\d])" + Pattern.quote(name) + "(?![\\p{L}\\d])",
+                        Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE),
+                words,
+                row,
+                line);
+    }
 
     /** Other words in the place of its name, and of the foot beside it, between two 0-based indices. */
     record Edit(int from, int to, String words) {}
@@ -32,15 +44,9 @@ record OwnFigure(String name, String words, Optional<FigureRow> row, int line) {
         return FOOT.matcher(words).find() ? words : "right " + words;
     }
 
-    private Pattern pattern() {
-        return Pattern.compile(
-                "(?<![\\p{L}\\d])" + Pattern.quote(name) + "(?![\\p{L}\\d])",
-                Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
-    }
-
     /** What takes the place of its name behind this index of a text; empty where it is not named. */
     Optional<Edit> in(String text, int behind) {
-        Matcher matcher = pattern().matcher(text);
+        Matcher matcher = pattern.matcher(text);
         if (!matcher.find(Math.min(behind, text.length()))) {
             return Optional.empty();
         }

@@ -1,7 +1,6 @@
 package cuelead.sheet;
 
 import cuelead.dance.Figure;
-import cuelead.dance.FigureFinder;
 import cuelead.dance.FigureRow;
 import cuelead.dance.FigureRun;
 import cuelead.dance.Figures;
@@ -138,7 +137,7 @@ final class OwnFigureReader {
         List<String> words = new ArrayList<>();
         steps.forEach(step -> words.add(
                 step.turn().isNone() ? Figures.standard().callWord(step.action(), step.direction()) : "turn"));
-        for (FigureRun run : new FigureFinder(Figures.standard()).find(steps, "", Metre.EIGHTS)) {
+        for (FigureRun run : OwnFigures.NONE.finder().find(steps, "", Metre.EIGHTS)) {
             for (int i = 0; i < run.steps(); i++) {
                 words.set(run.firstStep() + i, run.danced().callWords().get(i));
             }

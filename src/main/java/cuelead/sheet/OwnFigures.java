@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.FigureFinder;
+import cuelead.dance.FigureRow;
 import cuelead.dance.Figures;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
@@ -13,6 +14,8 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /**
  * Figures and local names of an instructor's own, one a line: {@code ramble = step R to side, step L behind R, step R
@@ -21,15 +24,16 @@ import java.util.Optional;
  * are danced, they are called by their name.
  */
 public final class OwnFigures {
+    private static final FigureFinder STANDARD = new FigureFinder(Figures.standard());
+
     /** No figures of one's own. */
     public static final OwnFigures NONE = new OwnFigures(List.of(), List.of());
-
-    private static final FigureFinder STANDARD = new FigureFinder(Figures.standard());
 
     /** The longest name first, so that none is taken for a part of another. */
     private final List<OwnFigure> figures;
 
     private final List<Problem> problems;
+    private final FigureFinder finder;
 
     OwnFigures(List<OwnFigure> figures, List<Problem> problems) {
         this.figures = figures.stream()
@@ -37,6 +41,9 @@ public final class OwnFigures {
                         .reversed())
                 .toList();
         this.problems = List.copyOf(problems);
+        List<FigureRow> rows =
+                figures.stream().flatMap(own -> own.row().stream()).toList();
+        finder = rows.isEmpty() ? STANDARD : new FigureFinder(Figures.standard().with(rows));
     }
 
     /**
@@ -85,36 +92,27 @@ public final class OwnFigures {
 
     /** Finds them in steps before the figures of the table. */
     FigureFinder finder() {
-        return figures.isEmpty()
-                ? STANDARD
-                : new FigureFinder(Figures.standard()
-                        .with(figures.stream()
-                                .flatMap(own -> own.row().stream())
-                                .toList()));
+        return finder;
     }
 
     /** The line with the words of own figures in the place of their names. */
     SheetLine expanded(SheetLine line) {
-        SheetLine expanded = line;
-        for (OwnFigure own : named(line.text())) {
-            Optional<OwnFigure.Edit> edit = own.in(expanded.text(), stepsFrom(expanded.text()));
-            if (edit.isPresent()) {
-                OwnFigure.Edit found = edit.get();
-                expanded = expanded.with(found.from(), found.to(), found.words());
-            }
-        }
-        return expanded;
+        return expanded(line, SheetLine::text, (named, edit) -> named.with(edit.from(), edit.to(), edit.words()));
     }
 
     /** The same for a line whose counts the layout has found. */
     LaidLine expanded(LaidLine line) {
-        LaidLine expanded = line;
-        for (OwnFigure own : named(line.text())) {
-            Optional<OwnFigure.Edit> edit = own.in(expanded.text(), stepsFrom(expanded.text()));
-            if (edit.isPresent()) {
-                OwnFigure.Edit found = edit.get();
-                expanded = expanded.with(found.from(), found.to(), found.words());
-            }
+        return expanded(line, LaidLine::text, (named, edit) -> named.with(edit.from(), edit.to(), edit.words()));
+    }
+
+    private <L> L expanded(L line, Function<L, String> text, BiFunction<L, OwnFigure.Edit, L> edited) {
+        L expanded = line;
+        for (OwnFigure own : named(text.apply(line))) {
+            L before = expanded;
+            String words = text.apply(before);
+            expanded = own.in(words, stepsFrom(words))
+                    .map(edit -> edited.apply(before, edit))
+                    .orElse(before);
         }
         return expanded;
     }

@@ -46,13 +46,7 @@ class BrokenCountsTest {
     void overlappingCounts() {
         String text = SHEET.replace("3-4 Step R to side, touch L", "2-4 Step L behind R, step R to side, touch L");
         assertEquals(List.of("5:1 count_order"), places(text));
-        Section section = SheetReader.read("sheet.txt", text)
-                .dance()
-                .orElseThrow()
-                .parts()
-                .get(0)
-                .sections()
-                .get(0);
+        Section section = SheetFixtures.firstSection(text);
         assertEquals(8, section.steps().size());
     }
 

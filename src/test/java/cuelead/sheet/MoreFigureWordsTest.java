@@ -54,14 +54,7 @@ class MoreFigureWordsTest {
     }
 
     private static String danced(String lines) {
-        List<Step> steps = SheetReader.read(
-                        "nettle.txt", "Nettle Row\nStart with weight on L\nSection 1\n" + lines + "\n")
-                .dance()
-                .orElseThrow()
-                .parts()
-                .get(0)
-                .sections()
-                .get(0)
+        List<Step> steps = SheetFixtures.firstSection("Nettle Row\nStart with weight on L\nSection 1\n" + lines + "\n")
                 .steps();
         return steps.stream().map(MoreFigureWordsTest::told).collect(Collectors.joining(", "));
     }

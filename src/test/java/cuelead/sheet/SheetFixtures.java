@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.DanceCheck;
+import cuelead.dance.Section;
 import cuelead.report.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,6 +39,17 @@ final class SheetFixtures {
         return problems(text).stream()
                 .map(problem -> problem.line() + ":" + problem.column() + " " + problem.kind())
                 .toList();
+    }
+
+    /** The first section of a text that is read as a dance. */
+    static Section firstSection(String text) {
+        return SheetReader.read("sheet.txt", text)
+                .dance()
+                .orElseThrow()
+                .parts()
+                .get(0)
+                .sections()
+                .get(0);
     }
 
     static List<String> messages(String text) {

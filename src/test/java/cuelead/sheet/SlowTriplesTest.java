@@ -26,19 +26,10 @@ class SlowTriplesTest {
         String sheet =
                 "Nettle Row\n8 counts, 1 wall\nSection 1\n1-4 Rock R forward, recover L, rock R back, recover L\n"
                         + lines.replace("~", "\n") + "\n";
-        List<String> found =
-                SheetReader.read("nettle.txt", sheet)
-                        .dance()
-                        .orElseThrow()
-                        .parts()
-                        .get(0)
-                        .sections()
-                        .get(0)
-                        .figures()
-                        .stream()
-                        .map(run -> run.figure().id())
-                        .skip(1)
-                        .toList();
+        List<String> found = SheetFixtures.firstSection(sheet).figures().stream()
+                .map(run -> run.figure().id())
+                .skip(1)
+                .toList();
         assertEquals(figures, String.join(" ", found), sheet);
     }
 }
