@@ -111,17 +111,21 @@ final class CountedLines {
 
     /** A clock time that no turn of whole walls comes to. */
     private void noWall(SheetLine line, SectionDraft draft) {
-        List<Step> steps = new ArrayList<>(draft.steps());
-        (tags.isOpen() ? tags.sections() : parts.sections()).forEach(each -> steps.addAll(each.steps()));
-        int degrees = steps.stream().mapToInt(step -> step.turn().degrees()).sum();
         NoWalls.in(line.text())
-                .filter(clock -> doubts.isEmpty() && degrees % QUARTER_DEGREES == 0)
+                .filter(clock -> doubts.isEmpty() && degrees(draft) % QUARTER_DEGREES == 0)
                 .ifPresent(clock -> problems.error(
                         "wrong_clock",
                         line.number(),
                         clock.column(),
                         "The sheet says " + clock.value() + " here, which is no wall.",
                         "The walls are at 12:00, 3:00, 6:00 and 9:00."));
+    }
+
+    /** What the dance or its open tag turns up to the end of a draft. */
+    private int degrees(SectionDraft draft) {
+        List<Step> steps = new ArrayList<>(draft.steps());
+        (tags.isOpen() ? tags.sections() : parts.sections()).forEach(each -> steps.addAll(each.steps()));
+        return steps.stream().mapToInt(step -> step.turn().degrees()).sum();
     }
 
     private static final int QUARTER_DEGREES = 90;

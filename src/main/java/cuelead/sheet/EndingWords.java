@@ -16,11 +16,6 @@ final class EndingWords {
 
     private EndingWords() {}
 
-    /** Whether a line begins with the name of an ending: "Ending (wall 5, after 16 counts) ...". */
-    static boolean isNamed(List<String> firstWords) {
-        return !firstWords.isEmpty() && NAMES.contains(firstWords.get(0));
-    }
-
     static boolean isTold(SheetLine line, String first, String second) {
         if (NAMES.contains(first)) {
             return true;

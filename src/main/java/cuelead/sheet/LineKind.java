@@ -156,7 +156,6 @@ enum LineKind {
                 && LENGTH.matcher(line.text()).find()
                 && DanceLine.isDanced(line.text())
                 && !has(line, BREAKS_OFF)
-                && !EndingWords.isNamed(firstWords(line))
                 && OneLineTag.read(line).isPresent();
     }
 
