@@ -23,20 +23,17 @@ final class Changes {
 
     /** Every wall with a tag, in the order of the sheet. */
     static List<Piece> tags(Dance dance) {
-        return dance.tags().stream()
-                .flatMapToInt(tag -> wallsOf(tag, dance))
-                .<Piece>mapToObj(Piece.TagOf::new)
-                .distinct()
-                .toList();
+        return tagsOf(dance.tags().stream().flatMapToInt(tag -> wallsOf(tag, dance)));
     }
 
     /** Each tag where it comes first. */
     static List<Piece> firstTags(Dance dance) {
-        return dance.tags().stream()
-                .flatMapToInt(tag -> wallsOf(tag, dance).limit(1))
-                .<Piece>mapToObj(Piece.TagOf::new)
-                .distinct()
-                .toList();
+        return tagsOf(
+                dance.tags().stream().flatMapToInt(tag -> wallsOf(tag, dance).limit(1)));
+    }
+
+    private static List<Piece> tagsOf(IntStream walls) {
+        return walls.<Piece>mapToObj(Piece.TagOf::new).distinct().toList();
     }
 
     private static IntStream wallsOf(Tag tag, Dance dance) {

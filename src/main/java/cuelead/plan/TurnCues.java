@@ -57,7 +57,7 @@ final class TurnCues {
     }
 
     /** The turn of this count, told whole on the first turning count of its figure. */
-    static Optional<Cue> atItsCount(DancedCount count, Beats lead) {
+    private static Optional<Cue> atItsCount(DancedCount count, Beats lead) {
         return wordsAtItsCount(count).map(words -> new Cue(Kind.FIGURE, Need.TURN, count, Phrase.needed(words), lead));
     }
 

@@ -82,18 +82,10 @@ public final class LiveWalkthrough {
     }
 
     private double secondsAfter(Round round) throws Refused {
-        double seconds = secondsOf(round.pass(), round.wanted(), round.repeat() + 1);
+        double seconds = rounds.seconds(round.pass(), round.wanted(), round.repeat() + 1);
         int later = danced.indexOf(round.pass()) + 1;
         for (int number : danced.subList(later, danced.size())) {
-            seconds += secondsOf(number, pass(number), 1);
-        }
-        return seconds;
-    }
-
-    private double secondsOf(int number, Pass pass, int fromRepeat) throws Refused {
-        double seconds = 0;
-        for (int repeat = fromRepeat; repeat <= pass.times(); repeat++) {
-            seconds += rounds.seconds(number, pass, repeat);
+            seconds += rounds.seconds(number, pass(number), 1);
         }
         return seconds;
     }

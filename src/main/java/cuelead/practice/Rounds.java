@@ -63,8 +63,20 @@ final class Rounds {
         return full;
     }
 
-    /** How long a round takes, without making it; parameters as {@link #round}. */
-    double seconds(int number, Pass pass, int repeat) throws Refused {
+    /**
+     * How long the rounds of a pass take, without making them; parameters as {@link #round}.
+     *
+     * @param fromRepeat the first that counts
+     */
+    double seconds(int number, Pass pass, int fromRepeat) throws Refused {
+        double seconds = 0;
+        for (int repeat = fromRepeat; repeat <= pass.times(); repeat++) {
+            seconds += secondsOfOne(number, pass, repeat);
+        }
+        return seconds;
+    }
+
+    private double secondsOfOne(int number, Pass pass, int repeat) throws Refused {
         Length wanted = new Length(pass, repeat);
         if (!lengths.containsKey(wanted)) {
             lengths.put(wanted, secondsOf(number, pass, repeat));

@@ -34,11 +34,7 @@ public final class Walkthrough {
         List<PassLength> lengths = new ArrayList<>();
         for (int number : rounds.lesson().danced()) {
             Pass pass = rounds.lesson().pass(number);
-            double seconds = 0;
-            for (int repeat = 1; repeat <= pass.times(); repeat++) {
-                seconds += rounds.seconds(number, pass, repeat);
-            }
-            lengths.add(new PassLength(number, pass, pass.pace().at(rounds.full()), seconds));
+            lengths.add(new PassLength(number, pass, pass.pace().at(rounds.full()), rounds.seconds(number, pass, 1)));
         }
         return new Walkthrough(rounds, List.copyOf(lengths));
     }

@@ -43,18 +43,17 @@ final class WordDoubts {
     /** One note for all hard words that the built-in voice says in these calls. */
     Optional<Problem> hard(List<SpokenCall> calls) {
         Map<String, List<String>> offers = new LinkedHashMap<>();
+        Set<String> builtIn = new LinkedHashSet<>();
         for (SpokenCall call : calls) {
-            boolean isBuiltIn = !call.clip().phones().isEmpty();
-            if (isBuiltIn && HardWords.offers(call.call().words()).isPresent()) {
-                offers.put(
-                        call.call().words(),
-                        HardWords.offers(call.call().words()).get());
+            if (!call.clip().phones().isEmpty()) {
+                builtIn.add(call.call().words());
             }
         }
+        builtIn.forEach(words -> HardWords.offers(words).ifPresent(instead -> offers.put(words, instead)));
         if (offers.isEmpty()) {
             return Optional.empty();
         }
-        Set<String> told = new LinkedHashSet<>();
+        List<String> told = new ArrayList<>();
         offers.forEach((word, instead) -> told.add("\"" + word + "\" (or: " + String.join(", ", instead) + ")"));
         return Optional.of(new Problem(
                 Problem.Severity.NOTE,
