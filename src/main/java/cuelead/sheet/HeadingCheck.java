@@ -4,6 +4,7 @@ import cuelead.dance.Action;
 import cuelead.dance.Figure;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Figures;
+import cuelead.dance.PivotCheck;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import java.util.EnumSet;
@@ -62,7 +63,8 @@ final class HeadingCheck {
                         "\"" + call.row().figure().name() + "\" to the "
                                 + call.feet().get(0).word()));
         List<HeadingTurns.Named> named = HeadingTurns.named(section.heading(), phrases);
-        if (!HeadingTurns.areTurned(named, section.steps())) {
+        boolean pivotIsTold = !PivotCheck.wrongWay(section.steps()).isEmpty();
+        if (!pivotIsTold && !HeadingTurns.areTurned(named, section.steps())) {
             tell(section, line, named.size() == 1 ? named.get(0).words() : "these turns");
         }
     }
