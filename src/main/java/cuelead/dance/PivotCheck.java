@@ -38,7 +38,9 @@ public final class PivotCheck {
         return stepsForward
                 && step.action() == Action.PIVOT
                 && before.foot()
-                        .filter(foot -> foot == Foot.RIGHT ? step.turn().degrees() > 0 : step.turn().degrees() < 0)
+                        .filter(foot -> foot == Foot.RIGHT
+                                ? step.turn().degrees() > 0
+                                : step.turn().degrees() < 0)
                         .isPresent();
     }
 

@@ -11,6 +11,9 @@ final class CountFinder {
     private static final Set<String> UNITS =
             Set.of("count", "counts", "ct", "cts", "beat", "beats", "on", "for", "from", "during");
 
+    private static final Set<String> AGAIN =
+            Set.of("repeat", "repeats", "repeating", "rpt", "mirror", "mirroring", "reverse", "as");
+
     private final String line;
     private final List<FoundCounts> found = new ArrayList<>();
 
@@ -107,11 +110,25 @@ final class CountFinder {
     /** Not "turn 1/4" nor "12:00", which the counts know; not "x 2", "wall 3", "section 1". */
     private boolean isPlain(CountGroup group) {
         String word = wordBefore(group.column() - 1);
+        if (isDancedAgain(group.column() - 1)) {
+            return false;
+        }
         boolean named = !word.isEmpty() && !UNITS.contains(word);
         return !named
                 || group.counts().size() > 1
                 || !Set.of("x", "wall", "walls", "section", "sec", "set", "part", "tag", "s", "to", "step", "no")
                         .contains(word);
+    }
+
+    /** "Repeat counts 1-4 leading with L   5-8": the first are those of what is danced again. */
+    private boolean isDancedAgain(int at) {
+        int from = at;
+        String word = wordBefore(from);
+        while (UNITS.contains(word)) {
+            from = wordStart(from);
+            word = wordBefore(from);
+        }
+        return AGAIN.contains(word);
     }
 
     private boolean mayBegin(int at) {

@@ -31,10 +31,20 @@ final class FigureShapes {
         }
         return switch (figure.id()) {
             case "rocking_chair" -> IntStream.range(0, steps.size()).noneMatch(i -> rocksBothWays(steps, i));
-            case "toe_strut" -> steps.stream().map(Step::action).noneMatch(TOES::contains);
-            case "heel_strut" -> steps.stream().map(Step::action).noneMatch(HEELS::contains);
+            case "toe_strut" -> areNoStruts(steps, TOES, Direction.TOE);
+            case "heel_strut" -> areNoStruts(steps, HEELS, Direction.HEEL);
             default -> false;
         };
+    }
+
+    /** Nothing begins one, or all that is dropped is what the other sort of strut drops. */
+    private static boolean areNoStruts(List<Step> steps, Set<Action> begins, Direction otherDrop) {
+        List<Direction> dropped = steps.stream()
+                .filter(step -> step.action() == Action.DROP)
+                .map(Step::direction)
+                .toList();
+        boolean areOthers = !dropped.isEmpty() && dropped.stream().allMatch(otherDrop::equals);
+        return areOthers || steps.stream().map(Step::action).noneMatch(begins::contains);
     }
 
     /** One foot crosses in front, and the other goes back. */

@@ -41,9 +41,15 @@ final class HeadingCheck {
         long readable = phrases.stream().filter(Phrase::readable).count();
         boolean oneFigure =
                 phrases.size() == 1 && readable == 1 && phrases.get(0).figure().isPresent();
-        if (!oneFigure && (readable < 2 || readable * 3 < phrases.size() * 2L)) {
-            return;
+        if (readable > 0) {
+            checkTurns(section, phrases, line);
         }
+        if (oneFigure || (readable > 1 && readable * 3 >= phrases.size() * 2L)) {
+            checkFigures(section, phrases, line);
+        }
+    }
+
+    private void checkFigures(Section section, List<Phrase> phrases, int line) {
         for (Phrase phrase : phrases) {
             phrase.action()
                     .map(Phrase.ActionCall::action)
@@ -62,6 +68,9 @@ final class HeadingCheck {
                         line,
                         "\"" + call.row().figure().name() + "\" to the "
                                 + call.feet().get(0).word()));
+    }
+
+    private void checkTurns(Section section, List<Phrase> phrases, int line) {
         List<HeadingTurns.Named> named = HeadingTurns.named(section.heading(), phrases);
         boolean pivotIsTold = !PivotCheck.wrongWay(section.steps()).isEmpty();
         if (!pivotIsTold && !HeadingTurns.areTurned(named, section.steps())) {

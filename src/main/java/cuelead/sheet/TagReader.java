@@ -16,6 +16,8 @@ final class TagReader {
     private final List<Tag> tags = new ArrayList<>();
     private final List<Section> sections = new ArrayList<>();
     private final List<WallClaim> wallEnds = new ArrayList<>();
+    /** Heads without steps below them. */
+    private final List<Head> announced = new ArrayList<>();
     /** What the head of each tag says. */
     private final List<WallNote> notes = new ArrayList<>();
 
@@ -121,12 +123,7 @@ final class TagReader {
             return;
         }
         if (sections.isEmpty()) {
-            problems.error(
-                    "empty_tag",
-                    head.line(),
-                    1,
-                    "No counts are written below this tag.",
-                    "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
+            announced.add(head);
             return;
         }
         List<WallClaim> claims = head.note().wallEnds(head.line());
@@ -176,8 +173,9 @@ final class TagReader {
         return wallEnds;
     }
 
-    /** Reports tags that neither their head nor the sequence gives a place. */
+    /** Reports tags without steps, and those that neither their head nor the sequence gives a place. */
     void finish(List<String> sequence) {
+        announced.stream().filter(head -> !isWrittenBelow(head)).forEach(this::empty);
         for (Tag tag : tags) {
             boolean placed =
                     !tag.afterWalls().isEmpty() || sequence.contains(tag.part().name()) || problems.has("no_such_wall");
@@ -190,6 +188,21 @@ final class TagReader {
                         "Write it like \"TAG - 4 counts, at the end of wall 2\".");
             }
         }
+    }
+
+    /** "Tag: 4 counts" above the dance only says how long the tag is whose steps stand below it. */
+    private boolean isWrittenBelow(Head head) {
+        return head.walls().isEmpty()
+                && tags.stream().anyMatch(tag -> tag.part().name().equals(head.name()) && tag.line() > head.line());
+    }
+
+    private void empty(Head head) {
+        problems.error(
+                "empty_tag",
+                head.line(),
+                1,
+                "No counts are written below this tag.",
+                "Write its count lines below it, such as \"1-4 Sway R, L, R, L\".");
     }
 
     List<String> names() {
