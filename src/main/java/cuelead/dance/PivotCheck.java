@@ -29,8 +29,14 @@ public final class PivotCheck {
     public static List<Step> wrongWay(List<Step> steps) {
         return IntStream.range(1, steps.size())
                 .filter(i -> turnsOverTheFootInFront(steps.get(i - 1), steps.get(i)))
+                .filter(i -> i < 2 || isFree(steps.get(i - 2), steps.get(i - 1)))
                 .mapToObj(steps::get)
                 .toList();
+    }
+
+    /** A step onto the foot that bears the weight is a mistake of its own. */
+    private static boolean isFree(Step before, Step step) {
+        return step.foot().filter(before.weightAfter()::isOn).isEmpty();
     }
 
     private static boolean turnsOverTheFootInFront(Step before, Step step) {

@@ -125,11 +125,19 @@ final class ProseParser {
         return new ClauseReader(terms, leftWords, draft);
     }
 
+    /** "Weave to the left, R over L first": the figure before begins so. */
+    private boolean tellsHowItBegins(Optional<Phrase.ActionCall> action) {
+        return action.isPresent()
+                && !phrases.isEmpty()
+                && phrases.get(phrases.size() - 1).figure().isPresent()
+                && terms.peekAt(terms.position() - 1).text().equals("first");
+    }
+
     private void accept(PhraseDraft draft, Optional<Phrase.ActionCall> action) {
         draft.lineStart()
                 .filter(foot -> !phrases.isEmpty())
                 .ifPresent(foot -> phrases.set(0, phrases.get(0).ledBy(foot)));
-        if (draft.isOnlyState()) {
+        if (draft.isOnlyState() || tellsHowItBegins(action)) {
             return;
         }
         if (draft.isOnlyBody()) {

@@ -50,6 +50,33 @@ class DanceCheckTest {
         assertEquals(stated == 8 ? List.of() : List.of("count_total"), kinds(dance(steps, 8, stated)));
     }
 
+    /** A pivot turns away from the foot in front: R forward, turn left. Published glossaries. */
+    @ParameterizedTest
+    @CsvSource({"RIGHT, -180, 0", "RIGHT, -90, 0", "RIGHT, 180, 1", "LEFT, 180, 0", "LEFT, -180, 1", "LEFT, -90, 1"})
+    void aPivotOverTheFootInFrontIsFound(Foot front, int degrees, int wrong) {
+        Step forward = new Step(
+                Count.on(1),
+                Optional.of(front),
+                Action.STEP,
+                Direction.FWD,
+                Turn.NONE,
+                Transfer.FULL,
+                Weight.on(front),
+                1,
+                5);
+        Step pivot = new Step(
+                Count.on(2),
+                Optional.of(front.other()),
+                Action.PIVOT,
+                Direction.PLACE,
+                new Turn(degrees),
+                Transfer.FULL,
+                Weight.on(front.other()),
+                1,
+                20);
+        assertEquals(wrong == 0 ? List.of() : List.of(pivot), PivotCheck.wrongWay(List.of(forward, pivot)));
+    }
+
     /** An odd number of steps leaves the other foot free at the end; seven counts are no eight. */
     @Test
     void aSectionOfSeven() {

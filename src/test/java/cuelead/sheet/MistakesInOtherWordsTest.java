@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import static cuelead.sheet.SheetFixtures.HEAD;
 import static cuelead.sheet.SheetFixtures.messages;
 import static cuelead.sheet.SheetFixtures.places;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -212,5 +213,56 @@ class MistakesInOtherWordsTest {
         String tag = "TAG\n1-4 Step R to side, touch L beside R, ";
         String sheet = PHRASED.replace(tag + "step L to side, touch R beside L", tag + end);
         assertEquals(List.of("11 tag_weight"), found(sheet));
+    }
+
+    /** Above the dance it is only said how long the tag is; its steps stand below. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Tag: 4 counts", "TAG - 4 counts", "Tag (4 counts)"})
+    void theLengthOfATagAboveTheDance(String line) {
+        assertEquals(List.of(), messages(PHRASED.replace("HERRING LANE\n", "HERRING LANE\n" + line + "\n")));
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "Repeat 1-4 leading with L          5-8",
+                "Repeat counts 1-4 leading with L    5-8",
+                "Mirror 1-4                         5-8"
+            })
+    void theCountsOfARepeatAreNoneOfItsLine(String repeat) {
+        String sheet = HEAD + """
+                Vines
+                Vine R, touch                      1-4
+                %s
+                Sides
+                Step R to side, touch L beside R   9-10
+                Step L to side, touch R beside L   11-12
+                Step R to side, touch L beside R   13-14
+                Step L to side, touch R beside L   15-16
+                """.formatted(repeat);
+        assertEquals(List.of(), messages(sheet));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "HEEL STRUTS, R toe forward, drop R heel, 1",
+        "TOE STRUTS, R heel forward, drop R toe, 1",
+        "TOE STRUTS, R toe forward, drop R heel, 0",
+        "HEEL STRUTS, R heel forward, drop R toe, 0"
+    })
+    void theOtherSortOfStrut(String heading, String first, String second, int wrong) {
+        String right = first + ", " + second;
+        String left = right.replace('R', 'L');
+        String sheet = HEAD.replace("16", "8") + "[1-8] " + heading + "\n1-4 " + right + ", " + left + "\n5-8 " + right
+                + ", " + left + "\n";
+        assertEquals(wrong == 0 ? List.of() : List.of("3 heading_mismatch"), found(sheet));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"Weave to the left", "Weave to the left, R over L first", "Weave L, cross R over L first"})
+    void howAFigureBeginsIsNoFurtherStep(String weave) {
+        assertEquals(
+                List.of(),
+                messages(HEAD.replace("16", "8") + "1-4 " + weave + "\n5-8 Rock R to side, recover L, walk R, L\n"));
     }
 }
