@@ -126,6 +126,7 @@ final class BodyReader {
         SectionHead head = SectionHead.read(line.text())
                 .orElseGet(() -> SectionHead.words(line.text().strip()));
         headed |= line.told().isEmpty() || head.hasRange();
+        lines.endsBefore(head);
         lines.closeSection();
         if (tags.takes(head, parts.counts())) {
             lines.open(head.heading(), line.number(), head.first() - 1, head.length());

@@ -252,6 +252,11 @@ final class CountedLines {
         return section.map(SectionDraft::lastCount).orElse(0);
     }
 
+    /** The section that is open ends before this one. */
+    void endsBefore(SectionHead next) {
+        section.filter(draft -> next.hasRange()).ifPresent(draft -> draft.endsBefore(next.first(), problems));
+    }
+
     /** Ends the section that is open. */
     void closeSection() {
         decide(section.filter(draft -> draft.isShort(metre())).isPresent());

@@ -64,7 +64,7 @@ final class PartNames {
         List<String> headings = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             heading(lines, i)
-                    .filter(name -> KNOWN.contains(name) || told.contains(name))
+                    .filter(name -> told.contains(name) || (KNOWN.contains(name) && isToldShort(name, told)))
                     .filter(name -> !headings.contains(name))
                     .ifPresent(headings::add);
         }
@@ -74,6 +74,11 @@ final class PartNames {
             names.letter(headings);
         }
         return names;
+    }
+
+    /** "V, C, V" tells of a verse; of an intro it does not, whose line then tells when to start. */
+    private static boolean isToldShort(String name, List<String> told) {
+        return told.stream().anyMatch(item -> item.startsWith(name.substring(0, 1)));
     }
 
     private void letter(List<String> headings) {

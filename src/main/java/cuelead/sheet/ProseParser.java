@@ -8,8 +8,11 @@ import cuelead.sheet.FigureNames.FigureName;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Reads the prose of a count line: actions and figures, parted by commas, "and", "then". Each rule of the grammar is
@@ -69,6 +72,9 @@ final class ProseParser {
         PhraseDraft named = draft(start, times);
         figure.ifPresent(name -> named.figure(name.row()));
         clause(named).read(figure);
+        if (tellsWhoBearsWeight(start)) {
+            return;
+        }
         figure.flatMap(name -> vocabulary.figureNames().with(name.words(), named.around()))
                 .ifPresent(named::figure);
         if (figure.isPresent()) {
@@ -124,6 +130,19 @@ final class ProseParser {
     private ClauseReader clause(PhraseDraft draft) {
         return new ClauseReader(terms, leftWords, draft);
     }
+
+    /** "Both stomps take the weight": of steps that stand before. */
+    private boolean tellsWhoBearsWeight(int start) {
+        List<Term> clause =
+                IntStream.range(start, terms.position()).mapToObj(terms::peekAt).toList();
+        boolean dances = clause.stream().map(Term::kind).anyMatch(DANCES::contains);
+        return THESE.contains(clause.get(0).text())
+                && !dances
+                && clause.stream().anyMatch(term -> term.is(Kind.WEIGHT));
+    }
+
+    private static final Set<Kind> DANCES = EnumSet.of(Kind.FOOT, Kind.FRACTION, Kind.TURN, Kind.PLACE);
+    private static final Set<String> THESE = Set.of("both", "these", "those", "all");
 
     /** "Weave to the left, R over L first": the figure before begins so. */
     private boolean tellsHowItBegins(Optional<Phrase.ActionCall> action) {

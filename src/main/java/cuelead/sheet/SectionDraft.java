@@ -23,6 +23,8 @@ final class SectionDraft {
     private final String heading;
     private final int line;
     private final int taken;
+    private final int bracketBase;
+    private final int bracketLength;
     private final List<Step> steps = new ArrayList<>();
     private final List<OwnCall> calls = new ArrayList<>();
     private final TreeMap<Integer, Integer> lineOfCount = new TreeMap<>();
@@ -44,6 +46,8 @@ final class SectionDraft {
         this.base = base;
         this.statedLength = statedLength;
         this.taken = taken;
+        this.bracketBase = base;
+        this.bracketLength = statedLength;
     }
 
     /** A section that begins behind a multiple of it does so though the one above is too short. */
@@ -171,6 +175,25 @@ final class SectionDraft {
     int length() {
         boolean over = lastCount() == statedLength + 1 && RunOver.endsOnFrom(steps, lastCount());
         return statedLength > 0 && !over ? statedLength : Math.max(1, lastCount());
+    }
+
+    /**
+     * The next section's bracket begins at this count of the dance: where it begins behind all that is written here, but not
+     * behind what the bracket of this one says, the bracket's end is wrong.
+     */
+    void endsBefore(int nextFirst, Problems problems) {
+        int length = nextFirst - 1 - bracketBase;
+        if (bracketLength > 0 && length != bracketLength && length > 0 && length == lastCount()) {
+            problems.error(
+                    "bracket_range",
+                    line,
+                    1,
+                    "The heading of " + name + " says counts " + (bracketBase + 1) + " to "
+                            + (bracketBase + bracketLength) + ", but " + length
+                            + " are written, and the next section begins at " + nextFirst + ".",
+                    "Write " + (bracketBase + 1) + "-" + (nextFirst - 1) + ".");
+            statedLength = length;
+        }
     }
 
     /** Reports counts that no line has, and counts beyond the bracket. */

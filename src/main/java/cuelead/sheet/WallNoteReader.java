@@ -70,7 +70,7 @@ final class WallNoteReader {
                 walls(i);
             } else if (isWord(i, COUNT)) {
                 count(i);
-            } else if (isWord(i, SECTION) && !goesOnThere(i)) {
+            } else if ((isWord(i, SECTION) || isUnit(i)) && !goesOnThere(i)) {
                 last(i + 1).ifPresent(sections::add);
             } else if (isWord(i, Set.of("after")) && isPlainCount(i + 1)) {
                 number(i + 1).ifPresent(count -> {
@@ -149,8 +149,18 @@ final class WallNoteReader {
 
     /** "after 16" where no unit stands behind the number. */
     private boolean isPlainCount(int at) {
-        return number(at).isPresent() && !isWord(at + 1, WALL) && !isWord(at + 1, COUNT);
+        return number(at).isPresent() && !isWord(at + 1, WALL) && !isWord(at + 1, COUNT) && !isUnit(at);
     }
+
+    /** "After Six 4", "to Eight 3": sections that are called by what they are counted in. */
+    private boolean isUnit(int at) {
+        boolean unit = number(at).orElse(0) == SIX || number(at).orElse(0) == EIGHT;
+        boolean placed = isWord(at - 1, PLACING) || isWord(at - 1, Set.of("of"));
+        return unit && placed && number(at + 1).isPresent() && !isWord(at + 2, COUNT);
+    }
+
+    private static final int SIX = 6;
+    private static final int EIGHT = 8;
 
     /** "wall 3", "walls 2, 4 and 5", "the 3rd wall", "the second and fourth walls", "W2 and W5" */
     private void walls(int word) {

@@ -265,4 +265,30 @@ class MistakesInOtherWordsTest {
                 List.of(),
                 messages(HEAD.replace("16", "8") + "1-4 " + weave + "\n5-8 Rock R to side, recover L, walk R, L\n"));
     }
+
+    /** Eight counts stand below the bracket, and the next one goes on behind them: only the bracket is wrong. */
+    @ParameterizedTest
+    @ValueSource(strings = {"[9-18]", "[9-14]", "[9-15]", "[9-24]"})
+    void aBracketThatEndsElsewhere(String bracket) {
+        assertEquals(List.of("9 bracket_range"), found(SHEET.replace("[9-16]", bracket)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"and put your weight on it", "(put your weight on it)", "putting your weight on it"})
+    void whereTheWeightGoes(String words) {
+        String stomp = "7-8 Stomp R beside L, stomp L beside R";
+        assertEquals(List.of(), messages(SHEET.replace(stomp, stomp + " " + words)));
+    }
+
+    /** Sections that are called by what they are counted in. */
+    @ParameterizedTest
+    @ValueSource(strings = {"after Eight 2", "after Eight 2 (16 counts)", "after section 2", "at the end of Eight 2"})
+    void aRestartBehindAnEight(String place) {
+        String sheet = SHEET.replace("[1-8]", "EIGHT 1 [1-8]")
+                .replace("[9-16]", "EIGHT 2 [9-16]")
+                .replace("[17-24]", "EIGHT 3 [17-24]");
+        String restart = "Restart: on wall 3 " + place + ", facing ";
+        assertEquals(List.of(), messages(sheet.replace("Repeat\n", restart + "3:00\n")));
+        assertEquals(List.of("15 restart_facing"), found(sheet.replace("Repeat\n", restart + "12:00\n")));
+    }
 }

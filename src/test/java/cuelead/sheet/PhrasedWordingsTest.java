@@ -98,6 +98,14 @@ class PhrasedWordingsTest {
         assertParts("Nettle Row\n" + line + "\nIntro: 16 counts, weight on L\n\n" + body(HEADS.get(0), 0));
     }
 
+    /** A short line between the order and the parts names no part. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Intro: 16 counts", "Intro 16", "Introduction: 16 counts"})
+    void introBelowTheOrder(String intro) {
+        assertParts(
+                "Nettle Row\nPhrased, weight on L\n" + ORDERS.get(0) + "\n" + intro + "\n\n" + body(HEADS.get(0), 0));
+    }
+
     @Test
     void withoutAnOrderPartsAreDancedAsWrittenAndItIsSaid() {
         ReadSheet read = SheetReader.read("nettle.txt", HEAD + "\n" + body(HEADS.get(0), 0));
