@@ -18,7 +18,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
  * fewest that make it up; where a part is missing, this voice does not say it. All files are read at once, so that all
  * that is wrong with them is known. Thread-safe.
  *
- * <p>A recording's perceptual centre is heard ({@link HeardSyllables}); marks made by hand are not read yet.
+ * <p>A recording's perceptual centre is heard ({@link WordInTake}).
  */
 public final class RecordedWords implements Voice {
     /** Longer is not a call but something else in the wrong folder. */
@@ -76,7 +76,8 @@ public final class RecordedWords implements Voice {
         if (seconds > LONGEST_SECONDS) {
             return Optional.of(RecordingProblems.tooLong(file, text, seconds, LONGEST_SECONDS));
         }
-        recorded.put(text, clips.cut(text, clean, span.get()));
+        WordInTake word = WordInTake.of(clean, text).orElseThrow();
+        recorded.put(text, clips.cut(text, clean, word.span(), word.centreSeconds(clean)));
         return Optional.empty();
     }
 
