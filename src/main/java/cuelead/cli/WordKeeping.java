@@ -26,7 +26,7 @@ final class WordKeeping {
         marks = new TreeMap<>(before.marks());
     }
 
-    /** @return the file of the take */
+    /** Writes a take; gives its file. */
     Path keep(String word, MonoSound take) throws Refused, InterruptedException {
         return takes.keep(word, take.samples(), take.rate());
     }
