@@ -91,12 +91,10 @@ final class RecordCommand implements Callable<Integer> {
         new ProblemPrinter(surroundings.err()).tellInShort(before.problems());
         List<String> recorded = before.words();
         RecordingSession session = new RecordingSession(needed, recorded);
-        try {
-            if (!session.isOver()) {
-                record(session, new WordKeeping(folder, takes, before));
-            }
-        } finally {
+        if (session.isOver()) {
             tell(session);
+        } else {
+            record(session, new WordKeeping(folder, takes, before));
         }
         return Failures.DONE;
     }
@@ -109,14 +107,22 @@ final class RecordCommand implements Callable<Integer> {
             keeping.write();
             TakeBuffer buffer = new TakeBuffer(microphone, System::nanoTime);
             RecordDesk.Steering steering = handsFree ? RecordDesk.Steering.HANDS_FREE : RecordDesk.Steering.BY_KEYS;
-            RecordDesk desk = new RecordDesk(session, buffer, speakers.main(), keeping, steering);
-            if (screen.isPresent()) {
-                WHAT_TO_DO.forEach(surroundings.err()::println);
-                screen.get().show(desk, new LostDevices(speakers));
-            } else {
-                surroundings.err().println(WHAT_TO_DO.get(0));
-                goOnAlone(desk);
+            show(new RecordDesk(session, buffer, speakers.main(), keeping, steering), screen, speakers);
+        } finally {
+            if (session.missing().size() < session.count()) {
+                tell(session);
             }
+        }
+    }
+
+    private void show(RecordDesk desk, Optional<KeyedLine> screen, SpeakerPair speakers)
+            throws Refused, InterruptedException {
+        if (screen.isPresent()) {
+            WHAT_TO_DO.forEach(surroundings.err()::println);
+            screen.get().show(desk, new LostDevices(speakers));
+        } else {
+            surroundings.err().println(WHAT_TO_DO.get(0));
+            goOnAlone(desk);
         }
     }
 

@@ -151,16 +151,25 @@ final class RecordDesk implements KeyedLine.Shown {
         TakeVerdict verdict = session.take(buffer.end());
         notice = verdict.fault().sentence();
         news.add(session.word() + ": " + notice);
+        boolean isDead = verdict.fault() == TakeVerdict.Fault.DEAD;
+        if (isDead && steering == Steering.HANDS_FREE && tries >= TRIES) {
+            throw new Refused(notice + " All takes so far are kept.");
+        }
+        if (!isDead) {
+            keep();
+        }
+        if (steering == Steering.HANDS_FREE && !isEnded) {
+            goOn(verdict.fault().use());
+        }
+    }
+
+    private void keep() throws Refused {
         try {
             kept = Optional.of(
                     keeping.keep(session.word(), session.taken().orElseThrow().sound()));
         } catch (InterruptedException broken) {
             Thread.currentThread().interrupt();
             isEnded = true;
-            return;
-        }
-        if (steering == Steering.HANDS_FREE) {
-            goOn(verdict.fault().use());
         }
     }
 
