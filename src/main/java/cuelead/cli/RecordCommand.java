@@ -122,13 +122,14 @@ final class RecordCommand implements Callable<Integer> {
             screen.get().show(desk, new LostDevices(speakers));
         } else {
             surroundings.err().println(WHAT_TO_DO.get(0));
-            goOnAlone(desk);
+            goOnAlone(desk, new LostDevices(speakers));
         }
     }
 
-    private void goOnAlone(RecordDesk desk) throws Refused, InterruptedException {
+    private void goOnAlone(RecordDesk desk, LostDevices lost) throws Refused, InterruptedException {
         while (!desk.isOver()) {
             desk.tick();
+            lost.news().forEach(surroundings.err()::println);
             desk.news().forEach(surroundings.out()::println);
             surroundings.out().flush();
             Thread.sleep(POLL_MILLIS);

@@ -77,6 +77,9 @@ public final class OpenAlMicrophone implements Microphone {
 
     @Override
     public void close() {
+        if (isLost()) {
+            return; // the library would wait for an answer of the sound server for ever
+        }
         ALC11.alcCaptureStop(device);
         ALC11.alcCaptureCloseDevice(device);
     }
