@@ -59,6 +59,7 @@ final class CueleadCommand implements Callable<Integer> {
                 .addSubcommand(new CheckCommand(surroundings))
                 .addSubcommand(new StretchCommand(surroundings))
                 .addSubcommand(new SayCommand(surroundings))
+                .addSubcommand(new RecordCommand(surroundings))
                 .addSubcommand(new BeatsCommand(surroundings))
                 .addSubcommand(new DevicesCommand(surroundings))
                 .addSubcommand(new AlignCommand(surroundings))

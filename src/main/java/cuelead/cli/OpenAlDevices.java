@@ -1,8 +1,10 @@
 package cuelead.cli;
 
 import cuelead.output.DeviceName;
+import cuelead.output.OpenAlMicrophone;
 import cuelead.output.OpenAlOutput;
 import cuelead.report.Refused;
+import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.List;
@@ -23,5 +25,10 @@ final class OpenAlDevices implements SoundDevices {
     @Override
     public Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused {
         return name.isPresent() ? OpenAlOutput.open(rate, name.get()) : OpenAlOutput.open(rate);
+    }
+
+    @Override
+    public Microphone openMicrophone(SampleRate rate) throws Refused {
+        return OpenAlMicrophone.open(rate);
     }
 }

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.output.DeviceName;
 import cuelead.report.Refused;
+import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.List;
@@ -21,4 +22,11 @@ interface SoundDevices {
      * @throws Refused when it is not there
      */
     Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused;
+
+    /**
+     * Opens the usual microphone, which listens from then on.
+     *
+     * @throws Refused when there is none
+     */
+    Microphone openMicrophone(SampleRate rate) throws Refused;
 }

@@ -11,12 +11,18 @@ import cuelead.voice.SynthVoice;
 import cuelead.voice.Voice;
 import cuelead.voice.VoiceCache;
 import cuelead.voice.Voices;
+import cuelead.voice.WordFileReader;
 import java.nio.file.Path;
 import java.util.List;
 
 /** The voice that speaks: the user's own words where there are some, else a synthesizer. */
 public final class Voicing {
     private Voicing() {}
+
+    /** Reads recorded words from sound files. */
+    public static WordFileReader wordFiles() {
+        return new OwnWordFiles();
+    }
 
     /**
      * Makes the voice; a synthesizer starts only when a word is not remembered.

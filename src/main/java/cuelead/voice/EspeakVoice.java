@@ -18,7 +18,7 @@ import javax.sound.sampled.UnsupportedAudioFileException;
  * sounds, so the perceptual centre is heard as in a recording. Thread-safe: every word is a run of the program.
  */
 public final class EspeakVoice implements Voice {
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final String LANGUAGE = "en-us";
     private static final int WORDS_PER_MINUTE = 170;
 
@@ -52,7 +52,13 @@ public final class EspeakVoice implements Voice {
             return Optional.empty();
         }
         MonoSound clean = Rumble.removed(run(pronunciations.respelled(text.get())));
-        return AudibleSpan.of(clean).map(span -> clips.cut(words, clean, span));
+        return WordInTake.of(clean, text.get())
+                .map(found -> clips.cut(words, clean, whole(clean, found), found.centreSeconds(clean)));
+    }
+
+    /** Nothing but the word is in it. */
+    private static AudibleSpan whole(MonoSound clean, WordInTake found) {
+        return AudibleSpan.of(clean).orElse(found.span());
     }
 
     private MonoSound run(String text) throws Refused {

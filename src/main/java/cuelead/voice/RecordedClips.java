@@ -3,7 +3,7 @@ package cuelead.voice;
 import cuelead.time.SampleRate;
 import java.util.List;
 
-/** Makes clips of recordings: cuts them out, levels them, hears their perceptual centre, joins them. Thread-safe. */
+/** Makes clips of recordings: cuts them out, levels them, joins them. Thread-safe. */
 final class RecordedClips {
     /** From the end of one word to the onset of the next, as close as words are in a phrase that is called. */
     private static final double GAP_SECONDS = 0.030;
@@ -16,14 +16,17 @@ final class RecordedClips {
         this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
-    /** @param span where the words are heard in the recording */
-    Clip cut(String text, MonoSound sound, AudibleSpan span) {
+    /**
+     * Cuts a word out.
+     *
+     * @param span          where it is heard in the recording
+     * @param centreSeconds its perceptual centre there
+     */
+    Clip cut(String text, MonoSound sound, AudibleSpan span, double centreSeconds) {
         ClipEditor.Edited edited = editor.edit(sound, span);
         double onset = rate.secondsAt(edited.audible().startFrame());
         double end = rate.secondsAt(edited.audible().endFrame());
-        double centre = HeardSyllables.stressed(edited.plain(), edited.audible(), text)
-                .map(StressedSyllable::centreSeconds)
-                .orElse(onset);
+        double centre = centreSeconds - edited.sourceStartSeconds();
         return new Clip(text, rate, edited.sound().samples(), onset, centre, end, List.of());
     }
 

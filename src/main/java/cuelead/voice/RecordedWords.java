@@ -18,7 +18,7 @@ import java.util.concurrent.ConcurrentLinkedQueue;
  * fewest that make it up; where a part is missing, this voice does not say it. All files are read at once, so that all
  * that is wrong with them is known. Thread-safe.
  *
- * <p>A recording's perceptual centre is heard ({@link HeardSyllables}); marks made by hand are not read yet.
+ * <p>A recording's perceptual centre is that of its {@link MarkFile}; where that has none it is heard ({@link WordInTake}).
  */
 public final class RecordedWords implements Voice {
     /** Longer is not a call but something else in the wrong folder. */
@@ -29,6 +29,7 @@ public final class RecordedWords implements Voice {
     private final Map<String, Clip> recorded = new ConcurrentHashMap<>();
     private final Map<String, Optional<Clip>> said = new ConcurrentHashMap<>();
     private final List<Problem> problems;
+    private final Map<String, Mark> marks;
 
     /**
      * Reads all recordings.
@@ -41,9 +42,11 @@ public final class RecordedWords implements Voice {
         this.clips = new RecordedClips(rate);
         this.reader = reader;
         WordFolder words = WordFolder.read(folder);
+        MarkFile.Read marked = MarkFile.read(folder);
+        marks = marked.marks();
         ConcurrentLinkedQueue<Problem> found = new ConcurrentLinkedQueue<>(words.problems());
-        words.files().entrySet().parallelStream()
-                .forEach(word -> record(word.getKey(), word.getValue()).ifPresent(found::add));
+        found.addAll(marked.problems());
+        words.files().entrySet().parallelStream().forEach(word -> found.addAll(record(word.getKey(), word.getValue())));
         List<Problem> sorted = new ArrayList<>(found);
         sorted.sort(Comparator.comparing(Problem::file));
         this.problems = List.copyOf(sorted);
@@ -59,25 +62,31 @@ public final class RecordedWords implements Voice {
         return said.computeIfAbsent(words, this::find);
     }
 
-    private Optional<Problem> record(String text, Path file) {
+    private List<Problem> record(String text, Path file) {
         MonoSound sound;
         try {
             sound = reader.read(file);
         } catch (Refused refusal) {
-            return Optional.of(RecordingProblems.unreadable(file, text, refusal));
+            return List.of(RecordingProblems.unreadable(file, text, refusal));
         }
         MonoSound clean = Rumble.removed(sound);
         Optional<AudibleSpan> span = SpokenPart.of(clean);
         if (span.isEmpty()) {
-            return Optional.of(RecordingProblems.silent(file, text));
+            return List.of(RecordingProblems.silent(file, text));
         }
         double seconds =
                 clean.rate().secondsAt(span.get().endFrame() - span.get().startFrame());
         if (seconds > LONGEST_SECONDS) {
-            return Optional.of(RecordingProblems.tooLong(file, text, seconds, LONGEST_SECONDS));
+            return List.of(RecordingProblems.tooLong(file, text, seconds, LONGEST_SECONDS));
         }
-        recorded.put(text, clips.cut(text, clean, span.get()));
-        return Optional.empty();
+        WordInTake word = WordInTake.of(clean, text).orElseThrow();
+        Optional<Mark> mark = Optional.ofNullable(marks.get(file.getFileName().toString()));
+        Optional<Mark> fitting = mark.filter(known -> known.fits(sound.lengthSeconds()));
+        double centre = fitting.map(Mark::centreSeconds).orElseGet(() -> word.centreSeconds(clean));
+        recorded.put(text, clips.cut(text, clean, word.span(), centre));
+        return mark.isPresent() && fitting.isEmpty()
+                ? List.of(RecordingProblems.markOfAnother(file, mark.get()))
+                : List.of();
     }
 
     private Optional<Clip> find(String words) {

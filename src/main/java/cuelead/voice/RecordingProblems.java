@@ -7,11 +7,13 @@ import java.util.Locale;
 
 /** What is told about recordings that cannot be used; each time the practice goes on without them. */
 final class RecordingProblems {
+    static final String NO_WORDS = "no_recorded_words";
+
     private RecordingProblems() {}
 
     static Problem none(Path folder) {
         return warning(
-                "no_recorded_words",
+                NO_WORDS,
                 folder,
                 "There are no recorded words in this folder; the built-in voice says all.",
                 "Put sound files in it that are named after their word, such as \"rock.wav\".");
@@ -48,6 +50,22 @@ final class RecordingProblems {
                 file,
                 "No word is heard in this recording.",
                 "Record it again, closer to the microphone. " + builtIn(text));
+    }
+
+    static Problem doubtful(Path file, TakeVerdict.Fault fault) {
+        return warning("recording_doubtful", file, fault.sentence(), "");
+    }
+
+    /** @param mark made for another recording of that name */
+    static Problem markOfAnother(Path file, Mark mark) {
+        return warning(
+                "mark_of_another",
+                file,
+                String.format(
+                        Locale.ROOT,
+                        "Its mark was made for a recording of %.3f seconds, so it is heard anew.",
+                        mark.lengthSeconds()),
+                "\"cuelead record --folder\" and its folder writes the new mark down.");
     }
 
     static Problem tooLong(Path file, String text, double seconds, double mostSeconds) {

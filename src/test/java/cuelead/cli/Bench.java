@@ -4,6 +4,7 @@ import cuelead.FakeSpeakers;
 import cuelead.output.DeviceName;
 import cuelead.practice.Places;
 import cuelead.report.Refused;
+import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayOutputStream;
@@ -81,6 +82,11 @@ final class Bench {
         @Override
         public Optional<DeviceName> usual() {
             return names().stream().findFirst();
+        }
+
+        @Override
+        public Microphone openMicrophone(SampleRate rate) throws Refused {
+            throw new Refused("No microphone.");
         }
 
         @Override

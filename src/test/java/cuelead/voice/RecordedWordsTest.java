@@ -68,6 +68,47 @@ class RecordedWordsTest {
     }
 
     @Test
+    void aMarkBesideTheRecordingsIsTheCentre() throws Exception {
+        record("rock.wav", 0.3);
+        double length = sounds.get("rock.wav").lengthSeconds();
+        double heard = words().say("rock").orElseThrow().centreSeconds();
+        double marked = WordInTake.of(Rumble.removed(sounds.get("rock.wav")), "rock")
+                .orElseThrow()
+                .centreSeconds(sounds.get("rock.wav"));
+        Mark later = new Mark(marked + 0.03, length, Mark.By.EAR);
+        Files.writeString(folder.resolve(MarkFile.NAME), MarkFile.print(Map.of("rock.wav", later)));
+        assertEquals(heard + 0.03, words().say("rock").orElseThrow().centreSeconds(), 0.001);
+        assertEquals(List.of(), words().problems());
+    }
+
+    @Test
+    void aMarkOfAnotherRecordingIsNotUsed() throws Exception {
+        record("rock.wav", 0.3);
+        double heard = words().say("rock").orElseThrow().centreSeconds();
+        Mark old = new Mark(0.05, 9.9, Mark.By.EAR);
+        Files.writeString(folder.resolve(MarkFile.NAME), MarkFile.print(Map.of("rock.wav", old)) + "wrong\n");
+        assertEquals(heard, words().say("rock").orElseThrow().centreSeconds(), 1e-9);
+        assertEquals(List.of("mark", "mark_of_another"), kinds(words()));
+    }
+
+    @Test
+    void allFilesOfAFolderAreMarkedAndMarksByEarStay() throws Exception {
+        record("rock.wav", 0.3);
+        record("step.mp3", 0.3);
+        put("hum.wav", Sounds.sound(Sounds.silence(0.5)));
+        Mark byEar = new Mark(0.01, sounds.get("step.mp3").lengthSeconds(), Mark.By.EAR);
+        Files.writeString(folder.resolve(MarkFile.NAME), MarkFile.print(Map.of("step.mp3", byEar)));
+        FolderMarks marks = FolderMarks.of(folder, this::read);
+        assertEquals(List.of("rock", "step"), marks.words());
+        assertEquals(Mark.By.HEARING, marks.marks().get("rock.wav").by());
+        assertEquals(0.01, marks.marks().get("step.mp3").centreSeconds(), 1e-4);
+        assertEquals(List.of(folder.resolve("rock.wav")), marks.filesOf("rock"));
+        assertEquals(
+                List.of("recording_doubtful"),
+                marks.problems().stream().map(Problem::kind).toList());
+    }
+
+    @Test
     void aPhraseComesFromItsOwnFileFirst() throws Exception {
         record("rock.wav", 0.2);
         record("recover.wav", 0.2);

@@ -1,0 +1,86 @@
+package cuelead.output;
+
+import cuelead.report.Refused;
+import cuelead.sound.Microphone;
+import cuelead.time.SampleRate;
+import java.nio.FloatBuffer;
+import org.lwjgl.openal.ALC10;
+import org.lwjgl.openal.ALC11;
+import org.lwjgl.openal.EXTDisconnect;
+import org.lwjgl.openal.EXTFloat32;
+import org.lwjgl.system.MemoryUtil;
+
+/** The system's usual microphone, by OpenAL capture (OpenAL 1.1 specification, section 6.4.2). For one thread. */
+public final class OpenAlMicrophone implements Microphone {
+    private static final String NONE = "No microphone could be opened: plug one in, and in the system's settings allow"
+            + " this program to use it; or put sound files named after their words into the folder.";
+    /** What is not read in this time is lost. */
+    private static final int BUFFER_SECONDS = 4;
+
+    private final long device;
+    private final SampleRate rate;
+
+    private OpenAlMicrophone(long device, SampleRate rate) {
+        this.device = device;
+        this.rate = rate;
+    }
+
+    /**
+     * Opens it and begins to listen.
+     *
+     * @param rate that samples come at, whatever the device has
+     * @throws Refused when there is none, or the system does not give it
+     */
+    public static OpenAlMicrophone open(SampleRate rate) throws Refused {
+        try {
+            QuietLibrary.ask();
+            long device = QuietStandardError.during(() -> ALC11.alcCaptureOpenDevice(
+                    (CharSequence) null, // the library's word for the usual one
+                    rate.hz(),
+                    EXTFloat32.AL_FORMAT_MONO_FLOAT32,
+                    BUFFER_SECONDS * rate.hz()));
+            if (device == 0) {
+                throw new Refused(NONE);
+            }
+            ALC11.alcCaptureStart(device);
+            return new OpenAlMicrophone(device, rate);
+        } catch (LinkageError noLibrary) {
+            throw new Refused(NONE, noLibrary);
+        }
+    }
+
+    @Override
+    public SampleRate rate() {
+        return rate;
+    }
+
+    @Override
+    public float[] read() {
+        int frames = ALC10.alcGetInteger(device, ALC11.ALC_CAPTURE_SAMPLES);
+        float[] heard = new float[Math.max(0, frames)];
+        if (frames > 0) {
+            FloatBuffer buffer = MemoryUtil.memAllocFloat(frames);
+            try {
+                ALC11.alcCaptureSamples(device, buffer, frames);
+                buffer.get(0, heard);
+            } finally {
+                MemoryUtil.memFree(buffer);
+            }
+        }
+        return heard;
+    }
+
+    @Override
+    public boolean isLost() {
+        return ALC10.alcGetInteger(device, EXTDisconnect.ALC_CONNECTED) == ALC10.ALC_FALSE;
+    }
+
+    @Override
+    public void close() {
+        if (isLost()) {
+            return; // the library would wait for an answer of the sound server for ever
+        }
+        ALC11.alcCaptureStop(device);
+        ALC11.alcCaptureCloseDevice(device);
+    }
+}

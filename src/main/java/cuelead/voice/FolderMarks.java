@@ -1,0 +1,84 @@
+package cuelead.voice;
+
+import cuelead.report.Problem;
+import cuelead.report.Refused;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The recordings in a folder and their marks: those of its {@link MarkFile}, and for all others the heard ones. */
+public final class FolderMarks {
+    private final Map<String, Path> files;
+    private final Map<String, Mark> marks;
+    private final List<Problem> problems = new ArrayList<>();
+
+    private FolderMarks(Map<String, Path> files, Map<String, Mark> marks) {
+        this.files = files;
+        this.marks = marks;
+    }
+
+    /**
+     * Reads a folder and marks what is not marked yet, or was marked when it was another recording.
+     *
+     * @throws Refused when the folder or its marks cannot be read
+     */
+    public static FolderMarks of(Path folder, WordFileReader reader) throws Refused {
+        WordFolder words = WordFolder.read(folder);
+        MarkFile.Read known = MarkFile.read(folder);
+        Map<String, Mark> marks = new ConcurrentHashMap<>();
+        List<Problem> unusable = words.files().entrySet().parallelStream()
+                .flatMap(word -> mark(word.getKey(), word.getValue(), reader, known, marks).stream())
+                .toList();
+        FolderMarks all = new FolderMarks(words.files(), marks);
+        all.problems.addAll(known.problems());
+        words.problems().stream()
+                .filter(problem -> !problem.kind().equals(RecordingProblems.NO_WORDS))
+                .forEach(all.problems::add);
+        all.problems.addAll(unusable);
+        return all;
+    }
+
+    private static Optional<Problem> mark(
+            String text, Path file, WordFileReader reader, MarkFile.Read known, Map<String, Mark> marks) {
+        String name = file.getFileName().toString();
+        try {
+            MonoSound sound = reader.read(file);
+            Optional<Mark> before =
+                    Optional.ofNullable(known.marks().get(name)).filter(mark -> mark.fits(sound.lengthSeconds()));
+            TakeVerdict verdict = TakeVerdict.of(sound, text);
+            before.or(verdict::mark).ifPresent(mark -> marks.put(name, mark));
+            return verdict.fault().use() == TakeVerdict.Use.GOOD || verdict.fault() == TakeVerdict.Fault.CUT_OFF
+                    ? Optional.empty()
+                    : Optional.of(RecordingProblems.doubtful(file, verdict.fault()));
+        } catch (Refused unreadable) {
+            return Optional.of(RecordingProblems.unreadable(file, text, unreadable));
+        }
+    }
+
+    /** The files that say some words; at most one. */
+    public List<Path> filesOf(String text) {
+        return Optional.ofNullable(files.get(text)).stream().toList();
+    }
+
+    /** What is recorded and can be used, in the order of the alphabet. */
+    public List<String> words() {
+        return files.entrySet().stream()
+                .filter(word -> marks.containsKey(word.getValue().getFileName().toString()))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** The mark of each file by its name. */
+    public Map<String, Mark> marks() {
+        return new TreeMap<>(marks);
+    }
+
+    /** What is wrong or doubtful. */
+    public List<Problem> problems() {
+        return List.copyOf(problems);
+    }
+}

@@ -1,0 +1,196 @@
+package cuelead.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cuelead.FakeSpeakers;
+import cuelead.output.TakeFolder;
+import cuelead.practice.Voicing;
+import cuelead.report.Refused;
+import cuelead.sound.Microphone;
+import cuelead.time.SampleRate;
+import cuelead.voice.FolderMarks;
+import cuelead.voice.Mark;
+import cuelead.voice.MarkFile;
+import cuelead.voice.RecordingSession;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class RecordDeskTest {
+    private static final SampleRate RATE = new SampleRate(16_000);
+    private static final double LOOK_SECONDS = 0.02;
+
+    @TempDir
+    private Path folder;
+
+    private final FakeSpeakers speakers = new FakeSpeakers(RATE);
+    private final FakeMicrophone microphone = new FakeMicrophone();
+    private long nanos;
+    private RecordingSession session;
+
+    /** Hears a buzz, where somebody speaks, or next to nothing. */
+    private static final class FakeMicrophone implements Microphone {
+        private int frame;
+        private int speaksFrom = Integer.MAX_VALUE;
+        private boolean isLost;
+        private boolean isDeaf;
+        private boolean isMuted;
+
+        /** Half a second from now, for 0.3 s. */
+        void speak() {
+            speaksFrom = frame + RATE.framesIn(0.5);
+        }
+
+        @Override
+        public SampleRate rate() {
+            return RATE;
+        }
+
+        @Override
+        public float[] read() {
+            float[] heard = new float[isLost || isDeaf ? 0 : RATE.framesIn(LOOK_SECONDS)];
+            for (int i = 0; i < heard.length; i++, frame++) {
+                int spoken = frame - speaksFrom;
+                boolean speaks = spoken >= 0 && spoken < RATE.framesIn(0.3);
+                // every fourth harmonic of 125 Hz counts twice: formants of a kind
+                double buzz = 0;
+                for (int harmonic = 1; speaks && harmonic < 20; harmonic++) {
+                    buzz += (harmonic % 4 == 0 ? 0.04 : 0.02)
+                            * Math.sin(2 * Math.PI * 125 * harmonic * spoken / 16_000);
+                }
+                heard[i] = isMuted ? 0 : (float) (buzz + (frame % 2 == 0 ? 1e-4 : -1e-4));
+            }
+            return heard;
+        }
+
+        @Override
+        public boolean isLost() {
+            return isLost;
+        }
+
+        @Override
+        public void close() {}
+    }
+
+    @BeforeEach
+    void twoWords() {
+        session = new RecordingSession(List.of("ah", "oh"), List.of());
+    }
+
+    private RecordDesk desk(RecordDesk.Steering steering) throws Refused {
+        TakeFolder takes = new TakeFolder(folder);
+        WordKeeping keeping = new WordKeeping(folder, takes, FolderMarks.of(folder, Voicing.wordFiles()));
+        return new RecordDesk(session, new TakeBuffer(microphone, () -> nanos), speakers, keeping, steering);
+    }
+
+    private void pass(RecordDesk desk, double seconds) throws Refused {
+        for (double left = seconds; left > 0; left -= LOOK_SECONDS) {
+            nanos += (long) (LOOK_SECONDS * TimeUnit.SECONDS.toNanos(1));
+            speakers.hear(LOOK_SECONDS);
+            desk.tick();
+        }
+    }
+
+    /** The count-in, a word or none, and the rest of the take. */
+    private void take(RecordDesk desk, boolean isSpoken) throws Refused {
+        pass(desk, 2);
+        if (isSpoken) {
+            microphone.speak();
+        }
+        pass(desk, 2.4);
+    }
+
+    @Test
+    void aWordIsCountedInTakenMarkedNudgedAndKept() throws Exception {
+        RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
+        pass(desk, 0.1);
+        desk.obey(" ");
+        take(desk, true);
+        assertTrue(desk.line().startsWith("1 of 2   \"ah\"   Good. Mark 0."), desk.line());
+        assertFalse(Files.exists(folder.resolve("ah.wav")));
+        assertTrue(Files.exists(folder.resolve("takes/ah-1.wav")));
+        double heard = session.taken().orElseThrow().mark().orElseThrow().centreSeconds();
+        desk.obey("right");
+        desk.obey("enter");
+        assertTrue(Files.exists(folder.resolve("ah.wav")));
+        Mark mark = MarkFile.read(folder).marks().get("ah.wav");
+        assertEquals(Mark.By.EAR, mark.by());
+        assertEquals(heard + 0.005, mark.centreSeconds(), 1e-4);
+        assertEquals("oh", session.word());
+    }
+
+    @Test
+    void aTakeWithoutAWordIsToldAndNotAccepted() throws Exception {
+        RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
+        pass(desk, 0.1);
+        desk.obey(" ");
+        take(desk, false);
+        assertTrue(desk.line().contains("No word is heard"), desk.line());
+        desk.obey("enter");
+        assertEquals("ah", session.word());
+        assertFalse(Files.exists(folder.resolve("ah.wav")));
+    }
+
+    @Test
+    void handsFreeItGoesOnByItselfAndLeavesOutWhatFailsThreeTimes() throws Exception {
+        RecordDesk desk = desk(RecordDesk.Steering.HANDS_FREE);
+        take(desk, false);
+        take(desk, false);
+        take(desk, false);
+        take(desk, true);
+        assertTrue(desk.isOver());
+        assertEquals(List.of("ah"), session.missing());
+        assertEquals(2 * 4, desk.news().size());
+        assertTrue(Files.exists(folder.resolve("oh.wav")));
+        assertTrue(Files.exists(folder.resolve("takes/ah-3.wav")));
+    }
+
+    @Test
+    void anUnpluggedMicrophoneIsOneSentenceAndTakesStay() throws Exception {
+        RecordDesk desk = desk(RecordDesk.Steering.HANDS_FREE);
+        take(desk, true);
+        microphone.isLost = true;
+        Refused refused = assertThrows(Refused.class, () -> pass(desk, 1));
+        assertTrue(refused.getMessage().startsWith("The microphone is gone."), refused.getMessage());
+        assertTrue(Files.exists(folder.resolve("ah.wav")));
+    }
+
+    @Test
+    void aMutedMicrophoneEndsWhatGoesOnByItself() throws Exception {
+        microphone.isMuted = true;
+        RecordDesk desk = desk(RecordDesk.Steering.HANDS_FREE);
+        take(desk, true);
+        Refused refused = assertThrows(Refused.class, () -> pass(desk, 2 * 4.4));
+        assertTrue(refused.getMessage().startsWith("The microphone gives nothing at all"), refused.getMessage());
+        assertFalse(Files.exists(folder.resolve("takes")));
+    }
+
+    @Test
+    void aMicrophoneThatGivesNothingIsTold() throws Exception {
+        microphone.isDeaf = true;
+        RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
+        Refused refused = assertThrows(Refused.class, () -> pass(desk, 7));
+        assertTrue(refused.getMessage().startsWith("The microphone gives no sound"), refused.getMessage());
+    }
+
+    @Test
+    void withoutAMicrophoneTheCommandSaysSo() {
+        Bench.Outcome outcome = Bench.withDevice(folder)
+                .run(
+                        "record",
+                        Bench.DEMO_SHEET,
+                        "--hands-free",
+                        "--folder",
+                        folder.resolve("w").toString());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("No microphone."), outcome.err());
+        assertEquals("", outcome.out());
+    }
+}
