@@ -1,5 +1,7 @@
 package cuelead.sheet;
 
+import java.util.Optional;
+
 /** Whether a line without counts goes on from the count line above it, or leads to the counts at the end of the next. */
 final class Continuation {
     private Continuation() {}
@@ -18,6 +20,14 @@ final class Continuation {
         boolean better = together < alone;
         boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
         return better || (neither && (endsOpen(above.text()) || beginsSmall(row.line())));
+    }
+
+    /** The line above with these words, where it fills its counts with them and not without them. */
+    static Optional<LaidLine> completed(LaidLine above, SheetLine words) {
+        if (words.isBlank() || LineFit.fits(above.text())) {
+            return Optional.empty();
+        }
+        return Optional.of(joined(above, words)).filter(both -> LineFit.fits(both.text()));
     }
 
     /** Above this a touch or a kick would be held over several counts. */

@@ -46,6 +46,13 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
 
     /** Empty where the words from this index on do not begin so. */
     static Optional<RepeatCall> read(String text, int from) {
+        return whole(text, from).or(() -> {
+            String before = SaidBehind.before(text, from);
+            return before.length() < text.length() ? whole(before, from) : Optional.empty();
+        });
+    }
+
+    private static Optional<RepeatCall> whole(String text, int from) {
         return ShortRepeat.read(text, from).or(() -> told(text, from));
     }
 

@@ -1,0 +1,92 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Sentences behind the steps of a line that are said and not danced: "pivot 1/2 left. Now you can see the back wall
+ * (6:00).", "the same once more, so that you see the front wall again". What tells is that they have words which are no
+ * words of the trade, and that the steps fill their counts without them.
+ */
+final class SaidBehind {
+    private static final Pattern BOUNDARY = Pattern.compile(
+            "[.!?;]+[\"')]*\\s+(?=[\\p{L}(])|\\s[-\u2013\u2014]+\\s+"
+                    + "|[,;]?\\s+(?=(?:so (?:that|you|now|we)|and (?:that|you|now|it)|that (?:is|puts|brings|makes)|you'?(?:ll|re)?"
+                    + "|now|we'?(?:ll|re)?)\\b)",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final int FEWEST_STRANGE_WORDS = 2;
+
+    private SaidBehind() {}
+
+    /** The line with spaces for what is only said in it, but for where the dancers face; empty where nothing is. */
+    static Optional<String> left(String text, int from) {
+        List<Integer> ends = ends(text, from);
+        int to = text.length();
+        for (int i = ends.size() - 1; i >= 0 && isSaid(text.substring(ends.get(i), to)); i--) {
+            String danced = blanked(text, ends.get(i));
+            if (LineFit.fitsWhole(danced)) {
+                return Optional.of(danced);
+            }
+            to = ends.get(i);
+        }
+        return Optional.empty();
+    }
+
+    /** What stands before the first of such sentences, where all behind it is said; the text itself where nothing is. */
+    static String before(String text, int from) {
+        String before = text;
+        List<Integer> ends = ends(text, from);
+        for (int i = ends.size() - 1; i >= 0 && isSaid(before.substring(ends.get(i))); i--) {
+            before = text.substring(0, ends.get(i));
+        }
+        return before;
+    }
+
+    /** 0-based indices where a sentence or a remark may begin, but for the first one. */
+    private static List<Integer> ends(String text, int from) {
+        List<Integer> ends = new ArrayList<>();
+        Matcher boundary = BOUNDARY.matcher(text).region(from, text.length());
+        while (boundary.find()) {
+            if (text.substring(from, boundary.start()).chars().anyMatch(Character::isLetter)) {
+                ends.add(boundary.end());
+            }
+        }
+        return ends;
+    }
+
+    private static boolean isSaid(String sentence) {
+        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(sentence));
+        long strange = terms.stream().filter(term -> term.is(Term.Kind.UNKNOWN)).count();
+        long steps = terms.stream().filter(SaidBehind::isStep).count();
+        boolean still =
+                terms.stream().noneMatch(term -> isStep(term) || term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT));
+        return still || (strange >= FEWEST_STRANGE_WORDS && strange > steps);
+    }
+
+    private static boolean isStep(Term term) {
+        return term.is(Term.Kind.VERB)
+                || term.is(Term.Kind.STEPPING)
+                || term.is(Term.Kind.FIGURE_WORD)
+                || term.is(Term.Kind.FRACTION);
+    }
+
+    private static String blanked(String text, int from) {
+        StringBuilder blanked = new StringBuilder(text.substring(0, from));
+        blanked.append(" ".repeat(text.length() - from));
+        for (Token token : Scanner.tokens(text, from)) {
+            if (token.is(Token.Kind.CLOCK)) {
+                int at = token.column() - 1;
+                int end = at;
+                while (end < text.length() && "0123456789:.".indexOf(text.charAt(end)) >= 0) {
+                    end++;
+                }
+                blanked.replace(at, end, text.substring(at, end));
+            }
+        }
+        return blanked.toString();
+    }
+}
