@@ -164,7 +164,7 @@ final class HeaderReader {
     private boolean counts(HeaderTokens tokens) {
         boolean walls = tokens.holds("wall") || tokens.holds("walls");
         OptionalInt number = tokens.numberBefore(walls ? Set.of("c", "beats") : Set.of("c"));
-        number = number.isPresent() ? number : tokens.numberAround(Set.of("count", "counts", "ct", "cts"));
+        number = number.isPresent() ? number : tokens.lengthAround(Set.of("count", "counts", "ct", "cts"));
         if (number.isPresent() && counts.isEmpty()) {
             counts = number;
             countsLine = line.number();

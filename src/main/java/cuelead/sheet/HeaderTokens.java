@@ -110,6 +110,25 @@ final class HeaderTokens {
         return isNumber(at) && isOneOf(at + 1, unit) ? take(at, at + 2) : OptionalInt.empty();
     }
 
+    /**
+     * "32 count", "Count: 32": a length where it is that of the whole dance, not "the first 16 counts", "8 counts after the
+     * drums", "Count 8 beats in".
+     */
+    OptionalInt lengthAround(Set<String> unit) {
+        boolean before = isNumber(at) && isOneOf(at + 1, unit);
+        boolean part = before && (isOneOf(at - 1, PART_BEFORE) || isOneOf(at + 2, PART_BEHIND));
+        boolean keyed = isOneOf(at, unit)
+                && at + 1 < tokens.size()
+                && tokens.get(at + 1).is(Kind.SEPARATOR);
+        boolean counting = isOneOf(at, unit) && !keyed && isNumber(at + 1) && isOneOf(at + 2, unit);
+        return part || counting ? OptionalInt.empty() : numberAround(unit);
+    }
+
+    private static final Set<String> PART_BEFORE = Set.of(
+            "first", "last", "next", "after", "before", "every", "each", "extra", "another", "further", "additional");
+    private static final Set<String> PART_BEHIND =
+            Set.of("in", "intro", "before", "after", "from", "later", "tag", "bridge");
+
     /** "32 count", "4-wall", "Count: 32", "Walls 4" */
     OptionalInt numberAround(Set<String> unit) {
         if (isNumber(at) && isOneOf(at + 1, unit)) {
@@ -178,7 +197,8 @@ final class HeaderTokens {
     }
 
     private boolean isOneOf(int index, Set<String> words) {
-        return index < tokens.size()
+        return index >= 0
+                && index < tokens.size()
                 && tokens.get(index).is(Kind.WORD)
                 && words.contains(tokens.get(index).text());
     }

@@ -48,7 +48,7 @@ final class Manners {
     /** What is plain by itself, in the usual words. */
     private static List<SheetLine> plain(List<SheetLine> lines) {
         List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(
-                LetterTitle.first(CountsAbove.paired(TornSentences.joined(ChatStamps.left(lines))))));
+                LetterTitle.first(CountsAbove.paired(TornSentences.joined(TextTable.steps(ChatStamps.left(lines)))))));
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
         List<SheetLine> counted = NumberedSteps.counted(
