@@ -19,6 +19,10 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
+    /** What a heel or a toe does, however late it is said: "right heel forward dig". */
+    private static final Set<String> OF_PARTS =
+            Set.of("touch", "tap", "point", "dig", "drop", "swivel", "fan", "strut", "bounce", "lift", "grind");
+
     private static final Set<String> MEANWHILE = Set.of(
             "sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
     private static final Set<String> AHEAD =
@@ -44,6 +48,7 @@ final class PhraseDraft {
     private OptionalInt duration = OptionalInt.empty();
     private Remarks remarks = Remarks.NONE;
     private String verb = "";
+    private int feetBeforeVerb;
     private String part = "";
     private int repeats = 1;
     private boolean paddles;
@@ -74,12 +79,18 @@ final class PhraseDraft {
             places.add(places.contains("behind") ? "behind" : "over");
         }
         verb = word;
+        feetBeforeVerb = feet.size();
     }
 
     /** One verb a clause, but "cross touch" and "cross rock" are one action, and "drop heel" comes in any order. */
     boolean takesVerb(String word) {
-        boolean figureGiven = row.isPresent();
-        return !figureGiven && (verb.isEmpty() || (verb.equals("cross") && AFTER_CROSS.contains(word)));
+        boolean crossed = verb.equals("cross") && AFTER_CROSS.contains(word) && feet.size() == feetBeforeVerb;
+        return row.isEmpty() && (verb.isEmpty() ? !isToldByPart() || OF_PARTS.contains(word) : crossed);
+    }
+
+    /** "Right heel forward": all is said, and a step behind it is another one. */
+    private boolean isToldByPart() {
+        return !part.isEmpty() && !feet.isEmpty() && !places.isEmpty();
     }
 
     void foot(Foot foot) {

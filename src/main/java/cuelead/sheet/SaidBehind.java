@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class SaidBehind {
     private static final Pattern BOUNDARY = Pattern.compile(
             "[.!?;]+[\"')]*\\s+(?=[\\p{L}(])|\\s[-\u2013\u2014]+\\s+"
-                    + "|[,;]?\\s+(?=(?:so (?:that|you|now|we)|and (?:that|you|now|it)|that (?:is|puts|brings|makes)|you'?(?:ll|re)?"
+                    + "|[,;]?\\s+(?=(?:so (?:that|you|now|we)|and (?:that|you|now|it)|that(?:'s| is| puts| brings| makes)|then (?:start|begin|we|you|go)|and (?:start|begin)|you'?(?:ll|re)?"
                     + "|now|we'?(?:ll|re)?)\\b)",
             Pattern.CASE_INSENSITIVE);
 
@@ -64,8 +64,17 @@ final class SaidBehind {
         long steps = terms.stream().filter(SaidBehind::isStep).count();
         boolean still =
                 terms.stream().noneMatch(term -> isStep(term) || term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT));
-        return still || (strange >= FEWEST_STRANGE_WORDS && strange > steps);
+        boolean faces = TELLS.matcher(sentence).find()
+                && terms.stream().anyMatch(term -> term.is(Term.Kind.CLOCK))
+                && terms.stream()
+                        .noneMatch(term ->
+                                term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT) || term.is(Term.Kind.FRACTION));
+        return still || faces || (strange >= FEWEST_STRANGE_WORDS && strange > steps);
     }
+
+    /** "that puts you at 9:00": where the dancers are. */
+    private static final Pattern TELLS =
+            Pattern.compile("^\\W*(?:and |so )?(?:that|this|you|we|now|which)\\b", Pattern.CASE_INSENSITIVE);
 
     private static boolean isStep(Term term) {
         return term.is(Term.Kind.VERB)
