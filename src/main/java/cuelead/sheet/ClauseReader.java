@@ -203,7 +203,7 @@ final class ClauseReader {
         }
         if (draft.stepsWith(foot)) {
             draft.place("side");
-        } else if (terms.behind(Kind.PLACE) && draft.isSideOf(foot)) {
+        } else if ((terms.behind(Kind.PLACE) || draft.sways()) && draft.isSideOf(foot)) {
             draft.towards(foot);
         } else {
             draft.foot(foot);

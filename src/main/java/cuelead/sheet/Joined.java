@@ -44,9 +44,10 @@ final class Joined {
         ActionCall one = first.action().get();
         ActionCall other = second.action().get();
         if (second.joint() == Joint.PARTED) {
-            return TRAILS.contains(other.action())
-                    && one.transfer().takesWeight()
-                    && !other.foot().equals(one.foot());
+            return goesAlong(one, other)
+                    || TRAILS.contains(other.action())
+                            && one.transfer().takesWeight()
+                            && !other.foot().equals(one.foot());
         }
         if (one.isBareTurn() || other.isBareTurn()) {
             return false;
@@ -57,6 +58,15 @@ final class Joined {
             return BESIDE.contains(other.action());
         }
         return BESIDE.contains(other.action()) || ALONG.contains(other.action()) || (sameFoot && isOneStep(one, other));
+    }
+
+    /** "RF step to the side, sway the hips right": with the foot that steps. */
+    private static boolean goesAlong(ActionCall one, ActionCall other) {
+        boolean hips = other.action() == Action.SWAY || other.action() == Action.BUMP;
+        return hips
+                && one.transfer().takesWeight()
+                && other.foot().isPresent()
+                && other.foot().equals(one.foot());
     }
 
     /** "Recover crossing over": one step that is described twice. */

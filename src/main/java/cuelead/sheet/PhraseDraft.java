@@ -108,6 +108,11 @@ final class PhraseDraft {
         return !isFigure() && !feet.isEmpty() && feet.get(feet.size() - 1) == foot;
     }
 
+    /** It goes to a side: "LF sway the hips left". */
+    boolean sways() {
+        return verb.equals("sway") || verb.equals("bump");
+    }
+
     /** A foot cannot step twice: "long step R with R" is a step to the right. */
     boolean stepsWith(Foot foot) {
         return isSideOf(foot)

@@ -26,7 +26,7 @@ final class SaidBehind {
     static Optional<String> left(String text, int from) {
         List<Integer> ends = ends(text, from);
         int to = text.length();
-        for (int i = ends.size() - 1; i >= 0 && isSaid(text.substring(ends.get(i), to)); i--) {
+        for (int i = ends.size() - 1; i >= 0 && isSaid(text, ends.get(i), to); i--) {
             String danced = blanked(text, ends.get(i));
             if (LineFit.fitsWhole(danced)) {
                 return Optional.of(danced);
@@ -40,7 +40,7 @@ final class SaidBehind {
     static String before(String text, int from) {
         String before = text;
         List<Integer> ends = ends(text, from);
-        for (int i = ends.size() - 1; i >= 0 && isSaid(before.substring(ends.get(i))); i--) {
+        for (int i = ends.size() - 1; i >= 0 && isSaid(text, ends.get(i), before.length()); i--) {
             before = text.substring(0, ends.get(i));
         }
         return before;
@@ -58,18 +58,24 @@ final class SaidBehind {
         return ends;
     }
 
-    private static boolean isSaid(String sentence) {
-        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(sentence));
+    /** Of what stands between two 0-based indices; all that is behind it is known to be said. */
+    private static boolean isSaid(String text, int from, int to) {
+        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(text.substring(from, to)));
         long strange = terms.stream().filter(term -> term.is(Term.Kind.UNKNOWN)).count();
         long steps = terms.stream().filter(SaidBehind::isStep).count();
-        boolean still =
-                terms.stream().noneMatch(term -> isStep(term) || term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT));
-        boolean faces = TELLS.matcher(sentence).find()
+        boolean still = steps == 0 && terms.stream().noneMatch(SaidBehind::isOfFoot);
+        return still || (strange >= FEWEST_STRANGE_WORDS && strange > steps) || tellsWhere(text.substring(from));
+    }
+
+    private static boolean tellsWhere(String sentence) {
+        List<Term> terms = Vocabulary.STANDARD.terms(Scanner.tokens(sentence));
+        return TELLS.matcher(sentence).find()
                 && terms.stream().anyMatch(term -> term.is(Term.Kind.CLOCK))
-                && terms.stream()
-                        .noneMatch(term ->
-                                term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT) || term.is(Term.Kind.FRACTION));
-        return still || faces || (strange >= FEWEST_STRANGE_WORDS && strange > steps);
+                && terms.stream().noneMatch(term -> isOfFoot(term) || term.is(Term.Kind.FRACTION));
+    }
+
+    private static boolean isOfFoot(Term term) {
+        return term.is(Term.Kind.PART) || term.is(Term.Kind.FOOT);
     }
 
     /** "that puts you at 9:00": where the dancers are. */
