@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
+import cuelead.dance.Foot;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.Joint;
 import java.util.ArrayList;
@@ -93,7 +94,11 @@ final class Joined {
         Optional<Phrase.TurnCall> turn = one.turn().or(other::turn);
         boolean plainStep = one.action() == Action.STEP || one.action() == Action.INPLACE;
         if (plainStep && one.direction() != Direction.FWD && other.action() == Action.SWAY) {
-            return new ActionCall(one.foot().or(other::foot), Action.SWAY, other.direction(), turn, other.transfer());
+            Optional<Foot> foot = one.foot().or(other::foot);
+            Direction way = foot.flatMap(side -> DraftMeaning.lateral(Action.SWAY, side))
+                    .filter(side -> other.direction() == Direction.NONE)
+                    .orElse(other.direction());
+            return new ActionCall(foot, Action.SWAY, way, turn, other.transfer());
         }
         boolean placed = one.direction() != Direction.PLACE && one.direction() != Direction.NONE;
         boolean described = isOneStep(one, other) && !placed && one.action() != Action.RECOVER;

@@ -74,6 +74,10 @@ final class PhraseDraft {
     }
 
     void verb(String word) {
+        if (verb.equals("rock") && word.equals("cross")) {
+            places.add("over");
+            return;
+        }
         boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
         if (crossedFirst) {
             places.add(places.contains("behind") ? "behind" : "over");
@@ -84,6 +88,9 @@ final class PhraseDraft {
 
     /** One verb a clause, but "cross touch" and "cross rock" are one action, and "drop heel" comes in any order. */
     boolean takesVerb(String word) {
+        if (word.equals("cross") && verb.equals("rock") && feet.size() == feetBeforeVerb && places.isEmpty()) {
+            return row.isEmpty();
+        }
         boolean crossed = verb.equals("cross") && AFTER_CROSS.contains(word) && feet.size() == feetBeforeVerb;
         return row.isEmpty() && (verb.isEmpty() ? !isToldByPart() || OF_PARTS.contains(word) : crossed);
     }
@@ -185,6 +192,11 @@ final class PhraseDraft {
 
     boolean turns() {
         return turn.isPresent();
+    }
+
+    /** Nothing is said but a turn. */
+    boolean isOnlyTurn() {
+        return turns() && !hasAction() && !hasFoot();
     }
 
     void openTurn(int turnColumn) {

@@ -46,10 +46,15 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
 
     /** Empty where the words from this index on do not begin so. */
     static Optional<RepeatCall> read(String text, int from) {
-        return whole(text, from).or(() -> {
-            String before = SaidBehind.before(text, from);
-            return before.length() < text.length() ? whole(before, from) : Optional.empty();
-        });
+        return whole(text, from)
+                .or(() -> first(SaidBehind.before(text, from), text, from))
+                .or(() -> first(SaidBehind.sentence(text, from), text, from)
+                        .filter(call -> !(call.source() instanceof Source.Before)));
+    }
+
+    /** "Do 1 to 4 again. Strut it like you own the place!": what is said behind the call dances nothing else. */
+    private static Optional<RepeatCall> first(String sentence, String text, int from) {
+        return sentence.length() < text.length() ? whole(sentence, from) : Optional.empty();
     }
 
     private static Optional<RepeatCall> whole(String text, int from) {

@@ -46,6 +46,14 @@ final class SaidBehind {
         return before;
     }
 
+    /** The first sentence behind a 0-based index, with all that stands before it. */
+    static String sentence(String text, int from) {
+        Matcher end = STOP.matcher(text).region(from, text.length());
+        return end.find() ? text.substring(0, end.start()) : text;
+    }
+
+    private static final Pattern STOP = Pattern.compile("(?<=\\p{L}\\p{L})[.!]+\\s+(?=\\p{Lu})");
+
     /** 0-based indices where a sentence or a remark may begin, but for the first one. */
     private static List<Integer> ends(String text, int from) {
         List<Integer> ends = new ArrayList<>();

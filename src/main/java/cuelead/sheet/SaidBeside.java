@@ -56,13 +56,17 @@ final class SaidBeside {
         return true;
     }
 
-    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
+    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"), nor the step of a turn ("turn 1/4 R as you step"). */
     boolean during() {
         Term during = terms.peek();
         if (terms.nextWordIs(Kind.WEIGHT)) {
             return terms.advance();
         }
+        boolean steps = draft.isOnlyTurn() && terms.nextWordIs(Kind.VERB);
         terms.advance();
+        if (steps) {
+            return true;
+        }
         int mark = terms.position();
         boolean turns = false;
         while (!terms.atEnd() && !terms.at(Kind.SEPARATOR)) {
