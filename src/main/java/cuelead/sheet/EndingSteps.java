@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The steps of an ending that stand in the sentence that tells of it: "on wall 9 dance to count 14, then step R forward,
@@ -96,8 +97,15 @@ final class EndingSteps {
         boolean isCounted = CountGroup.read(steps).isPresent();
         String counts = isCounted ? "" : counts(steps) + " ";
         String before = " ".repeat(Math.max(0, start - counts.length()));
-        return new SheetLine(line.number(), before + counts + steps);
+        return new SheetLine(line.number(), before + counts + withoutClocks(steps));
     }
+
+    /** Where the dancers face there is a claim about the ending, and no mark among its steps. */
+    private static String withoutClocks(String steps) {
+        return CLOCK.matcher(steps).replaceAll(clock -> " ".repeat(clock.group().length()));
+    }
+
+    private static final Pattern CLOCK = Pattern.compile("\\d{1,2}[:.]\\d\\d");
 
     /** The fewest whole counts that the steps fill as they are; else what their figures take by themselves. */
     private static String counts(String steps) {

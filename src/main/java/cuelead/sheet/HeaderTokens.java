@@ -18,10 +18,16 @@ final class HeaderTokens {
 
     private final List<Token> tokens;
     private int at;
+    private int taken = 1;
 
     HeaderTokens(List<Token> tokens) {
         this.tokens = SpelledNumbers.asNumbers(
                 tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
+    }
+
+    /** 1-based column of the number or foot that was taken last. */
+    int taken() {
+        return taken;
     }
 
     boolean atEnd() {
@@ -172,6 +178,7 @@ final class HeaderTokens {
                 : isOneOf(foot, Set.of("right", "r", "rf")) ? Optional.of(Foot.RIGHT) : Optional.empty();
         if (side.isPresent()) {
             at = foot + 1;
+            taken = tokens.get(foot).column();
         }
         return side;
     }
@@ -187,6 +194,7 @@ final class HeaderTokens {
 
     private OptionalInt take(int number, int end) {
         at = end;
+        taken = tokens.get(number).column();
         return OptionalInt.of(Integer.parseInt(tokens.get(number).text()));
     }
 

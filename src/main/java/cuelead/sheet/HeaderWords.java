@@ -28,6 +28,7 @@ final class HeaderWords {
                             "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats?)\\b(?!\\s*(?:a|per|each|to|in (?:the|a))\\b)",
                             FLAGS),
                     " counts"),
+            Map.entry(Pattern.compile("(?<=[/|,;] )(\\d{1,3}) in(?=\\s*(?:[,;/|.]|$))", FLAGS), "Intro $1"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
             Map.entry(Pattern.compile("\\b(?:in|enter) (?:on|after)\\s+(?=\\d{1,3}\\b)", FLAGS), "Intro "),
             Map.entry(
@@ -55,7 +56,10 @@ final class HeaderWords {
         SheetLine usual = line;
         for (Map.Entry<Pattern, String> words : USUAL) {
             Matcher found = words.getKey().matcher(usual.text());
-            usual = found.find() ? usual.with(found.start(), found.end(), words.getValue()) : usual;
+            if (found.find()) {
+                String told = words.getValue().replace("$1", found.groupCount() > 0 ? found.group(1) : "");
+                usual = usual.with(found.start(), found.end(), told);
+            }
         }
         Matcher bare = BARE.matcher(usual.text());
         if (bare.find()) {

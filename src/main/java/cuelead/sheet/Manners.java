@@ -47,8 +47,8 @@ final class Manners {
 
     /** What is plain by itself, in the usual words. */
     private static List<SheetLine> plain(List<SheetLine> lines) {
-        List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(
-                CountsAbove.paired(Dictated.parted(TornSentences.joined(TextTable.steps(ChatStamps.left(lines))))))));
+        List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(CountsAbove.paired(
+                Dictated.parted(ShortTerms.spelled(TornSentences.joined(TextTable.steps(ChatStamps.left(lines)))))))));
         SpokenCounts spoken = new SpokenCounts();
         List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
         List<SheetLine> counted = NumberedSteps.counted(

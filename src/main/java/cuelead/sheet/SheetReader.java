@@ -104,7 +104,7 @@ public final class SheetReader {
         }
         Dance dance = dance(body.get());
         ClaimedExtras.check(headerNotes, written, dance, problems);
-        return new ReadSheet(Optional.of(origins.of(dance)), broken.instead(problems.all(origins), fileName));
+        return new ReadSheet(Optional.of(origins.of(dance, header)), broken.instead(problems.all(origins), fileName));
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
@@ -166,9 +166,9 @@ public final class SheetReader {
         Claims claims = new Claims(
                 read.marks(),
                 read.doubts(),
-                header.countsLine(),
-                header.wallsLine(),
-                header.weightLine(),
+                header.countsAt().line(),
+                header.wallsAt().line(),
+                header.weightAt().line(),
                 read.ending().claims(),
                 read.wallClaims(),
                 PartLengths.in(told));
