@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads the counted lines of a dance into the sections of its parts and tags, one section after the other. */
 final class CountedLines {
@@ -82,6 +83,7 @@ final class CountedLines {
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
         decide(draft.leavesOutBefore(counts.get(0)));
+        facingBefore(line, group).ifPresent(said -> mark(said, line));
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
             behind(draft, group, counts, line);
@@ -108,6 +110,17 @@ final class CountedLines {
         noWall(line, draft);
         draft.write(counts, line.number());
     }
+
+    /** "Step forward (1) [9:00], side (2)": a facing behind counts belongs to what was danced on them. */
+    private Optional<SaidFacing> facingBefore(SheetLine line, CountGroup group) {
+        boolean first = FACING_FIRST
+                .matcher(line.text())
+                .region(group.end(), line.text().length())
+                .lookingAt();
+        return first && lastCount() > 0 ? SaidFacing.in(line.tokens()).stream().findFirst() : Optional.empty();
+    }
+
+    private static final Pattern FACING_FIRST = Pattern.compile("\\s*[\\[(]\\d{1,2}:\\d\\d[\\])]\\s*[,;.]");
 
     /** A clock time that no turn of whole walls comes to. */
     private void noWall(SheetLine line, SectionDraft draft) {
