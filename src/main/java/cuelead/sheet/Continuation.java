@@ -11,7 +11,7 @@ final class Continuation {
             return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
         }
         int alone = LineFit.cost(above.text());
-        int together = LineFit.cost(joined(above, row.line()).text());
+        int together = LineFit.wholeCost(joined(above, row.line()).text());
         if (alone < STRAINED) {
             boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line());
             boolean broken = runsOn && !row.apart() && together < STRAINED;

@@ -13,8 +13,9 @@ import java.util.regex.Pattern;
  * and counts is none.
  */
 final class EndingSteps {
-    private static final Set<String> TELLING =
-            Set.of("wall", "walls", "count", "counts", "music", "song", "track", "dance", "section", "facing", "face");
+    private static final Set<String> TELLING = Set.of(
+            "wall", "walls", "count", "counts", "music", "song", "track", "dance", "section", "facing", "face", "which",
+            "brings", "bring", "puts", "takes");
     private static final String STOPS = ":;,.!-\u2013\u2014()";
     /** Of a sentence; a longer one is told, not danced. */
     private static final int MOST_WORDS = 40;
@@ -35,7 +36,7 @@ final class EndingSteps {
                 Optional<SheetLine> counted =
                         areSteps(steps) ? Optional.of(counted(line, start, steps)) : Optional.empty();
                 if (counted.filter(EndingSteps::isRightAsItIs).isPresent()) {
-                    return counted;
+                    return counted.map(EndingSteps::withoutClocks);
                 }
             }
         }
@@ -97,12 +98,14 @@ final class EndingSteps {
         boolean isCounted = CountGroup.read(steps).isPresent();
         String counts = isCounted ? "" : counts(steps) + " ";
         String before = " ".repeat(Math.max(0, start - counts.length()));
-        return new SheetLine(line.number(), before + counts + withoutClocks(steps));
+        return new SheetLine(line.number(), before + counts + steps);
     }
 
     /** Where the dancers face there is a claim about the ending, and no mark among its steps. */
-    private static String withoutClocks(String steps) {
-        return CLOCK.matcher(steps).replaceAll(clock -> " ".repeat(clock.group().length()));
+    private static SheetLine withoutClocks(SheetLine steps) {
+        String text = CLOCK.matcher(steps.text())
+                .replaceAll(clock -> " ".repeat(clock.group().length()));
+        return new SheetLine(steps.number(), text);
     }
 
     private static final Pattern CLOCK = Pattern.compile("\\d{1,2}[:.]\\d\\d");

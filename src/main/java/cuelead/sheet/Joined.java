@@ -45,10 +45,10 @@ final class Joined {
         ActionCall one = first.action().get();
         ActionCall other = second.action().get();
         if (second.joint() == Joint.PARTED) {
-            return goesAlong(one, other)
-                    || TRAILS.contains(other.action())
-                            && one.transfer().takesWeight()
-                            && !other.foot().equals(one.foot());
+            boolean trails = TRAILS.contains(other.action())
+                    && one.transfer().takesWeight()
+                    && !other.foot().equals(one.foot());
+            return trails || goesAlong(one, other);
         }
         if (one.isBareTurn() || other.isBareTurn()) {
             return false;

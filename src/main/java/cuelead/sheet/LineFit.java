@@ -35,7 +35,8 @@ final class LineFit {
         return CountGroup.read(line).flatMap(group -> SaidBehind.left(line, group.end()));
     }
 
-    private static int wholeCost(String line) {
+    /** The same for all that stands behind the counts. */
+    static int wholeCost(String line) {
         Optional<CountGroup> group = CountGroup.read(line);
         if (group.isEmpty()) {
             return IMPOSSIBLE;

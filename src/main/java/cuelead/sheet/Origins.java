@@ -104,8 +104,26 @@ final class Origins {
                 ending.words(),
                 ending.wall(),
                 ending.afterCount(),
-                ending.part().map(this::of),
+                ending.part().map(part -> of(inOneLine(part, ending.line()))),
                 line(ending.line()));
+    }
+
+    /** Steps in the sentence that tells of the ending are told where it begins, though it goes on in the next line. */
+    private static Part inOneLine(Part part, int sentence) {
+        return new Part(
+                part.name(),
+                part.sections().stream()
+                        .map(section -> new Section(
+                                section.name(),
+                                section.heading(),
+                                section.length(),
+                                section.steps().stream()
+                                        .map(step -> step.line() == sentence ? step.writtenAt(sentence, 0) : step)
+                                        .toList(),
+                                section.figures(),
+                                section.ownCalls(),
+                                section.line()))
+                        .toList());
     }
 
     private Restart of(Restart restart) {

@@ -121,7 +121,8 @@ final class TextTable {
                 .map(row -> cell(row, column).strip())
                 .filter(cell -> !cell.isEmpty())
                 .toList();
-        return cells.stream().allMatch(cell -> CLOCK.matcher(cell).matches());
+        return !cells.isEmpty()
+                && cells.stream().allMatch(cell -> CLOCK.matcher(cell).matches());
     }
 
     /** The lines with these columns only, of which one has the steps. */
@@ -135,6 +136,8 @@ final class TextTable {
                 kept.add(only(line, columns, line.part(0, end)));
             } else if (open >= 0 && isMore(line)) {
                 kept.set(open, only(line, List.of(steps), kept.get(open)));
+            } else if (open >= 0 && completes(kept.get(open), line)) {
+                kept.set(open, kept.get(open).and(line));
             } else {
                 open = -1;
                 kept.add(line);
@@ -146,6 +149,14 @@ final class TextTable {
     /** An empty first cell. */
     private boolean isMore(SheetLine line) {
         return !line.isBlank() && line.firstColumn() - 1 >= starts.get(0) - SLACK;
+    }
+
+    /** The rest of a cell of which nothing but its words is left. */
+    private static boolean completes(SheetLine row, SheetLine line) {
+        return !line.isBlank()
+                && LineKind.of(line) == LineKind.OTHER
+                && !LineFit.fits(row.text())
+                && LineFit.fits(row.and(line).text());
     }
 
     /** {@code before} with the cells of these columns behind it. */

@@ -15,7 +15,7 @@ final class TornSentences {
 
     private static final Pattern ENDED = Pattern.compile("(?:[.!?:][\"')\\]]*|[)\\]])\\s*$");
     private static final Pattern OPEN = Pattern.compile(
-            "(?:[,;&(-]|\\b(?:and|or|then|the|a|an|on|at|to|of|for|after|with|in|by|but|facing|wall|counts?|dance|has|is))\\s*$",
+            "(?:[,;&(-]|\\b(?:and|or|then|the|a|an|on|at|to|of|for|after|with|in|by|but|facing|dance|has|is))\\s*$",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern FACT = Pattern.compile("^\\W*[\\p{L}' ]{2,24}:.*");
 

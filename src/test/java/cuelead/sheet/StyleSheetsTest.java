@@ -62,7 +62,10 @@ class StyleSheetsTest {
             "86_neon_laundry",
             "88_biscuit_tin_bounce",
             "94_pennywhistle_corner",
-            "99_three_gates_down");
+            "99_three_gates_down",
+            "104_windy_dyke_walk",
+            "105_cattle_guard_boogie",
+            "106_tin_whistle_alley");
     /** Heels that move with the weight kept on one foot: read with the weight on both feet. */
     private static final Set<String> SPLIT = Set.of("12_bramble_lane_swivel", "23_the_pickled_walnut");
 
