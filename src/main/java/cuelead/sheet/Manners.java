@@ -1,6 +1,8 @@
 package cuelead.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Chooses the manners in which a sheet is written: each is tried on the whole sheet and kept only where the sheet then
@@ -24,61 +26,81 @@ final class Manners {
     /** Two or three lines that do not fit are mistakes. */
     private static final int LEAST_GAIN = 14;
 
-    private Manners() {}
-
     static SheetLayout.Laid chosen(List<SheetLine> lines) {
         if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
             return SheetLayout.laid(lines);
         }
-        List<SheetLine> best = plain(lines);
-        Chosen chosen = new Chosen(best);
-        int cost = chosen.cost;
+        return new Manners(plain(lines)).chosen();
+    }
+
+    /** What is plain by itself, in the usual words; each in the words of those before it. */
+    private static final List<Manner> PLAIN = List.of(
+            ChatStamps::left,
+            TextTable::steps,
+            TornSentences::joined,
+            ShortTerms::spelled,
+            Dictated::parted,
+            CountsAbove::paired,
+            LetterTitle::first,
+            SpelledSections::parted,
+            BareClocks::told,
+            lines -> new SpokenCounts().isPlain(lines) ? new SpokenCounts().usual(lines) : lines,
+            CountOpeners::left,
+            ListedCounts::joined,
+            JoinedCounts::where,
+            NumberedRanges::bracketed,
+            NumberedSteps::counted,
+            PhrasedWords::usual,
+            new NamedParts());
+
+    private static List<SheetLine> plain(List<SheetLine> lines) {
+        List<SheetLine> plain = lines;
+        for (Manner manner : PLAIN) {
+            plain = manner.usual(plain);
+        }
+        return plain;
+    }
+
+    /** Each way to write the lines is laid out once, however many manners come to it. */
+    private final Map<List<SheetLine>, Tried> tried = new HashMap<>();
+
+    private final Tried plain;
+    private Tried best;
+
+    private Manners(List<SheetLine> lines) {
+        plain = tried(lines);
+        best = plain;
+    }
+
+    private SheetLayout.Laid chosen() {
         for (Manner manner : TRIED) {
-            if (chosen.cost >= LEAST_GAIN) {
-                boolean changed = !chosen.lines.equals(best);
-                chosen.consider(manner.usual(chosen.lines), chosen.cost);
-                if (changed) {
-                    chosen.consider(manner.usual(best), cost);
+            if (best.cost() >= LEAST_GAIN) {
+                Tried before = best;
+                consider(manner, best);
+                if (before != plain) {
+                    consider(manner, plain);
                 }
             }
         }
-        return chosen.laid;
+        return best.laid();
     }
 
-    /** What is plain by itself, in the usual words. */
-    private static List<SheetLine> plain(List<SheetLine> lines) {
-        List<SheetLine> clocks = BareClocks.told(SpelledSections.parted(LetterTitle.first(CountsAbove.paired(
-                Dictated.parted(ShortTerms.spelled(TornSentences.joined(TextTable.steps(ChatStamps.left(lines)))))))));
-        SpokenCounts spoken = new SpokenCounts();
-        List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
-        List<SheetLine> counted = NumberedSteps.counted(
-                NumberedRanges.bracketed(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
-        return new NamedParts().usual(PhrasedWords.usual(counted));
+    /** A way to write the lines, and how little sense it makes. */
+    private record Tried(List<SheetLine> lines, SheetLayout.Laid laid, int cost) {}
+
+    private Tried tried(List<SheetLine> lines) {
+        return tried.computeIfAbsent(lines, key -> {
+            SheetLayout.Laid laid = SheetLayout.laid(key);
+            return new Tried(key, laid, LayoutFit.cost(laid));
+        });
     }
 
-    /** What makes most sense so far. */
-    private static final class Chosen {
-        private List<SheetLine> lines;
-        private SheetLayout.Laid laid;
-        private int cost;
-
-        Chosen(List<SheetLine> lines) {
-            this.lines = lines;
-            this.laid = SheetLayout.laid(lines);
-            this.cost = LayoutFit.cost(laid);
-        }
-
-        /** Takes these lines where they make far more sense than what costs so much. */
-        void consider(List<SheetLine> usual, int than) {
-            if (usual.equals(lines)) {
-                return;
-            }
-            Chosen other = new Chosen(usual);
-            if (other.cost < cost && other.cost * 2 <= than && than - other.cost >= LEAST_GAIN) {
-                lines = usual;
-                laid = other.laid;
-                cost = other.cost;
-            }
+    /** Takes a manner where the lines then make far more sense than those that it is tried on. */
+    private void consider(Manner manner, Tried from) {
+        Tried other = tried(manner.usual(from.lines()));
+        boolean better = other.cost() < best.cost();
+        if (better && other.cost() * 2 <= from.cost() && from.cost() - other.cost() >= LEAST_GAIN) {
+            best = other;
         }
     }
 }

@@ -215,7 +215,7 @@ final class Scanner {
     /** Lower case, accents taken off: chass\u00e9 is chasse. */
     static String plain(String word) {
         String lower = word.toLowerCase(Locale.ROOT);
-        if (lower.chars().allMatch(c -> c < 128)) {
+        if (isPlain(lower)) {
             return lower;
         }
         String apart = Normalizer.normalize(lower, Normalizer.Form.NFKD);
@@ -227,6 +227,15 @@ final class Scanner {
             }
         }
         return letters.toString();
+    }
+
+    private static boolean isPlain(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) >= 128) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static boolean isSpace(char c) {
