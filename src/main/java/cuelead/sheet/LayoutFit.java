@@ -26,9 +26,14 @@ final class LayoutFit {
 
     /** 0 where all lines fit. */
     static int cost(SheetLayout.Laid laid) {
+        return cost(laid, Integer.MAX_VALUE);
+    }
+
+    /** The same, told exactly up to a limit; beyond it, only that it is beyond. */
+    static int cost(SheetLayout.Laid laid, int limit) {
         LayoutFit fit = new LayoutFit();
         HeaderReader header = new HeaderReader(Problems.unheard());
-        for (int i = 0; i < laid.lines().size(); i++) {
+        for (int i = 0; i < laid.lines().size() && fit.cost <= limit; i++) {
             SheetLine line = asRead(laid.lines().get(i));
             if (i < laid.header()) {
                 header.read(line);
@@ -36,7 +41,7 @@ final class LayoutFit {
                 fit.add(line);
             }
         }
-        return fit.total(header.counts());
+        return fit.cost > limit ? fit.cost : fit.total(header.counts());
     }
 
     private static SheetLine asRead(LaidLine laid) {
@@ -69,10 +74,9 @@ final class LayoutFit {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
-        boolean repeat = RepeatCall.read(line.text(), group.end()).isPresent();
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
         boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
-        cost += repeat || fits ? 0 : MISFIT;
+        cost += fits || RepeatCall.read(line.text(), group.end()).isPresent() ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
         over = group.runsOver(EIGHT) || group.runsOver(SIX);

@@ -13,15 +13,15 @@ final class Manners {
             new SpokenCounts(),
             new DigitRuns(),
             new NumberedHeadings(),
+            new Paragraphs(),
+            new Paragraphs().then(new Lengths()),
             new NumberedSteps().then(new Lengths()),
             new NumberedSteps().then(new RunningTotals()),
             new SideBySide(),
             new Lengths(),
             new RunningTotals(),
             new ListNumbers().then(new Lengths()),
-            new ListNumbers().then(new RunningTotals()),
-            new Paragraphs(),
-            new Paragraphs().then(new Lengths()));
+            new ListNumbers().then(new RunningTotals()));
     private static final int LONGEST_LINE = 2000;
     /** Two or three lines that do not fit are mistakes. */
     private static final int LEAST_GAIN = 14;
@@ -62,13 +62,13 @@ final class Manners {
     }
 
     /** Each way to write the lines is laid out once, however many manners come to it. */
-    private final Map<List<SheetLine>, Tried> tried = new HashMap<>();
+    private final Map<List<SheetLine>, SheetLayout.Laid> laid = new HashMap<>();
 
     private final Tried plain;
     private Tried best;
 
     private Manners(List<SheetLine> lines) {
-        plain = tried(lines);
+        plain = tried(lines, Integer.MAX_VALUE);
         best = plain;
     }
 
@@ -88,19 +88,18 @@ final class Manners {
     /** A way to write the lines, and how little sense it makes. */
     private record Tried(List<SheetLine> lines, SheetLayout.Laid laid, int cost) {}
 
-    private Tried tried(List<SheetLine> lines) {
-        return tried.computeIfAbsent(lines, key -> {
-            SheetLayout.Laid laid = SheetLayout.laid(key);
-            return new Tried(key, laid, LayoutFit.cost(laid));
-        });
+    private Tried tried(List<SheetLine> lines, int limit) {
+        SheetLayout.Laid layout = laid.computeIfAbsent(lines, SheetLayout::laid);
+        return new Tried(lines, layout, LayoutFit.cost(layout, limit));
     }
 
     /** Takes a manner where the lines then make far more sense than those that it is tried on. */
     private void consider(Manner manner, Tried from) {
-        Tried other = tried(manner.usual(from.lines()));
-        boolean better = other.cost() < best.cost();
-        if (better && other.cost() * 2 <= from.cost() && from.cost() - other.cost() >= LEAST_GAIN) {
-            best = other;
+        List<SheetLine> usual = manner.usual(from.lines());
+        int limit = Math.min(best.cost() - 1, Math.min(from.cost() / 2, from.cost() - LEAST_GAIN));
+        if (!usual.equals(best.lines()) && !usual.equals(plain.lines())) {
+            Tried other = tried(usual, limit);
+            best = other.cost() <= limit ? other : best;
         }
     }
 }

@@ -194,6 +194,9 @@ final class Vocabulary {
     }
 
     private static String phrase(List<Token> tokens, int at, int length) {
+        if (length == 1) {
+            return tokens.get(at).text();
+        }
         return tokens.subList(at, at + length).stream()
                 .filter(token -> token.is(Token.Kind.WORD))
                 .map(Token::text)
