@@ -22,7 +22,7 @@ final class Dictated {
     /** Behind the fourth count, counts may begin at 1 again. */
     private static final int SHORTEST_SECTION = 4;
 
-    private static final Pattern WORD = Pattern.compile("[\\p{L}'\u2019]+|\\d+|&");
+    private static final Pattern WORD = Pattern.compile("[\\p{L}'\u2019]+|\\d+(?:[/:.]\\d+)?|&");
     private static final Pattern STOP = Pattern.compile("[.,;:!?](?=\\s|$)");
     private static final Set<String> ORDINALS = Set.of(
             "first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "next", "last", "final");
@@ -117,7 +117,8 @@ final class Dictated {
     private Optional<Run> run(int at) {
         int first = number(at);
         boolean begins = first == last + 1 || (first == 1 && last >= SHORTEST_SECTION);
-        if (first == 0 || !begins || NOT_BEFORE.contains(text(at - 1))) {
+        boolean headed = ORDINALS.contains(text(at - 2)) && UNITS.contains(text(at - 1));
+        if (first == 0 || !begins || (NOT_BEFORE.contains(text(at - 1)) && !headed)) {
             return Optional.empty();
         }
         StringBuilder counts = new StringBuilder(String.valueOf(first));

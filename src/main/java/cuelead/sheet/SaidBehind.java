@@ -72,7 +72,17 @@ final class SaidBehind {
         long strange = terms.stream().filter(term -> term.is(Term.Kind.UNKNOWN)).count();
         long steps = terms.stream().filter(SaidBehind::isStep).count();
         boolean still = steps == 0 && terms.stream().noneMatch(SaidBehind::isOfFoot);
-        return still || (strange >= FEWEST_STRANGE_WORDS && strange > steps) || tellsWhere(text.substring(from));
+        return still
+                || isShouted(text.substring(from))
+                || (strange >= FEWEST_STRANGE_WORDS && strange > steps)
+                || tellsWhere(text.substring(from));
+    }
+
+    /** "Strut it like you own the place!": no foot is told, and no turn. */
+    private static boolean isShouted(String sentence) {
+        return sentence.strip().endsWith("!")
+                && Vocabulary.STANDARD.terms(Scanner.tokens(sentence)).stream()
+                        .noneMatch(term -> isOfFoot(term) || term.is(Term.Kind.FRACTION));
     }
 
     private static boolean tellsWhere(String sentence) {

@@ -56,17 +56,17 @@ final class Scanner {
             case ')', ']', '}' -> add(Kind.CLOSE, String.valueOf(c), 1);
             case ',', ';', ':', '/' -> add(Kind.SEPARATOR, String.valueOf(c), 1);
             case '&', '+' -> add(Kind.AMPERSAND, "&", 1);
-            case '.' -> fullStop();
+            case '.', '!', '?' -> stop(c);
             case '-', '\u2013', '\u2014', '\u2212' -> dash();
             default -> add(Kind.MARK, String.valueOf(c), 1);
         }
     }
 
-    /** A full stop parts two sentences; behind an abbreviation ("fwd. on R") it does not. */
-    private void fullStop() {
+    /** A stop parts two sentences; behind an abbreviation ("fwd. on R") it does not. */
+    private void stop(char c) {
         int next = skipSpaces(at + 1);
         boolean endsSentence = next >= line.length() || Character.isUpperCase(line.charAt(next));
-        add(endsSentence ? Kind.SEPARATOR : Kind.MARK, ".", 1);
+        add(endsSentence ? Kind.SEPARATOR : Kind.MARK, String.valueOf(c), 1);
     }
 
     /** A dash between spaces parts two actions; a hyphen only joins a name: kick-ball-change. */
