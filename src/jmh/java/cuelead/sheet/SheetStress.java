@@ -156,7 +156,7 @@ public final class SheetStress {
 
     /** Ends the program with the sheet in hand where a reading hangs. */
     private static final class Watch {
-        private static final long HANG_MILLISECONDS = 5_000;
+        private static final long HANG_MILLISECONDS = 30_000;
         private static final long LOOK_MILLISECONDS = 500;
 
         private volatile String sheet = "";

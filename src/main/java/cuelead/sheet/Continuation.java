@@ -10,8 +10,8 @@ final class Continuation {
         if (row.kind() == LineKind.NOTE) {
             return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
         }
-        int alone = LineFit.cost(above.text());
-        int together = LineFit.wholeCost(joined(above, row.line()).text());
+        int alone = above.cost();
+        int together = joined(above, row.line()).wholeCost();
         if (alone < STRAINED) {
             boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line());
             boolean broken = runsOn && !row.apart() && together < STRAINED;
@@ -24,10 +24,10 @@ final class Continuation {
 
     /** The line above with these words, where it fills its counts with them and not without them. */
     static Optional<LaidLine> completed(LaidLine above, SheetLine words) {
-        if (words.isBlank() || LineFit.fits(above.text())) {
+        if (words.isBlank() || above.fits()) {
             return Optional.empty();
         }
-        return Optional.of(joined(above, words)).filter(both -> LineFit.fits(both.text()));
+        return Optional.of(joined(above, words)).filter(LaidLine::fits);
     }
 
     /** Above this a touch or a kick would be held over several counts. */
@@ -103,7 +103,7 @@ final class Continuation {
         LaidLine first = LaidRow.line(below, below.counted().get(0));
         return below.counted().size() == 1
                 && DanceLine.isDanced(row.line().text())
-                && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());
+                && led(row.line(), first).cost() < first.cost();
     }
 
     /** The counts of the laid line, then the line above, then the rest of the laid one. */

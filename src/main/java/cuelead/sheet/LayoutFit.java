@@ -34,9 +34,9 @@ final class LayoutFit {
         LayoutFit fit = new LayoutFit();
         HeaderReader header = new HeaderReader(Problems.unheard());
         for (int i = 0; i < laid.lines().size() && fit.cost <= limit; i++) {
-            SheetLine line = asRead(laid.lines().get(i));
+            LaidLine line = laid.lines().get(i);
             if (i < laid.header()) {
-                header.read(line);
+                header.read(line.asRead());
             } else {
                 fit.add(line);
             }
@@ -44,14 +44,10 @@ final class LayoutFit {
         return fit.cost > limit ? fit.cost : fit.total(header.counts());
     }
 
-    private static SheetLine asRead(LaidLine laid) {
-        SheetLine line = new SheetLine(1, laid.text());
-        return laid.kind().map(line::as).orElse(line);
-    }
-
-    private void add(SheetLine line) {
+    private void add(LaidLine laid) {
+        SheetLine line = laid.asRead();
         switch (LineKind.of(line)) {
-            case COUNTS -> counts(line);
+            case COUNTS -> counts(laid);
             case OTHER -> cost += DanceLine.mayBeDanced(line) ? MISFIT : 0;
             case SECTION -> section(line);
             case TAG -> inTag = true;
@@ -70,12 +66,12 @@ final class LayoutFit {
                 .orElse(last);
     }
 
-    private void counts(SheetLine line) {
+    private void counts(LaidLine line) {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
-        boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
+        boolean fits = line.fits() && !Lengths.contradict(line.text(), whole);
         cost += fits || RepeatCall.read(line.text(), group.end()).isPresent() ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
