@@ -77,7 +77,7 @@ final class Manners {
             if (best.cost() >= LEAST_GAIN) {
                 Tried before = best;
                 consider(manner, best);
-                if (before != plain) {
+                if (!before.lines().equals(plain.lines())) {
                     consider(manner, plain);
                 }
             }

@@ -68,7 +68,7 @@ final class ShortTerms {
             int last = bars.group(2) == null ? first : Integer.parseInt(bars.group(2));
             boolean behind = counted.text()
                     .substring(0, bars.start())
-                    .matches("(?i).*\\b(?:after|to|until|behind)\\s+(?:the\\s+)?");
+                    .matches("(?i).*\\b(?:after|to|until|behind|end of)\\s+(?:the\\s+)?");
             int begin = (first - 1) * beats + 1;
             String counts = bars.group(2) != null
                     ? "counts " + begin + "-" + last * beats

@@ -42,9 +42,20 @@ final class TornSentences {
         boolean small = Character.isLowerCase(line.text().charAt(line.firstColumn() - 1));
         boolean torn = !ENDED.matcher(above.text()).find()
                 && (above.text().strip().length() >= SHORTEST
-                        || OPEN.matcher(above.text()).find());
+                        || OPEN.matcher(above.text()).find()
+                        || isSplitLength(above.text(), line.text()));
         return small && torn && !FACT.matcher(line.text()).matches() && (isTold(above) || isProse(above, line));
     }
+
+    /** "It has 32" above "counts and four walls". */
+    private static boolean isSplitLength(String above, String line) {
+        String number = above.stripTrailing();
+        return Scanner.isDigit(number.charAt(number.length() - 1))
+                && UNIT.matcher(line).find();
+    }
+
+    private static final Pattern UNIT =
+            Pattern.compile("^\\W*(?:counts?|walls?|beats?|bars?|bpm)\\b", Pattern.CASE_INSENSITIVE);
 
     /** A restart, a tag or an ending that is told in words; its second half may name steps and counts. */
     private static boolean isTold(SheetLine above) {
