@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Count;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -43,6 +44,18 @@ final class LayoutFit {
         }
         return fit.cost > limit ? fit.cost : fit.total(header.counts());
     }
+
+    /** Whether far more lines fill their counts than do not: then they are counts, and what does not fit is a mistake. */
+    static boolean isMostlyCounted(SheetLayout.Laid laid) {
+        List<LaidLine> counted = laid.lines().stream()
+                .skip(laid.header())
+                .filter(line -> LineKind.of(line.asRead()) == LineKind.COUNTS)
+                .toList();
+        long fitting = counted.stream().filter(LaidLine::fits).count();
+        return fitting >= FEWEST_COUNTED && fitting > (counted.size() - fitting) * 2;
+    }
+
+    private static final int FEWEST_COUNTED = 6;
 
     private void add(LaidLine laid) {
         SheetLine line = laid.asRead();

@@ -9,19 +9,22 @@ import java.util.Map;
  * makes far more sense, so that a mistake of the author's is told and not explained away.
  */
 final class Manners {
-    private static final List<Manner> TRIED = List.of(
+    private static final List<Manner> OF_COUNTS = List.of(
             new SpokenCounts(),
             new DigitRuns(),
             new NumberedHeadings(),
             new Paragraphs(),
             new Paragraphs().then(new Lengths()),
+            new SideBySide());
+    /** Where no counts are written, or they are none. */
+    private static final List<Manner> OF_LENGTHS = List.of(
             new NumberedSteps().then(new Lengths()),
             new NumberedSteps().then(new RunningTotals()),
-            new SideBySide(),
             new Lengths(),
             new RunningTotals(),
             new ListNumbers().then(new Lengths()),
             new ListNumbers().then(new RunningTotals()));
+
     private static final int LONGEST_LINE = 2000;
     /** Two or three lines that do not fit are mistakes. */
     private static final int LEAST_GAIN = 14;
@@ -73,16 +76,21 @@ final class Manners {
     }
 
     private SheetLayout.Laid chosen() {
-        for (Manner manner : TRIED) {
-            if (best.cost() >= LEAST_GAIN) {
-                Tried before = best;
-                consider(manner, best);
-                if (!before.lines().equals(plain.lines())) {
-                    consider(manner, plain);
-                }
-            }
+        OF_COUNTS.forEach(this::consider);
+        if (!LayoutFit.isMostlyCounted(best.laid())) {
+            OF_LENGTHS.forEach(this::consider);
         }
         return best.laid();
+    }
+
+    private void consider(Manner manner) {
+        if (best.cost() >= LEAST_GAIN) {
+            Tried before = best;
+            consider(manner, best);
+            if (!before.lines().equals(plain.lines())) {
+                consider(manner, plain);
+            }
+        }
     }
 
     /** A way to write the lines, and how little sense it makes. */
