@@ -112,7 +112,13 @@ public final class SheetStress {
                 tell(sheet, String.format("%.1f ms", least));
             }
         } catch (RuntimeException | StackOverflowError broken) {
-            tell(sheet, broken + " at " + broken.getStackTrace()[0]);
+            tell(
+                    sheet,
+                    broken
+                            + Stream.of(broken.getStackTrace())
+                                    .findFirst()
+                                    .map(at -> " at " + at)
+                                    .orElse(""));
         }
     }
 

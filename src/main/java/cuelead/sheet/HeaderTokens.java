@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A header line's tokens with a place in them; each method takes its pattern where it stands, or nothing. */
 final class HeaderTokens {
@@ -17,12 +18,17 @@ final class HeaderTokens {
             "and", "from", "in", "before", "after", "then", "start", "starts", "starting", "begin", "on", "with");
 
     private final List<Token> tokens;
+    private final Set<String> words;
     private int at;
     private int taken = 1;
 
     HeaderTokens(List<Token> tokens) {
         this.tokens = SpelledNumbers.asNumbers(
                 tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
+        words = this.tokens.stream()
+                .filter(token -> token.is(Kind.WORD))
+                .map(Token::text)
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** 1-based column of the number or foot that was taken last. */
@@ -39,7 +45,7 @@ final class HeaderTokens {
     }
 
     boolean holds(String word) {
-        return tokens.stream().anyMatch(token -> token.isWord(word));
+        return words.contains(word);
     }
 
     boolean startsWith(Set<String> words) {
@@ -69,8 +75,7 @@ final class HeaderTokens {
 
     /** A number at the head of the line, parted from what follows, on a line that tells of walls. */
     OptionalInt bareNumberFirst() {
-        boolean walls =
-                tokens.stream().anyMatch(token -> token.isWord("w") || token.isWord("wall") || token.isWord("walls"));
+        boolean walls = holds("w") || holds("wall") || holds("walls");
         boolean bare =
                 at == 0 && isNumber(0) && tokens.size() > 1 && tokens.get(1).is(Kind.SEPARATOR);
         return walls && bare ? take(0, 1) : OptionalInt.empty();
