@@ -66,7 +66,7 @@ final class ClauseReader {
     /** "And" parts two actions, but not a foot and what it does ("LF + 1/4 turn left"), and not two sides of one: "heels and toes", "hips right and left" are told later. */
     private boolean isLink() {
         boolean link = terms.at(Kind.LINK) && nameLeft.isEmpty();
-        if (link && draft.isOnlyFeet() && !beginsAction()) {
+        if (link && draft.shape().isOnlyFeet() && !beginsAction()) {
             terms.advance();
             return false;
         }

@@ -3,12 +3,14 @@ package cuelead.sheet;
 import cuelead.dance.Direction;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
+import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -27,11 +29,6 @@ final class PhraseDraft {
             "sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
     private static final Set<String> AHEAD =
             Set.of("touch", "tap", "point", "kick", "rock", "walk", "brush", "scuff", "dig", "press", "lunge");
-
-    /** Heels and toes go there by themselves; to a side or the centre they go on from another place. */
-    private static final Set<String> IN_OUT = Set.of("in", "out", "together");
-
-    private static final Set<String> BACK_TO = Set.of("back", "fwd", "place", "centre");
 
     private final int column;
     private final List<Foot> feet = new ArrayList<>();
@@ -53,12 +50,8 @@ final class PhraseDraft {
     private int repeats = 1;
     private boolean paddles;
     private boolean mayBeTitle;
-    private boolean leads;
-    private boolean travels;
     private Optional<Foot> lineStart = Optional.empty();
-    private boolean bothFeet;
-    private boolean ofBody;
-    private boolean rests;
+    private final Set<Told> told = EnumSet.noneOf(Told.class);
     private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
@@ -148,11 +141,7 @@ final class PhraseDraft {
 
     /** It only tells how a foot is: "your right foot is free". */
     void rests() {
-        rests = true;
-    }
-
-    boolean isOnlyState() {
-        return rests && isOnlyFeet();
+        told.add(Told.RESTS);
     }
 
     void onto(Foot foot) {
@@ -192,11 +181,6 @@ final class PhraseDraft {
 
     boolean turns() {
         return turn.isPresent();
-    }
-
-    /** Nothing is said but a turn. */
-    boolean isOnlyTurn() {
-        return turns() && !hasAction() && !hasFoot();
     }
 
     void openTurn(int turnColumn) {
@@ -286,33 +270,8 @@ final class PhraseDraft {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
     }
 
-    /** "Centre", "back to centre", "to the left". */
-    boolean isOnlyPlaces() {
-        return !hasFoot()
-                && row.isEmpty()
-                && verb.isEmpty()
-                && part.isEmpty()
-                && turn.isEmpty()
-                && !places.isEmpty()
-                && unknown.isEmpty();
-    }
-
-    /** "Both heels centre", "bring the toes back": a part of both feet that only goes somewhere. */
-    boolean isOnlyParts() {
-        boolean goes = verb.isEmpty() || verb.equals("step") || verb.equals("recover");
-        boolean both = (part.equals("heel") || part.equals("toe")) && turn.isEmpty() && row.isEmpty();
-        boolean somewhere = hasFoot() ? bothFeet && feet.size() == 1 && places.isEmpty() : !IN_OUT.containsAll(places);
-        return goes && both && somewhere;
-    }
-
-    /** "Heels, toes": parts of both feet and nothing else; where they go was told before. */
-    boolean isBarePart() {
-        boolean only = verb.isEmpty() && !hasFoot() && places.isEmpty() && turn.isEmpty() && row.isEmpty();
-        return only && bothFeet && unknown.isEmpty() && (part.equals("heel") || part.equals("toe"));
-    }
-
     void bothFeet() {
-        bothFeet = true;
+        told.add(Told.BOTH_FEET);
     }
 
     String part() {
@@ -324,43 +283,20 @@ final class PhraseDraft {
         return meanings().swing();
     }
 
-    /** "Starting with your left foot": it tells the foot of what follows. */
-    boolean isOnlyLead() {
-        return leads && hasFoot() && !hasAction() && turn.isEmpty() && unknown.isEmpty();
-    }
-
-    /** "Moving back": it only tells where the action before it goes. */
-    boolean isOnlyTravel() {
-        return travels && (isOnlyPlaces() || (isOnlyFeet() && feet.size() == 1));
-    }
-
-    /** "Left arm up", "look right": it moves no foot. */
-    boolean isOnlyBody() {
-        return ofBody && row.isEmpty() && verb.isEmpty() && part.isEmpty() && turn.isEmpty();
-    }
-
     void ofBody() {
-        ofBody = true;
+        told.add(Told.OF_BODY);
     }
 
     void travels() {
-        travels = true;
+        told.add(Told.TRAVELS);
     }
 
     Set<String> places() {
         return places;
     }
 
-    /** "Back on right", "place the weight onto L": the foot that the weight goes to, where nothing else is said. */
-    Optional<Foot> weightGoesTo() {
-        boolean toStanding = verb.isEmpty() && onto.isPresent() && BACK_TO.containsAll(places);
-        boolean told = (verb.isEmpty() || verb.equals("step")) && places.isEmpty();
-        boolean only = row.isEmpty() && part.isEmpty() && feet.isEmpty() && turn.isEmpty();
-        return !only ? Optional.empty() : toStanding ? onto : told ? remarks.weight() : Optional.empty();
-    }
-
     void leads() {
-        leads = true;
+        told.add(Told.LEADS);
     }
 
     /** "Side, behind, side, cross (starting R)": the foot that begins the line. */
@@ -380,20 +316,6 @@ final class PhraseDraft {
         }
     }
 
-    /** Whether it says all that an action needs, so that another word can only be styling. */
-    boolean isClear() {
-        boolean goes = !verb.isEmpty() && (!verb.equals("step") || !places.isEmpty());
-        return goes || isFigure();
-    }
-
-    boolean isOnlyFeet() {
-        return hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && unknown.isEmpty();
-    }
-
-    boolean isOnlyRemarks() {
-        return !hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && openNumber.isEmpty();
-    }
-
     Optional<FigureCall> figureCall() {
         return row.map(found -> meanings().figure(found));
     }
@@ -408,10 +330,21 @@ final class PhraseDraft {
                 column, feet, ways, places, onto, towards, turn, turnSide, remarks, verb, part, paddles);
     }
 
-    /** Without a single word of the trade, so that it may be said beside the dance. */
-    private boolean isAside() {
-        boolean says = hasFoot() || hasAction() || turn.isPresent() || openTurn.isPresent() || openNumber.isPresent();
-        return isOnlyBody() || !says;
+    /** What sort of clause the words make. */
+    ClauseShape shape() {
+        return new ClauseShape(
+                feet,
+                onto,
+                isFigure(),
+                verb,
+                part,
+                places,
+                turn.isPresent(),
+                openTurn.isPresent(),
+                openNumber.isPresent(),
+                !unknown.isEmpty(),
+                told,
+                remarks.weight());
     }
 
     Phrase phrase(Optional<ActionCall> action) {
@@ -428,6 +361,6 @@ final class PhraseDraft {
                 joint,
                 unknown,
                 mayBeTitle,
-                isAside());
+                shape().isAside());
     }
 }

@@ -62,7 +62,7 @@ final class SaidBeside {
         if (terms.nextWordIs(Kind.WEIGHT)) {
             return terms.advance();
         }
-        boolean steps = draft.isOnlyTurn() && terms.nextWordIs(Kind.VERB);
+        boolean steps = draft.shape().isOnlyTurn() && terms.nextWordIs(Kind.VERB);
         terms.advance();
         if (steps) {
             return true;
