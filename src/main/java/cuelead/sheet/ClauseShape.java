@@ -128,4 +128,21 @@ record ClauseShape(
         boolean says = hasFoot() || hasAction() || turns || openTurn || openNumber;
         return isOnlyBody() || !says;
     }
+
+    /** The foot that is named already, named again: "RF forward diagonal right". */
+    boolean isSideOf(Foot foot) {
+        return !figure && !feet.isEmpty() && feet.get(feet.size() - 1) == foot;
+    }
+
+    /** It goes to a side: "LF sway the hips left". */
+    boolean sways() {
+        return verb.equals("sway") || verb.equals("bump");
+    }
+
+    /** A foot cannot step twice: "long step R with R" is a step to the right. */
+    boolean stepsWith(Foot foot) {
+        return isSideOf(foot)
+                && places.isEmpty()
+                && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
+    }
 }

@@ -16,7 +16,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /** Reads the counted lines of a dance into the sections of its parts and tags, one section after the other. */
 final class CountedLines {
@@ -83,7 +82,9 @@ final class CountedLines {
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
         decide(draft.leavesOutBefore(counts.get(0)));
-        facingBefore(line, group).ifPresent(said -> mark(said, line));
+        if (lastCount() > 0) {
+            SaidFacing.before(line, group.end()).ifPresent(said -> mark(said, line));
+        }
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
             behind(draft, group, counts, line);
@@ -107,31 +108,10 @@ final class CountedLines {
             return;
         }
         take(result, draft, line);
-        noWall(line, draft);
+        if (doubts.isEmpty() && degrees(draft) % QUARTER_DEGREES == 0) {
+            NoWalls.report(line, problems);
+        }
         draft.write(counts, line.number());
-    }
-
-    /** "Step forward (1) [9:00], side (2)": a facing behind counts belongs to what was danced on them. */
-    private Optional<SaidFacing> facingBefore(SheetLine line, CountGroup group) {
-        boolean first = FACING_FIRST
-                .matcher(line.text())
-                .region(group.end(), line.text().length())
-                .lookingAt();
-        return first && lastCount() > 0 ? SaidFacing.in(line.tokens()).stream().findFirst() : Optional.empty();
-    }
-
-    private static final Pattern FACING_FIRST = Pattern.compile("\\s*[\\[(]\\d{1,2}:\\d\\d[\\])]\\s*[,;.]");
-
-    /** A clock time that no turn of whole walls comes to. */
-    private void noWall(SheetLine line, SectionDraft draft) {
-        NoWalls.in(line.text())
-                .filter(clock -> doubts.isEmpty() && degrees(draft) % QUARTER_DEGREES == 0)
-                .ifPresent(clock -> problems.error(
-                        "wrong_clock",
-                        line.number(),
-                        clock.column(),
-                        "The sheet says " + clock.value() + " here, which is no wall.",
-                        "The walls are at 12:00, 3:00, 6:00 and 9:00."));
     }
 
     /** What the dance or its open tag turns up to the end of a draft. */

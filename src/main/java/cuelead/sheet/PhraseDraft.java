@@ -103,23 +103,6 @@ final class PhraseDraft {
         ways.add(way);
     }
 
-    /** The foot that is named already, named again: "RF forward diagonal right". */
-    boolean isSideOf(Foot foot) {
-        return !isFigure() && !feet.isEmpty() && feet.get(feet.size() - 1) == foot;
-    }
-
-    /** It goes to a side: "LF sway the hips left". */
-    boolean sways() {
-        return verb.equals("sway") || verb.equals("bump");
-    }
-
-    /** A foot cannot step twice: "long step R with R" is a step to the right. */
-    boolean stepsWith(Foot foot) {
-        return isSideOf(foot)
-                && places.isEmpty()
-                && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
-    }
-
     void part(String word) {
         part = word;
     }
@@ -139,9 +122,9 @@ final class PhraseDraft {
         return row.isEmpty() && MEANWHILE.contains(verb);
     }
 
-    /** It only tells how a foot is: "your right foot is free". */
-    void rests() {
-        told.add(Told.RESTS);
+    /** What a small word tells. */
+    void told(Told what) {
+        told.add(what);
     }
 
     void onto(Foot foot) {
@@ -270,10 +253,6 @@ final class PhraseDraft {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
     }
 
-    void bothFeet() {
-        told.add(Told.BOTH_FEET);
-    }
-
     String part() {
         return part;
     }
@@ -283,20 +262,8 @@ final class PhraseDraft {
         return meanings().swing();
     }
 
-    void ofBody() {
-        told.add(Told.OF_BODY);
-    }
-
-    void travels() {
-        told.add(Told.TRAVELS);
-    }
-
     Set<String> places() {
         return places;
-    }
-
-    void leads() {
-        told.add(Told.LEADS);
     }
 
     /** "Side, behind, side, cross (starting R)": the foot that begins the line. */

@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
 
@@ -49,7 +50,7 @@ final class SaidBeside {
             return true;
         }
         boolean knee = term.text().equals("knee") && draft.hasAction();
-        draft.ofBody();
+        draft.told(Told.OF_BODY);
         if (!knee) {
             terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
         }
