@@ -10,6 +10,9 @@ final class Continuation {
         if (row.kind() == LineKind.NOTE) {
             return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
         }
+        if (RepeatCall.isCounted(above.text()) && !beginsSmall(row.line())) {
+            return false;
+        }
         int alone = above.cost();
         int together = joined(above, row.line()).wholeCost();
         if (alone < STRAINED) {

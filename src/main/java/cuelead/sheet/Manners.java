@@ -3,6 +3,7 @@ package cuelead.sheet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Chooses the manners in which a sheet is written: each is tried on the whole sheet and kept only where the sheet then
@@ -33,7 +34,7 @@ final class Manners {
         if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
             return SheetLayout.laid(lines);
         }
-        return new Manners(plain(lines)).chosen();
+        return new Manners(lines).chosen();
     }
 
     /** What is plain by itself, in the usual words; each in the words of those before it. */
@@ -71,7 +72,11 @@ final class Manners {
     private Tried best;
 
     private Manners(List<SheetLine> lines) {
-        plain = tried(lines, Integer.MAX_VALUE);
+        Tried asWritten = tried(plain(lines), Integer.MAX_VALUE);
+        List<SheetLine> paragraphs = TornSentences.paragraphs(lines);
+        Optional<Tried> prose =
+                paragraphs.equals(lines) ? Optional.empty() : Optional.of(tried(plain(paragraphs), asWritten.cost()));
+        plain = prose.filter(other -> other.cost() < asWritten.cost()).orElse(asWritten);
         best = plain;
     }
 

@@ -2,6 +2,8 @@ package cuelead.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiPredicate;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -23,10 +25,26 @@ final class TornSentences {
 
     /** The same lines, each such sentence on one. */
     static List<SheetLine> joined(List<SheetLine> lines) {
+        return joined(lines, TornSentences::goesOn);
+    }
+
+    /**
+     * A sheet that is written in paragraphs, as a letter is: the same lines, each sentence on one, steps and all. The
+     * same list where most lines stand by themselves.
+     */
+    static List<SheetLine> paragraphs(List<SheetLine> lines) {
+        return isProse(lines)
+                ? joined(lines, (above, line) -> goesOn(above, line) || isTorn(above, line)).stream()
+                        .flatMap(line -> walls(line).stream())
+                        .toList()
+                : lines;
+    }
+
+    private static List<SheetLine> joined(List<SheetLine> lines, BiPredicate<SheetLine, SheetLine> goesOn) {
         List<SheetLine> joined = new ArrayList<>();
         for (SheetLine line : lines) {
             int last = joined.size() - 1;
-            if (last > 0 && goesOn(joined.get(last), line)) {
+            if (last > 0 && goesOn.test(joined.get(last), line)) {
                 joined.set(last, joined.get(last).and(line));
             } else {
                 joined.add(line);
@@ -34,6 +52,60 @@ final class TornSentences {
         }
         return joined;
     }
+
+    /** "Then you do it all again. After wall 3 there is a tag ...": what is told of a wall is a line of its own. */
+    private static List<SheetLine> walls(SheetLine line) {
+        Matcher end = SENTENCE.matcher(line.text());
+        while (WallNote.namesWall(line.tokens()) && end.find()) {
+            SheetLine before = line.part(0, end.start());
+            SheetLine behind = line.part(end.end(), line.text().length());
+            if (!WallNote.namesWall(before.tokens())) {
+                return List.of(before, behind);
+            }
+        }
+        return List.of(line);
+    }
+
+    private static final Pattern SENTENCE =
+            Pattern.compile("(?<=\\p{L}[.!?])\\s+(?=\\p{Lu}[^.!?]*\\b(?i:wall|time|round)\\b)");
+
+    /** Whether most lines of the sheet go on in the next: it is written in paragraphs, as a letter is. */
+    private static boolean isProse(List<SheetLine> lines) {
+        int torn = 0;
+        int pairs = 0;
+        for (int i = 1; i < lines.size(); i++) {
+            boolean pair = !lines.get(i - 1).isBlank() && !lines.get(i).isBlank();
+            pairs += pair ? 1 : 0;
+            torn += pair && isTorn(lines.get(i - 1), lines.get(i)) ? 1 : 0;
+        }
+        return torn >= FEWEST_TORN && torn * 2 > pairs;
+    }
+
+    private static final int FEWEST_TORN = 6;
+
+    /** A long line without a stop above one that begins small, or with the numbers that it lacks. */
+    private static boolean isTorn(SheetLine above, SheetLine line) {
+        if (above.isBlank() || line.isBlank() || OwnLines.isOwn(above) || OwnLines.isOwn(line)) {
+            return false;
+        }
+        char first = line.text().charAt(line.firstColumn() - 1);
+        boolean small = Character.isLowerCase(first)
+                && CountGroup.read(line.text()).isEmpty()
+                && LineKind.of(line) != LineKind.SECTION;
+        boolean numbers =
+                Scanner.isDigit(first) && COUNTING.matcher(above.text()).find();
+        boolean fraction = FRACTION.matcher(line.text()).find();
+        boolean ended = ENDED.matcher(above.text()).find()
+                && !LEADS.matcher(above.text()).find();
+        return above.text().strip().length() >= SHORTEST && !ended && (small || numbers || fraction);
+    }
+
+    private static final Pattern FRACTION = Pattern.compile("^\\s*[13]/[248]\\b");
+    /** "Counts 3&4:", whose steps come on the next line. */
+    private static final Pattern LEADS = Pattern.compile("\\d:\\s*$");
+
+    private static final Pattern COUNTING =
+            Pattern.compile("(?:\\b(?:counts?|beats?|on|for|to|and|through)|[-,&(])\\s*$", Pattern.CASE_INSENSITIVE);
 
     private static boolean goesOn(SheetLine above, SheetLine line) {
         if (above.isBlank() || line.isBlank() || OwnLines.isOwn(above) || OwnLines.isOwn(line)) {
@@ -44,7 +116,7 @@ final class TornSentences {
                 && (above.text().strip().length() >= SHORTEST
                         || OPEN.matcher(above.text()).find()
                         || isSplitLength(above.text(), line.text()));
-        return small && torn && !FACT.matcher(line.text()).matches() && (isTold(above) || isProse(above, line));
+        return small && torn && !FACT.matcher(line.text()).matches() && (isTold(above) || moveNobody(above, line));
     }
 
     /** "It has 32" above "counts and four walls". */
@@ -68,7 +140,7 @@ final class TornSentences {
     }
 
     /** Words that move nobody, on both lines. */
-    private static boolean isProse(SheetLine above, SheetLine line) {
+    private static boolean moveNobody(SheetLine above, SheetLine line) {
         return LineKind.of(above) == LineKind.OTHER
                 && LineKind.of(line) == LineKind.OTHER
                 && !DanceLine.isDanced(above.text())
