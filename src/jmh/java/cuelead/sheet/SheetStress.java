@@ -112,7 +112,13 @@ public final class SheetStress {
                 tell(sheet, String.format("%.1f ms", least));
             }
         } catch (RuntimeException | StackOverflowError broken) {
-            tell(sheet, broken + " at " + broken.getStackTrace()[0]);
+            tell(
+                    sheet,
+                    broken
+                            + Stream.of(broken.getStackTrace())
+                                    .findFirst()
+                                    .map(at -> " at " + at)
+                                    .orElse(""));
         }
     }
 
@@ -156,7 +162,7 @@ public final class SheetStress {
 
     /** Ends the program with the sheet in hand where a reading hangs. */
     private static final class Watch {
-        private static final long HANG_MILLISECONDS = 5_000;
+        private static final long HANG_MILLISECONDS = 30_000;
         private static final long LOOK_MILLISECONDS = 500;
 
         private volatile String sheet = "";

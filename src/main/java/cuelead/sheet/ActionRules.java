@@ -148,7 +148,11 @@ final class ActionRules {
         return is(has("place") ? Action.INPLACE : Action.STEP, where(Direction.PLACE));
     }
 
+    /** "Cross left toe over right": a toe that is only put there. */
     private Optional<Meaning> cross() {
+        if (part.equals("toe") && !has("behind")) {
+            return is(Action.TOE, Direction.OVER);
+        }
         return has("behind") ? is(Action.BEHIND, Direction.BEHIND) : is(Action.CROSS, Direction.OVER);
     }
 
@@ -194,7 +198,7 @@ final class ActionRules {
     private Optional<Meaning> body(String verb) {
         return switch (verb) {
             case "hold" -> is(Action.HOLD, Direction.NONE);
-            case "clap" -> is(Action.CLAP, Direction.NONE);
+            case "clap" -> has("down") && !part.isEmpty() ? dropped(part) : is(Action.CLAP, Direction.NONE);
             case "shimmy" -> is(Action.SHIMMY, Direction.NONE);
             case "dip" -> is(Action.DIP, Direction.NONE);
             case "hiproll" -> is(Action.HIPROLL, Direction.NONE);

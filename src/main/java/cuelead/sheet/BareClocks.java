@@ -39,7 +39,7 @@ final class BareClocks {
     static List<SheetLine> told(List<SheetLine> lines) {
         List<SheetLine> told = lines.stream().map(BareClocks::told).collect(Collectors.toCollection(ArrayList::new));
         if (areLast(told)) {
-            told.replaceAll(line -> isCounted(line) ? hour(line, LAST) : line);
+            told.replaceAll(line -> isCounted(line) ? hour(line, LAST) : isOfWall(line) ? hour(line, BRACKETED) : line);
         } else if (areLastOfAll(told)) {
             told.replaceAll(line -> isCounted(line) ? hour(line, LAST_WORD) : line);
         }
@@ -112,6 +112,13 @@ final class BareClocks {
     private static boolean endsOtherwise(SheetLine line) {
         return OTHER.matcher(line.text()).find() && !LAST.matcher(line.text()).find();
     }
+
+    /** "TAG: after the 4th wall [12]", on a sheet that tells its walls so. */
+    private static boolean isOfWall(SheetLine line) {
+        return !line.isBlank() && WallNote.namesWall(line.tokens());
+    }
+
+    private static final Pattern BRACKETED = Pattern.compile("[(\\[]\\s*(12|3|6|9)\\s*[)\\]]");
 
     /** Counts before the steps: a number behind them is none of them. */
     private static boolean isCounted(SheetLine line) {

@@ -32,8 +32,16 @@ final class BareCounts {
         return false;
     }
 
+    /** What is danced, or danced again: "Repeat beats 13-18" is none of these counts. */
     private static boolean isSteps(Row row) {
-        return row.kind() == LineKind.OTHER && DanceLine.isDanced(row.line().text());
+        String text = row.line().text();
+        return (row.kind() == LineKind.OTHER && DanceLine.isDanced(text)) || isRepeat(row);
+    }
+
+    private static boolean isRepeat(Row row) {
+        return row.kind() == LineKind.OTHER
+                && RepeatCall.read(row.line().text(), row.line().firstColumn() - 1)
+                        .isPresent();
     }
 
     private List<Row> joined() {

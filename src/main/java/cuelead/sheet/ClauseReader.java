@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Foot;
+import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.FigureNames.FigureName;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
@@ -66,7 +67,7 @@ final class ClauseReader {
     /** "And" parts two actions, but not a foot and what it does ("LF + 1/4 turn left"), and not two sides of one: "heels and toes", "hips right and left" are told later. */
     private boolean isLink() {
         boolean link = terms.at(Kind.LINK) && nameLeft.isEmpty();
-        if (link && draft.isOnlyFeet() && !beginsAction()) {
+        if (link && draft.shape().isOnlyFeet() && !beginsAction()) {
             terms.advance();
             return false;
         }
@@ -94,7 +95,7 @@ final class ClauseReader {
             case VERB -> verb(term);
             case STEPPING -> stepping();
             case LEADING -> {
-                draft.leads();
+                draft.told(Told.LEADS);
                 yield terms.advance();
             }
             case WITH -> with();
@@ -201,9 +202,10 @@ final class ClauseReader {
             draft.place("diag");
             return terms.advance();
         }
-        if (draft.stepsWith(foot)) {
+        if (draft.shape().stepsWith(foot)) {
             draft.place("side");
-        } else if (terms.behind(Kind.PLACE) && draft.isSideOf(foot)) {
+        } else if ((terms.behind(Kind.PLACE) || draft.shape().sways())
+                && draft.shape().isSideOf(foot)) {
             draft.towards(foot);
         } else {
             draft.foot(foot);
@@ -214,7 +216,7 @@ final class ClauseReader {
     private boolean part(Term term) {
         draft.part(term.meaning());
         if (term.text().endsWith("s")) {
-            draft.bothFeet();
+            draft.told(Told.BOTH_FEET);
         }
         return terms.advance();
     }
@@ -253,10 +255,10 @@ final class ClauseReader {
     /** "to right side", "to the R diagonal", "to left": the side is a direction here, no foot. */
     private boolean filler(Term term) {
         if (TRAVELS.contains(term.text()) && draft.isEmpty()) {
-            draft.travels();
+            draft.told(Told.TRAVELS);
         }
         if (STATES.contains(term.text())) {
-            draft.rests();
+            draft.told(Told.RESTS);
         }
         terms.advance();
         if (term.text().equals("off") && terms.at(Kind.FOOT)) {

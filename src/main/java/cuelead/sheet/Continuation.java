@@ -1,5 +1,7 @@
 package cuelead.sheet;
 
+import java.util.Optional;
+
 /** Whether a line without counts goes on from the count line above it, or leads to the counts at the end of the next. */
 final class Continuation {
     private Continuation() {}
@@ -8,8 +10,11 @@ final class Continuation {
         if (row.kind() == LineKind.NOTE) {
             return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
         }
-        int alone = LineFit.cost(above.text());
-        int together = LineFit.cost(joined(above, row.line()).text());
+        if (RepeatCall.isCounted(above.text()) && !beginsSmall(row.line())) {
+            return false;
+        }
+        int alone = above.cost();
+        int together = joined(above, row.line()).wholeCost();
         if (alone < STRAINED) {
             boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line());
             boolean broken = runsOn && !row.apart() && together < STRAINED;
@@ -18,6 +23,14 @@ final class Continuation {
         boolean better = together < alone;
         boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
         return better || (neither && (endsOpen(above.text()) || beginsSmall(row.line())));
+    }
+
+    /** The line above with these words, where it fills its counts with them and not without them. */
+    static Optional<LaidLine> completed(LaidLine above, SheetLine words) {
+        if (words.isBlank() || above.fits()) {
+            return Optional.empty();
+        }
+        return Optional.of(joined(above, words)).filter(LaidLine::fits);
     }
 
     /** Above this a touch or a kick would be held over several counts. */
@@ -93,7 +106,7 @@ final class Continuation {
         LaidLine first = LaidRow.line(below, below.counted().get(0));
         return below.counted().size() == 1
                 && DanceLine.isDanced(row.line().text())
-                && LineFit.cost(led(row.line(), first).text()) < LineFit.cost(first.text());
+                && led(row.line(), first).cost() < first.cost();
     }
 
     /** The counts of the laid line, then the line above, then the rest of the laid one. */

@@ -82,6 +82,9 @@ final class CountedLines {
         SectionDraft draft = section.orElseThrow();
         List<Count> counts = draft.local(group.counts(), tags.hasSections() ? tags.counts() : parts.counts());
         decide(draft.leavesOutBefore(counts.get(0)));
+        if (lastCount() > 0) {
+            SaidFacing.before(line, group.end()).ifPresent(said -> mark(said, line));
+        }
         boolean behind = counts.stream().anyMatch(draft::isBehind);
         if (behind) {
             behind(draft, group, counts, line);
@@ -105,20 +108,10 @@ final class CountedLines {
             return;
         }
         take(result, draft, line);
-        noWall(line, draft);
+        if (doubts.isEmpty() && degrees(draft) % QUARTER_DEGREES == 0) {
+            NoWalls.report(line, problems);
+        }
         draft.write(counts, line.number());
-    }
-
-    /** A clock time that no turn of whole walls comes to. */
-    private void noWall(SheetLine line, SectionDraft draft) {
-        NoWalls.in(line.text())
-                .filter(clock -> doubts.isEmpty() && degrees(draft) % QUARTER_DEGREES == 0)
-                .ifPresent(clock -> problems.error(
-                        "wrong_clock",
-                        line.number(),
-                        clock.column(),
-                        "The sheet says " + clock.value() + " here, which is no wall.",
-                        "The walls are at 12:00, 3:00, 6:00 and 9:00."));
     }
 
     /** What the dance or its open tag turns up to the end of a draft. */

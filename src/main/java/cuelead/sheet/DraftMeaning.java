@@ -103,8 +103,9 @@ record DraftMeaning(
             foot = towards;
         }
         Direction direction = towards.or(() -> feet.stream().findFirst())
+                .or(() -> sideways ? onto : Optional.empty())
                 .flatMap(side -> lateral(action, side))
-                .filter(side -> !GOES.contains(meaning.direction()))
+                .filter(side -> !GOES.contains(meaning.direction()) || (onto.isPresent() && feet.isEmpty()))
                 .orElse(meaning.direction());
         boolean noFoot = ActionRules.needsNoFoot(action);
         ActionCall call =

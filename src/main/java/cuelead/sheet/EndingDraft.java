@@ -5,6 +5,7 @@ import cuelead.dance.EndingClaim;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /**
  * The ending while it is read: the line that tells of it, and its steps, which stand in that line or, with counts, below
@@ -13,6 +14,10 @@ import java.util.OptionalInt;
 final class EndingDraft {
     private final CountedLines lines;
     private final TagReader tags;
+
+    /** "Dance the first 16 counts, then ...": so much of its wall comes before it. */
+    private static final Pattern FIRST_COUNTS =
+            Pattern.compile("\\bfirst \\d{1,3} (?:counts?|beats?|cts?)\\b", Pattern.CASE_INSENSITIVE);
 
     private Optional<SheetLine> told = Optional.empty();
     /** The count behind which it comes. */
@@ -34,7 +39,9 @@ final class EndingDraft {
         Optional<SheetLine> changed = StepChange.read(line).flatMap(change -> change.asLine(line));
         place = changed.isPresent()
                 ? OptionalInt.of(before(note) + firstOf(changed.get()) - 1)
-                : note.placeOfTag(lines.starts());
+                : FIRST_COUNTS.matcher(line.text()).find()
+                        ? note.place(lines.starts())
+                        : note.placeOfTag(lines.starts());
         tags.openEnding(line);
         lines.open("", line.number(), changed.isPresent() ? firstOf(changed.get()) - 1 : place.orElse(0), 0);
         changed.or(() -> EndingSteps.in(line)).ifPresent(lines::counts);

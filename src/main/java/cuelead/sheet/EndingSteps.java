@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The steps of an ending that stand in the sentence that tells of it: "on wall 9 dance to count 14, then step R forward,
@@ -12,8 +13,9 @@ import java.util.Set;
  * and counts is none.
  */
 final class EndingSteps {
-    private static final Set<String> TELLING =
-            Set.of("wall", "walls", "count", "counts", "music", "song", "track", "dance", "section", "facing", "face");
+    private static final Set<String> TELLING = Set.of(
+            "wall", "walls", "count", "counts", "music", "song", "track", "dance", "section", "facing", "face", "which",
+            "brings", "bring", "puts", "takes");
     private static final String STOPS = ":;,.!-\u2013\u2014()";
     /** Of a sentence; a longer one is told, not danced. */
     private static final int MOST_WORDS = 40;
@@ -34,7 +36,7 @@ final class EndingSteps {
                 Optional<SheetLine> counted =
                         areSteps(steps) ? Optional.of(counted(line, start, steps)) : Optional.empty();
                 if (counted.filter(EndingSteps::isRightAsItIs).isPresent()) {
-                    return counted;
+                    return counted.map(EndingSteps::withoutClocks);
                 }
             }
         }
@@ -98,6 +100,15 @@ final class EndingSteps {
         String before = " ".repeat(Math.max(0, start - counts.length()));
         return new SheetLine(line.number(), before + counts + steps);
     }
+
+    /** Where the dancers face there is a claim about the ending, and no mark among its steps. */
+    private static SheetLine withoutClocks(SheetLine steps) {
+        String text = CLOCK.matcher(steps.text())
+                .replaceAll(clock -> " ".repeat(clock.group().length()));
+        return new SheetLine(steps.number(), text);
+    }
+
+    private static final Pattern CLOCK = Pattern.compile("\\d{1,2}[:.]\\d\\d");
 
     /** The fewest whole counts that the steps fill as they are; else what their figures take by themselves. */
     private static String counts(String steps) {

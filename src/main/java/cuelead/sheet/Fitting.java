@@ -273,7 +273,7 @@ final class Fitting {
             return;
         }
         if (call.action() == Action.CLAP && index > 0) {
-            options.add(new Option(0, 0, 3));
+            options.add(new Option(0, 0, phrase.joint() == Phrase.Joint.PARTED ? 4 : 3));
         }
         if (call.transfer() == Transfer.NONE && phrase.duration().isEmpty()) {
             for (int size = phrase.repeats() + 1; size <= counts; size++) {

@@ -44,7 +44,7 @@ record HeadInFront(int from, int to, Row row) {
     }
 
     private static int cost(Row row, CountPlaces.Counted counted) {
-        return LineFit.cost(LaidRow.line(row, counted).text());
+        return LaidRow.line(row, counted).cost();
     }
 
     /** Index behind the mark that parts heading and steps here; 0 where there is none. */

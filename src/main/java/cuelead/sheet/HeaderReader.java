@@ -30,6 +30,8 @@ final class HeaderReader {
             Stream.of(COUNT_UNITS, SECONDS, BARS).flatMap(Set::stream).collect(Collectors.toUnmodifiableSet());
     private static final int LONGEST_INTRO = 999;
 
+    private static final Origins.Place NOWHERE = new Origins.Place(0, 0);
+
     private final Problems problems;
     private String title = "";
     private OptionalInt counts = OptionalInt.empty();
@@ -39,9 +41,9 @@ final class HeaderReader {
     private Optional<CountOne> countOne = Optional.empty();
     private Optional<Foot> startWeight = Optional.empty();
     private boolean waltz;
-    private int countsLine;
-    private int wallsLine;
-    private int weightLine;
+    private Origins.Place countsAt = NOWHERE;
+    private Origins.Place wallsAt = NOWHERE;
+    private Origins.Place weightAt = NOWHERE;
     private SheetLine line = new SheetLine(0, "");
 
     HeaderReader(Problems problems) {
@@ -156,7 +158,7 @@ final class HeaderReader {
         OptionalInt number = counts.isEmpty() ? tokens.bareNumberFirst() : OptionalInt.empty();
         if (number.isPresent()) {
             counts = number;
-            countsLine = line.number();
+            countsAt = line.at(tokens.taken() - 1);
         }
         return number.isPresent();
     }
@@ -164,10 +166,10 @@ final class HeaderReader {
     private boolean counts(HeaderTokens tokens) {
         boolean walls = tokens.holds("wall") || tokens.holds("walls");
         OptionalInt number = tokens.numberBefore(walls ? Set.of("c", "beats") : Set.of("c"));
-        number = number.isPresent() ? number : tokens.numberAround(Set.of("count", "counts", "ct", "cts"));
+        number = number.isPresent() ? number : tokens.lengthAround(Set.of("count", "counts", "ct", "cts"));
         if (number.isPresent() && counts.isEmpty()) {
             counts = number;
-            countsLine = line.number();
+            countsAt = line.at(tokens.taken() - 1);
         }
         return number.isPresent();
     }
@@ -176,7 +178,7 @@ final class HeaderReader {
         OptionalInt number = tokens.numberAround(Set.of("wall", "walls", "w"));
         if (number.isPresent() && walls.isEmpty()) {
             walls = number;
-            wallsLine = line.number();
+            wallsAt = line.at(tokens.taken() - 1);
         }
         return number.isPresent();
     }
@@ -197,7 +199,7 @@ final class HeaderReader {
         Optional<Foot> found = on.or(() -> first.map(Foot::other));
         if (found.isPresent() && startWeight.isEmpty()) {
             startWeight = found;
-            weightLine = line.number();
+            weightAt = line.at(tokens.taken() - 1);
         }
         return found.isPresent();
     }
@@ -219,16 +221,19 @@ final class HeaderReader {
         return counts;
     }
 
-    int countsLine() {
-        return countsLine;
+    /** Where it states it, in the lines that it read; line 0 where it does not. */
+    Origins.Place countsAt() {
+        return countsAt;
     }
 
-    int wallsLine() {
-        return wallsLine;
+    /** Where it states it, in the lines that it read; line 0 where it does not. */
+    Origins.Place wallsAt() {
+        return wallsAt;
     }
 
-    int weightLine() {
-        return weightLine;
+    /** Where it states it, in the lines that it read; line 0 where it does not. */
+    Origins.Place weightAt() {
+        return weightAt;
     }
 
     Header header(Metre metre, Weight weight, OwnLines own) {

@@ -17,7 +17,7 @@ final class HeaderTitle {
     }
 
     private static final Pattern TITLE_FACTS =
-            Pattern.compile("\\b\\d{1,3}[- ]?(walls?|counts?|cts?)\\b", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("\\b\\d{1,3}[- ]?(walls?|counts?|cts?|[cw](?=\\s*[/|,;.]))\\b", Pattern.CASE_INSENSITIVE);
 
     static String of(String text) {
         String title = text.strip();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A header line's tokens with a place in them; each method takes its pattern where it stands, or nothing. */
 final class HeaderTokens {
@@ -17,11 +18,22 @@ final class HeaderTokens {
             "and", "from", "in", "before", "after", "then", "start", "starts", "starting", "begin", "on", "with");
 
     private final List<Token> tokens;
+    private final Set<String> words;
     private int at;
+    private int taken = 1;
 
     HeaderTokens(List<Token> tokens) {
         this.tokens = SpelledNumbers.asNumbers(
                 tokens.stream().filter(token -> !token.is(Kind.MARK)).toList());
+        words = this.tokens.stream()
+                .filter(token -> token.is(Kind.WORD))
+                .map(Token::text)
+                .collect(Collectors.toUnmodifiableSet());
+    }
+
+    /** 1-based column of the number or foot that was taken last. */
+    int taken() {
+        return taken;
     }
 
     boolean atEnd() {
@@ -33,7 +45,7 @@ final class HeaderTokens {
     }
 
     boolean holds(String word) {
-        return tokens.stream().anyMatch(token -> token.isWord(word));
+        return words.contains(word);
     }
 
     boolean startsWith(Set<String> words) {
@@ -63,8 +75,7 @@ final class HeaderTokens {
 
     /** A number at the head of the line, parted from what follows, on a line that tells of walls. */
     OptionalInt bareNumberFirst() {
-        boolean walls =
-                tokens.stream().anyMatch(token -> token.isWord("w") || token.isWord("wall") || token.isWord("walls"));
+        boolean walls = holds("w") || holds("wall") || holds("walls");
         boolean bare =
                 at == 0 && isNumber(0) && tokens.size() > 1 && tokens.get(1).is(Kind.SEPARATOR);
         return walls && bare ? take(0, 1) : OptionalInt.empty();
@@ -110,6 +121,25 @@ final class HeaderTokens {
         return isNumber(at) && isOneOf(at + 1, unit) ? take(at, at + 2) : OptionalInt.empty();
     }
 
+    /**
+     * "32 count", "Count: 32": a length where it is that of the whole dance, not "the first 16 counts", "8 counts after the
+     * drums", "Count 8 beats in".
+     */
+    OptionalInt lengthAround(Set<String> unit) {
+        boolean before = isNumber(at) && isOneOf(at + 1, unit);
+        boolean part = before && (isOneOf(at - 1, PART_BEFORE) || isOneOf(at + 2, PART_BEHIND));
+        boolean keyed = isOneOf(at, unit)
+                && at + 1 < tokens.size()
+                && tokens.get(at + 1).is(Kind.SEPARATOR);
+        boolean counting = isOneOf(at, unit) && !keyed && isNumber(at + 1) && isOneOf(at + 2, unit);
+        return part || counting ? OptionalInt.empty() : numberAround(unit);
+    }
+
+    private static final Set<String> PART_BEFORE = Set.of(
+            "first", "last", "next", "after", "before", "every", "each", "extra", "another", "further", "additional");
+    private static final Set<String> PART_BEHIND =
+            Set.of("in", "intro", "before", "after", "from", "later", "tag", "bridge");
+
     /** "32 count", "4-wall", "Count: 32", "Walls 4" */
     OptionalInt numberAround(Set<String> unit) {
         if (isNumber(at) && isOneOf(at + 1, unit)) {
@@ -153,6 +183,7 @@ final class HeaderTokens {
                 : isOneOf(foot, Set.of("right", "r", "rf")) ? Optional.of(Foot.RIGHT) : Optional.empty();
         if (side.isPresent()) {
             at = foot + 1;
+            taken = tokens.get(foot).column();
         }
         return side;
     }
@@ -168,6 +199,7 @@ final class HeaderTokens {
 
     private OptionalInt take(int number, int end) {
         at = end;
+        taken = tokens.get(number).column();
         return OptionalInt.of(Integer.parseInt(tokens.get(number).text()));
     }
 
@@ -178,7 +210,8 @@ final class HeaderTokens {
     }
 
     private boolean isOneOf(int index, Set<String> words) {
-        return index < tokens.size()
+        return index >= 0
+                && index < tokens.size()
                 && tokens.get(index).is(Kind.WORD)
                 && words.contains(tokens.get(index).text());
     }

@@ -8,6 +8,8 @@ import java.util.regex.Pattern;
 /** Other words for the facts of a header: "32/4/Beginner", "Lead-in: 16", "Intro: 2 x 8", "104 beats per minute". */
 final class HeaderWords {
     private static final int FLAGS = Pattern.CASE_INSENSITIVE;
+    private static final String SPELLED =
+            "four|eight|twelve|sixteen|twenty[- ]four|thirty[- ]two|forty[- ]eight|sixty[- ]four";
     private static final List<Map.Entry<Pattern, String>> USUAL = List.of(
             Map.entry(
                     Pattern.compile("^\\W*(?:dance(?: name)?|name(?: of (?:the )?dance)?)\\s*[:=]\\s*(?=\\S)", FLAGS),
@@ -17,13 +19,24 @@ final class HeaderWords {
                             "\\b(?:music tempo|tempo|speed|beats per minute|mm)\\s*[:=]?\\s*(?=\\d{2,3}\\s*(?:[,;|.]|$))",
                             FLAGS),
                     "BPM: "),
-            Map.entry(Pattern.compile("(?<=\\d)\\s*beats (?:per|a) minute\\b", FLAGS), " bpm"),
             Map.entry(
                     Pattern.compile(
-                            "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats)\\b(?!\\s*(?:a|per)\\b)", FLAGS),
+                            "(?<=\\d)\\s*beats? (?:per|a|each|(?:to|in) (?:the|a|every|one)) (?:minute|min)\\b", FLAGS),
+                    " bpm"),
+            Map.entry(
+                    Pattern.compile(
+                            "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats?)\\b(?!\\s*(?:a|per|each|to|in (?:the|a))\\b)",
+                            FLAGS),
                     " counts"),
+            Map.entry(Pattern.compile("(?<=[/|,;] )(\\d{1,3}) in(?=\\s*(?:[,;/|.]|$))", FLAGS), "Intro $1"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
             Map.entry(Pattern.compile("\\b(?:in|enter) (?:on|after)\\s+(?=\\d{1,3}\\b)", FLAGS), "Intro "),
+            Map.entry(
+                    Pattern.compile(
+                            "\\b(?:wait|hold|leave|skip|let|listen|ignore|allow|miss)\\b[^.;:,\\d]{0,40}?(?=\\b(?:\\d{1,3}|"
+                                    + SPELLED + ")[- ](?:counts?|beats?)\\b)",
+                            FLAGS),
+                    "Intro "),
             Map.entry(
                     Pattern.compile("(?<=\\d)\\s*(?:counts?|beats?) in\\b(?!\\s*(?:the|each|a|every|all))", FLAGS),
                     " count intro"));
@@ -43,7 +56,10 @@ final class HeaderWords {
         SheetLine usual = line;
         for (Map.Entry<Pattern, String> words : USUAL) {
             Matcher found = words.getKey().matcher(usual.text());
-            usual = found.find() ? usual.with(found.start(), found.end(), words.getValue()) : usual;
+            if (found.find()) {
+                String told = words.getValue().replace("$1", found.groupCount() > 0 ? found.group(1) : "");
+                usual = usual.with(found.start(), found.end(), told);
+            }
         }
         Matcher bare = BARE.matcher(usual.text());
         if (bare.find()) {

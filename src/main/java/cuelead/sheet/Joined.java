@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
+import cuelead.dance.Foot;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.Joint;
 import java.util.ArrayList;
@@ -44,9 +45,10 @@ final class Joined {
         ActionCall one = first.action().get();
         ActionCall other = second.action().get();
         if (second.joint() == Joint.PARTED) {
-            return TRAILS.contains(other.action())
+            boolean trails = TRAILS.contains(other.action())
                     && one.transfer().takesWeight()
                     && !other.foot().equals(one.foot());
+            return trails || goesAlong(one, other);
         }
         if (one.isBareTurn() || other.isBareTurn()) {
             return false;
@@ -57,6 +59,15 @@ final class Joined {
             return BESIDE.contains(other.action());
         }
         return BESIDE.contains(other.action()) || ALONG.contains(other.action()) || (sameFoot && isOneStep(one, other));
+    }
+
+    /** "RF step to the side, sway the hips right": with the foot that steps. */
+    private static boolean goesAlong(ActionCall one, ActionCall other) {
+        boolean hips = other.action() == Action.SWAY || other.action() == Action.BUMP;
+        return hips
+                && one.transfer().takesWeight()
+                && other.foot().isPresent()
+                && other.foot().equals(one.foot());
     }
 
     /** "Recover crossing over": one step that is described twice. */
@@ -83,7 +94,11 @@ final class Joined {
         Optional<Phrase.TurnCall> turn = one.turn().or(other::turn);
         boolean plainStep = one.action() == Action.STEP || one.action() == Action.INPLACE;
         if (plainStep && one.direction() != Direction.FWD && other.action() == Action.SWAY) {
-            return new ActionCall(one.foot().or(other::foot), Action.SWAY, other.direction(), turn, other.transfer());
+            Optional<Foot> foot = one.foot().or(other::foot);
+            Direction way = foot.flatMap(side -> DraftMeaning.lateral(Action.SWAY, side))
+                    .filter(side -> other.direction() == Direction.NONE)
+                    .orElse(other.direction());
+            return new ActionCall(foot, Action.SWAY, way, turn, other.transfer());
         }
         boolean placed = one.direction() != Direction.PLACE && one.direction() != Direction.NONE;
         boolean described = isOneStep(one, other) && !placed && one.action() != Action.RECOVER;

@@ -53,6 +53,30 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
         return new LaidLine(text.substring(0, from) + words + text.substring(to), kind, moved);
     }
 
+    /** How far its figures must be stretched to fill its counts, as {@link LineFit#cost}. */
+    int cost() {
+        return tried().cost(text);
+    }
+
+    /** The same for all that stands behind the counts. */
+    int wholeCost() {
+        return tried().wholeCost(text);
+    }
+
+    boolean fits() {
+        return cost() < LineFit.IMPOSSIBLE;
+    }
+
+    /** As it is read when this layout is chosen. */
+    SheetLine asRead() {
+        SheetLine line = tried().read(text);
+        return kind.map(line::as).orElse(line);
+    }
+
+    private TriedLines tried() {
+        return pieces.get(0).line().tried();
+    }
+
     Origins.Place origin(int column) {
         Piece piece = pieces.get(0);
         for (Piece next : pieces) {

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Count;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -26,27 +27,40 @@ final class LayoutFit {
 
     /** 0 where all lines fit. */
     static int cost(SheetLayout.Laid laid) {
+        return cost(laid, Integer.MAX_VALUE);
+    }
+
+    /** The same, told exactly up to a limit; beyond it, only that it is beyond. */
+    static int cost(SheetLayout.Laid laid, int limit) {
         LayoutFit fit = new LayoutFit();
         HeaderReader header = new HeaderReader(Problems.unheard());
-        for (int i = 0; i < laid.lines().size(); i++) {
-            SheetLine line = asRead(laid.lines().get(i));
+        for (int i = 0; i < laid.lines().size() && fit.cost <= limit; i++) {
+            LaidLine line = laid.lines().get(i);
             if (i < laid.header()) {
-                header.read(line);
+                header.read(line.asRead());
             } else {
                 fit.add(line);
             }
         }
-        return fit.total(header.counts());
+        return fit.cost > limit ? fit.cost : fit.total(header.counts());
     }
 
-    private static SheetLine asRead(LaidLine laid) {
-        SheetLine line = new SheetLine(1, laid.text());
-        return laid.kind().map(line::as).orElse(line);
+    /** Whether far more lines fill their counts than do not: then they are counts, and what does not fit is a mistake. */
+    static boolean isMostlyCounted(SheetLayout.Laid laid) {
+        List<LaidLine> counted = laid.lines().stream()
+                .skip(laid.header())
+                .filter(line -> LineKind.of(line.asRead()) == LineKind.COUNTS)
+                .toList();
+        long fitting = counted.stream().filter(LaidLine::fits).count();
+        return fitting >= FEWEST_COUNTED && fitting > (counted.size() - fitting) * 2;
     }
 
-    private void add(SheetLine line) {
+    private static final int FEWEST_COUNTED = 6;
+
+    private void add(LaidLine laid) {
+        SheetLine line = laid.asRead();
         switch (LineKind.of(line)) {
-            case COUNTS -> counts(line);
+            case COUNTS -> counts(laid);
             case OTHER -> cost += DanceLine.mayBeDanced(line) ? MISFIT : 0;
             case SECTION -> section(line);
             case TAG -> inTag = true;
@@ -65,14 +79,13 @@ final class LayoutFit {
                 .orElse(last);
     }
 
-    private void counts(SheetLine line) {
+    private void counts(LaidLine line) {
         CountGroup group = CountGroup.read(line.text()).orElseThrow();
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
-        boolean repeat = RepeatCall.read(line.text(), group.end()).isPresent();
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
-        boolean fits = LineFit.fits(line.text()) && !Lengths.contradict(line.text(), whole);
-        cost += repeat || fits ? 0 : MISFIT;
+        boolean fits = line.fits() && !Lengths.contradict(line.text(), whole);
+        cost += fits || RepeatCall.read(line.text(), group.end()).isPresent() ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
         over = group.runsOver(EIGHT) || group.runsOver(SIX);

@@ -15,6 +15,28 @@ final class LineFit {
 
     /** How far its figures must be stretched; {@link #IMPOSSIBLE} where it does not fit. */
     static int cost(String line) {
+        int whole = wholeCost(line);
+        return whole < IMPOSSIBLE
+                ? whole
+                : onlyDanced(line).map(LineFit::wholeCost).orElse(IMPOSSIBLE);
+    }
+
+    /** Whether all that stands behind the counts fills them. */
+    static boolean fitsWhole(String line) {
+        return wholeCost(line) < IMPOSSIBLE;
+    }
+
+    /** The line without what is only said in it, as long as before; the line itself where nothing is. */
+    static String danced(String line) {
+        return fitsWhole(line) ? line : onlyDanced(line).orElse(line);
+    }
+
+    private static Optional<String> onlyDanced(String line) {
+        return CountGroup.read(line).flatMap(group -> SaidBehind.left(line, group.end()));
+    }
+
+    /** The same for all that stands behind the counts. */
+    static int wholeCost(String line) {
         Optional<CountGroup> group = CountGroup.read(line);
         if (group.isEmpty()) {
             return IMPOSSIBLE;

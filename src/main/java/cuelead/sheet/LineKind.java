@@ -205,8 +205,11 @@ enum LineKind {
         boolean repeat = !words.isEmpty() && words.get(0).text().equals("repeat") && has(line, Set.of("dance"));
         boolean again = words.stream().anyMatch(token -> token.text().equals("again"));
         boolean told = repeat || (again && DanceLine.movesNothing(line.text()));
-        boolean part = has(line, PARTS) || WallNote.namesWall(line.tokens()) || RepeatCall.isCounted(line.text());
-        return told && words.size() <= LONGEST_AGAIN && !part;
+        return told
+                && words.size() <= LONGEST_AGAIN
+                && !has(line, PARTS)
+                && !WallNote.namesWall(line.tokens())
+                && !RepeatCall.isCounted(line.text());
     }
 
     private static final int LONGEST_AGAIN = 9;

@@ -52,7 +52,7 @@ final class LoneAnd {
                 .add(",", row.line(), and.get().from())
                 .add(row.line(), and.get().from(), and.get().to())
                 .line();
-        boolean alone = LineFit.fits(above.text());
-        return alone && LineFit.fits(joined.text()) ? Optional.of(joined) : Optional.empty();
+        boolean alone = above.fits();
+        return alone && joined.fits() ? Optional.of(joined) : Optional.empty();
     }
 }

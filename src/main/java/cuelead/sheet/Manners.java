@@ -1,84 +1,118 @@
 package cuelead.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Chooses the manners in which a sheet is written: each is tried on the whole sheet and kept only where the sheet then
  * makes far more sense, so that a mistake of the author's is told and not explained away.
  */
 final class Manners {
-    private static final List<Manner> TRIED = List.of(
+    private static final List<Manner> OF_COUNTS = List.of(
             new SpokenCounts(),
             new DigitRuns(),
             new NumberedHeadings(),
+            new Paragraphs(),
+            new Paragraphs().then(new Lengths()),
+            new SideBySide());
+    /** Where no counts are written, or they are none. */
+    private static final List<Manner> OF_LENGTHS = List.of(
             new NumberedSteps().then(new Lengths()),
             new NumberedSteps().then(new RunningTotals()),
-            new SideBySide(),
             new Lengths(),
             new RunningTotals(),
             new ListNumbers().then(new Lengths()),
-            new ListNumbers().then(new RunningTotals()),
-            new Paragraphs(),
-            new Paragraphs().then(new Lengths()));
+            new ListNumbers().then(new RunningTotals()));
+
     private static final int LONGEST_LINE = 2000;
     /** Two or three lines that do not fit are mistakes. */
     private static final int LEAST_GAIN = 14;
-
-    private Manners() {}
 
     static SheetLayout.Laid chosen(List<SheetLine> lines) {
         if (lines.stream().anyMatch(line -> line.text().length() > LONGEST_LINE)) {
             return SheetLayout.laid(lines);
         }
-        List<SheetLine> best = plain(lines);
-        Chosen chosen = new Chosen(best);
-        int cost = chosen.cost;
-        for (Manner manner : TRIED) {
-            if (chosen.cost >= LEAST_GAIN) {
-                boolean changed = !chosen.lines.equals(best);
-                chosen.consider(manner.usual(chosen.lines), chosen.cost);
-                if (changed) {
-                    chosen.consider(manner.usual(best), cost);
-                }
-            }
-        }
-        return chosen.laid;
+        return new Manners(lines).chosen();
     }
 
-    /** What is plain by itself, in the usual words. */
+    /** What is plain by itself, in the usual words; each in the words of those before it. */
+    private static final List<Manner> PLAIN = List.of(
+            ChatStamps::left,
+            TextTable::steps,
+            TornSentences::joined,
+            ShortTerms::spelled,
+            Dictated::parted,
+            CountsAbove::paired,
+            LetterTitle::first,
+            SpelledSections::parted,
+            BareClocks::told,
+            lines -> new SpokenCounts().isPlain(lines) ? new SpokenCounts().usual(lines) : lines,
+            CountOpeners::left,
+            ListedCounts::joined,
+            JoinedCounts::where,
+            NumberedRanges::bracketed,
+            NumberedSteps::counted,
+            PhrasedWords::usual,
+            new NamedParts());
+
     private static List<SheetLine> plain(List<SheetLine> lines) {
-        List<SheetLine> clocks =
-                BareClocks.told(SpelledSections.parted(LetterTitle.first(CountsAbove.paired(ChatStamps.left(lines)))));
-        SpokenCounts spoken = new SpokenCounts();
-        List<SheetLine> figures = spoken.isPlain(clocks) ? spoken.usual(clocks) : clocks;
-        List<SheetLine> counted = NumberedSteps.counted(
-                NumberedRanges.bracketed(JoinedCounts.where(ListedCounts.joined(CountOpeners.left(figures)))));
-        return new NamedParts().usual(PhrasedWords.usual(counted));
+        List<SheetLine> plain = lines;
+        for (Manner manner : PLAIN) {
+            plain = manner.usual(plain);
+        }
+        return plain;
     }
 
-    /** What makes most sense so far. */
-    private static final class Chosen {
-        private List<SheetLine> lines;
-        private SheetLayout.Laid laid;
-        private int cost;
+    /** Each way to write the lines is laid out once, however many manners come to it. */
+    private final Map<List<SheetLine>, SheetLayout.Laid> laid = new HashMap<>();
 
-        Chosen(List<SheetLine> lines) {
-            this.lines = lines;
-            this.laid = SheetLayout.laid(lines);
-            this.cost = LayoutFit.cost(laid);
+    private final Tried plain;
+    private Tried best;
+
+    private Manners(List<SheetLine> lines) {
+        Tried asWritten = tried(plain(lines), Integer.MAX_VALUE);
+        List<SheetLine> paragraphs = TornSentences.paragraphs(lines);
+        Optional<Tried> prose =
+                paragraphs.equals(lines) ? Optional.empty() : Optional.of(tried(plain(paragraphs), asWritten.cost()));
+        plain = prose.filter(other -> other.cost() < asWritten.cost()).orElse(asWritten);
+        best = plain;
+    }
+
+    private SheetLayout.Laid chosen() {
+        OF_COUNTS.forEach(this::consider);
+        if (!LayoutFit.isMostlyCounted(best.laid())) {
+            OF_LENGTHS.forEach(this::consider);
         }
+        return best.laid();
+    }
 
-        /** Takes these lines where they make far more sense than what costs so much. */
-        void consider(List<SheetLine> usual, int than) {
-            if (usual.equals(lines)) {
-                return;
+    private void consider(Manner manner) {
+        if (best.cost() >= LEAST_GAIN) {
+            Tried before = best;
+            consider(manner, best);
+            if (!before.lines().equals(plain.lines())) {
+                consider(manner, plain);
             }
-            Chosen other = new Chosen(usual);
-            if (other.cost < cost && other.cost * 2 <= than && than - other.cost >= LEAST_GAIN) {
-                lines = usual;
-                laid = other.laid;
-                cost = other.cost;
-            }
+        }
+    }
+
+    /** A way to write the lines, and how little sense it makes. */
+    private record Tried(List<SheetLine> lines, SheetLayout.Laid laid, int cost) {}
+
+    private Tried tried(List<SheetLine> lines, int limit) {
+        SheetLayout.Laid layout = laid.computeIfAbsent(lines, SheetLayout::laid);
+        return new Tried(lines, layout, LayoutFit.cost(layout, limit));
+    }
+
+    /** Takes a manner where the lines then make far more sense than those that it is tried on. */
+    private void consider(Manner manner, Tried from) {
+        List<SheetLine> usual = manner.usual(from.lines());
+        int limit = Math.min(best.cost() - 1, Math.min(from.cost() / 2, from.cost() - LEAST_GAIN));
+        if (!usual.equals(best.lines()) && !usual.equals(plain.lines())) {
+            Tried other = tried(usual, limit);
+            best = other.cost() <= limit ? other : best;
         }
     }
 }

@@ -52,7 +52,7 @@ final class Merged {
 
     private boolean fits(int from, int to) {
         return line(from, to)
-                .filter(line -> LineFit.fits(line.text()) || (to == from + 1 && RepeatCall.isCounted(line.text())))
+                .filter(line -> line.fits() || (to == from + 1 && RepeatCall.isCounted(line.text())))
                 .isPresent();
     }
 

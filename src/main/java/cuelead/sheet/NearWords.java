@@ -3,9 +3,11 @@ package cuelead.sheet;
 import cuelead.sheet.Vocabulary.Meaning;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The known words that a mistyped one is near to. */
 final class NearWords {
@@ -15,9 +17,15 @@ final class NearWords {
     private static final int LONG = 8;
 
     private final Map<String, Meaning> meanings;
+    /** Words without a space that may be mistyped, by their first letter. */
+    private final Map<Character, List<String>> byLetter;
 
+    /** {@code meanings} must be complete. */
     NearWords(Map<String, Meaning> meanings) {
-        this.meanings = meanings;
+        this.meanings = Map.copyOf(meanings);
+        this.byLetter = meanings.keySet().stream()
+                .filter(known -> known.length() >= SHORTEST && known.indexOf(' ') < 0)
+                .collect(Collectors.groupingBy(known -> known.charAt(0)));
     }
 
     /**
@@ -50,12 +58,13 @@ final class NearWords {
         for (int slips = 1; slips <= (word.length() >= LONG ? 2 : 1); slips++) {
             Set<Meaning> found = new HashSet<>();
             Optional<String> near = Optional.empty();
-            for (Map.Entry<String, Meaning> known : meanings.entrySet()) {
-                boolean small = known.getValue().kind() == Term.Kind.FILLER && word.length() < LONG;
-                if (!small && isSlip(known.getKey(), word, slips)) {
-                    found.add(known.getValue());
-                    near = near.isEmpty() || nearestFirst(word).compare(known.getKey(), near.get()) < 0
-                            ? Optional.of(known.getKey())
+            for (String known : word.isEmpty() ? List.<String>of() : byLetter.getOrDefault(word.charAt(0), List.of())) {
+                Meaning meaning = meanings.get(known);
+                boolean small = meaning.kind() == Term.Kind.FILLER && word.length() < LONG;
+                if (!small && isSlip(known, word, slips)) {
+                    found.add(meaning);
+                    near = near.isEmpty() || nearestFirst(word).compare(known, near.get()) < 0
+                            ? Optional.of(known)
                             : near;
                 }
             }
@@ -67,13 +76,10 @@ final class NearWords {
     }
 
     private static boolean isSlip(String known, String word, int slips) {
-        boolean shaped = word.length() >= SHORTEST
-                && known.length() >= SHORTEST
-                && known.charAt(0) == word.charAt(0)
-                && known.indexOf(' ') < 0
-                && Math.abs(known.length() - word.length()) <= slips;
-        boolean sure = word.length() > SHORTEST || known.length() > word.length() || isSwapped(known, word);
-        return shaped && sure && Spelling.distance(known, word) <= slips;
+        boolean shaped = word.length() >= SHORTEST && Math.abs(known.length() - word.length()) <= slips;
+        return shaped
+                && (word.length() > SHORTEST || known.length() > word.length() || isSwapped(known, word))
+                && Spelling.distance(known, word) <= slips;
     }
 
     private static boolean isSwapped(String known, String word) {

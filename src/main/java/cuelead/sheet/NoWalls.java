@@ -27,4 +27,15 @@ final class NoWalls {
         }
         return Optional.empty();
     }
+
+    /** Tells of a clock time that no turn of whole walls comes to. */
+    static void report(SheetLine line, Problems problems) {
+        in(line.text())
+                .ifPresent(clock -> problems.error(
+                        "wrong_clock",
+                        line.number(),
+                        clock.column(),
+                        "The sheet says " + clock.value() + " here, which is no wall.",
+                        "The walls are at 12:00, 3:00, 6:00 and 9:00."));
+    }
 }

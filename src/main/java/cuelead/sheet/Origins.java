@@ -47,6 +47,10 @@ final class Origins {
         return of(line, 0).line();
     }
 
+    private int line(Place read) {
+        return of(read.line(), read.column()).line();
+    }
+
     Problem of(Problem problem) {
         Place place = problem.column() == END ? end(problem.line()) : of(problem.line(), problem.column());
         return new Problem(
@@ -59,7 +63,8 @@ final class Origins {
                 problem.tryThis());
     }
 
-    Dance of(Dance dance) {
+    /** {@code header} knows where in its lines it states its claims. */
+    Dance of(Dance dance, HeaderReader header) {
         return new Dance(
                 dance.header(),
                 dance.parts().stream().map(this::of).toList(),
@@ -67,7 +72,7 @@ final class Origins {
                 dance.tags().stream().map(this::of).toList(),
                 dance.restarts().stream().map(this::of).toList(),
                 dance.ending().map(this::of),
-                of(dance.claims()));
+                of(dance.claims(), header));
     }
 
     private Part of(Part part) {
@@ -99,8 +104,26 @@ final class Origins {
                 ending.words(),
                 ending.wall(),
                 ending.afterCount(),
-                ending.part().map(this::of),
+                ending.part().map(part -> of(inOneLine(part, ending.line()))),
                 line(ending.line()));
+    }
+
+    /** Steps in the sentence that tells of the ending are told where it begins, though it goes on in the next line. */
+    private static Part inOneLine(Part part, int sentence) {
+        return new Part(
+                part.name(),
+                part.sections().stream()
+                        .map(section -> new Section(
+                                section.name(),
+                                section.heading(),
+                                section.length(),
+                                section.steps().stream()
+                                        .map(step -> step.line() == sentence ? step.writtenAt(sentence, 0) : step)
+                                        .toList(),
+                                section.figures(),
+                                section.ownCalls(),
+                                section.line()))
+                        .toList());
     }
 
     private Restart of(Restart restart) {
@@ -112,15 +135,15 @@ final class Origins {
                 line(restart.line()));
     }
 
-    private Claims of(Claims claims) {
+    private Claims of(Claims claims, HeaderReader header) {
         return new Claims(
                 claims.clockMarks().stream().map(this::of).toList(),
                 claims.doubts().stream()
                         .map(doubt -> new Doubt(doubt.part(), doubt.from(), doubt.about(), line(doubt.line())))
                         .toList(),
-                line(claims.countsLine()),
-                line(claims.wallsLine()),
-                line(claims.weightLine()),
+                line(header.countsAt()),
+                line(header.wallsAt()),
+                line(header.weightAt()),
                 claims.endings().stream().map(this::of).toList(),
                 claims.walls().stream()
                         .map(claim -> new WallClaim(claim.wall(), claim.moment(), claim.stated(), line(claim.line())))

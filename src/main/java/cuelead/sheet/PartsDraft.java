@@ -88,6 +88,9 @@ final class PartsDraft {
     }
 
     private boolean isWrittenAbove(SectionHead head) {
+        if (sections().isEmpty()) {
+            return false;
+        }
         Section last = sections().get(sections().size() - 1);
         return last.heading().equals(head.heading()) && last.length() == head.length();
     }

@@ -3,12 +3,14 @@ package cuelead.sheet;
 import cuelead.dance.Direction;
 import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
+import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -19,15 +21,14 @@ import java.util.Set;
 final class PhraseDraft {
     private static final Set<String> AFTER_CROSS = Set.of("touch", "tap", "point", "rock");
 
+    /** What a heel or a toe does, however late it is said: "right heel forward dig". */
+    private static final Set<String> OF_PARTS =
+            Set.of("touch", "tap", "point", "dig", "drop", "swivel", "fan", "strut", "bounce", "lift", "grind");
+
     private static final Set<String> MEANWHILE = Set.of(
             "sweep", "drag", "slide", "hitch", "flick", "hook", "kick", "sway", "bump", "dip", "shimmy", "bodyroll");
     private static final Set<String> AHEAD =
             Set.of("touch", "tap", "point", "kick", "rock", "walk", "brush", "scuff", "dig", "press", "lunge");
-
-    /** Heels and toes go there by themselves; to a side or the centre they go on from another place. */
-    private static final Set<String> IN_OUT = Set.of("in", "out", "together");
-
-    private static final Set<String> BACK_TO = Set.of("back", "fwd", "place", "centre");
 
     private final int column;
     private final List<Foot> feet = new ArrayList<>();
@@ -44,16 +45,13 @@ final class PhraseDraft {
     private OptionalInt duration = OptionalInt.empty();
     private Remarks remarks = Remarks.NONE;
     private String verb = "";
+    private int feetBeforeVerb;
     private String part = "";
     private int repeats = 1;
     private boolean paddles;
     private boolean mayBeTitle;
-    private boolean leads;
-    private boolean travels;
     private Optional<Foot> lineStart = Optional.empty();
-    private boolean bothFeet;
-    private boolean ofBody;
-    private boolean rests;
+    private final Set<Told> told = EnumSet.noneOf(Told.class);
     private Joint joint = Joint.PARTED;
 
     PhraseDraft(int column) {
@@ -69,17 +67,30 @@ final class PhraseDraft {
     }
 
     void verb(String word) {
+        if (verb.equals("rock") && word.equals("cross")) {
+            places.add("over");
+            return;
+        }
         boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
         if (crossedFirst) {
             places.add(places.contains("behind") ? "behind" : "over");
         }
         verb = word;
+        feetBeforeVerb = feet.size();
     }
 
     /** One verb a clause, but "cross touch" and "cross rock" are one action, and "drop heel" comes in any order. */
     boolean takesVerb(String word) {
-        boolean figureGiven = row.isPresent();
-        return !figureGiven && (verb.isEmpty() || (verb.equals("cross") && AFTER_CROSS.contains(word)));
+        if (word.equals("cross") && verb.equals("rock") && feet.size() == feetBeforeVerb && places.isEmpty()) {
+            return row.isEmpty();
+        }
+        boolean crossed = verb.equals("cross") && AFTER_CROSS.contains(word) && feet.size() == feetBeforeVerb;
+        return row.isEmpty() && (verb.isEmpty() ? !isToldByPart() || OF_PARTS.contains(word) : crossed);
+    }
+
+    /** "Right heel forward": all is said, and a step behind it is another one. */
+    private boolean isToldByPart() {
+        return !part.isEmpty() && !feet.isEmpty() && !places.isEmpty();
     }
 
     void foot(Foot foot) {
@@ -90,18 +101,6 @@ final class PhraseDraft {
     void listed(Foot foot, Direction way) {
         feet.add(foot);
         ways.add(way);
-    }
-
-    /** The foot that is named already, named again: "RF forward diagonal right". */
-    boolean isSideOf(Foot foot) {
-        return !isFigure() && !feet.isEmpty() && feet.get(feet.size() - 1) == foot;
-    }
-
-    /** A foot cannot step twice: "long step R with R" is a step to the right. */
-    boolean stepsWith(Foot foot) {
-        return isSideOf(foot)
-                && places.isEmpty()
-                && (verb.equals("step") || verb.equals("slide") || verb.equals("rock"));
     }
 
     void part(String word) {
@@ -123,13 +122,9 @@ final class PhraseDraft {
         return row.isEmpty() && MEANWHILE.contains(verb);
     }
 
-    /** It only tells how a foot is: "your right foot is free". */
-    void rests() {
-        rests = true;
-    }
-
-    boolean isOnlyState() {
-        return rests && isOnlyFeet();
+    /** What a small word tells. */
+    void told(Told what) {
+        told.add(what);
     }
 
     void onto(Foot foot) {
@@ -258,35 +253,6 @@ final class PhraseDraft {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
     }
 
-    /** "Centre", "back to centre", "to the left". */
-    boolean isOnlyPlaces() {
-        return !hasFoot()
-                && row.isEmpty()
-                && verb.isEmpty()
-                && part.isEmpty()
-                && turn.isEmpty()
-                && !places.isEmpty()
-                && unknown.isEmpty();
-    }
-
-    /** "Both heels centre", "bring the toes back": a part of both feet that only goes somewhere. */
-    boolean isOnlyParts() {
-        boolean goes = verb.isEmpty() || verb.equals("step") || verb.equals("recover");
-        boolean both = (part.equals("heel") || part.equals("toe")) && turn.isEmpty() && row.isEmpty();
-        boolean somewhere = hasFoot() ? bothFeet && feet.size() == 1 && places.isEmpty() : !IN_OUT.containsAll(places);
-        return goes && both && somewhere;
-    }
-
-    /** "Heels, toes": parts of both feet and nothing else; where they go was told before. */
-    boolean isBarePart() {
-        boolean only = verb.isEmpty() && !hasFoot() && places.isEmpty() && turn.isEmpty() && row.isEmpty();
-        return only && bothFeet && unknown.isEmpty() && (part.equals("heel") || part.equals("toe"));
-    }
-
-    void bothFeet() {
-        bothFeet = true;
-    }
-
     String part() {
         return part;
     }
@@ -296,43 +262,8 @@ final class PhraseDraft {
         return meanings().swing();
     }
 
-    /** "Starting with your left foot": it tells the foot of what follows. */
-    boolean isOnlyLead() {
-        return leads && hasFoot() && !hasAction() && turn.isEmpty() && unknown.isEmpty();
-    }
-
-    /** "Moving back": it only tells where the action before it goes. */
-    boolean isOnlyTravel() {
-        return travels && (isOnlyPlaces() || (isOnlyFeet() && feet.size() == 1));
-    }
-
-    /** "Left arm up", "look right": it moves no foot. */
-    boolean isOnlyBody() {
-        return ofBody && row.isEmpty() && verb.isEmpty() && part.isEmpty() && turn.isEmpty();
-    }
-
-    void ofBody() {
-        ofBody = true;
-    }
-
-    void travels() {
-        travels = true;
-    }
-
     Set<String> places() {
         return places;
-    }
-
-    /** "Back on right", "place the weight onto L": the foot that the weight goes to, where nothing else is said. */
-    Optional<Foot> weightGoesTo() {
-        boolean toStanding = verb.isEmpty() && onto.isPresent() && BACK_TO.containsAll(places);
-        boolean told = (verb.isEmpty() || verb.equals("step")) && places.isEmpty();
-        boolean only = row.isEmpty() && part.isEmpty() && feet.isEmpty() && turn.isEmpty();
-        return !only ? Optional.empty() : toStanding ? onto : told ? remarks.weight() : Optional.empty();
-    }
-
-    void leads() {
-        leads = true;
     }
 
     /** "Side, behind, side, cross (starting R)": the foot that begins the line. */
@@ -352,20 +283,6 @@ final class PhraseDraft {
         }
     }
 
-    /** Whether it says all that an action needs, so that another word can only be styling. */
-    boolean isClear() {
-        boolean goes = !verb.isEmpty() && (!verb.equals("step") || !places.isEmpty());
-        return goes || isFigure();
-    }
-
-    boolean isOnlyFeet() {
-        return hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && unknown.isEmpty();
-    }
-
-    boolean isOnlyRemarks() {
-        return !hasFoot() && !hasAction() && turn.isEmpty() && openTurn.isEmpty() && openNumber.isEmpty();
-    }
-
     Optional<FigureCall> figureCall() {
         return row.map(found -> meanings().figure(found));
     }
@@ -380,10 +297,21 @@ final class PhraseDraft {
                 column, feet, ways, places, onto, towards, turn, turnSide, remarks, verb, part, paddles);
     }
 
-    /** Without a single word of the trade, so that it may be said beside the dance. */
-    private boolean isAside() {
-        boolean says = hasFoot() || hasAction() || turn.isPresent() || openTurn.isPresent() || openNumber.isPresent();
-        return isOnlyBody() || !says;
+    /** What sort of clause the words make. */
+    ClauseShape shape() {
+        return new ClauseShape(
+                feet,
+                onto,
+                isFigure(),
+                verb,
+                part,
+                places,
+                turn.isPresent(),
+                openTurn.isPresent(),
+                openNumber.isPresent(),
+                !unknown.isEmpty(),
+                told,
+                remarks.weight());
     }
 
     Phrase phrase(Optional<ActionCall> action) {
@@ -400,6 +328,6 @@ final class PhraseDraft {
                 joint,
                 unknown,
                 mayBeTitle,
-                isAside());
+                shape().isAside());
     }
 }

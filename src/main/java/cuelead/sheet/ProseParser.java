@@ -156,27 +156,30 @@ final class ProseParser {
         draft.lineStart()
                 .filter(foot -> !phrases.isEmpty())
                 .ifPresent(foot -> phrases.set(0, phrases.get(0).ledBy(foot)));
-        if (draft.isOnlyState() || tellsHowItBegins(action)) {
+        if (draft.shape().isOnlyState() || tellsHowItBegins(action)) {
             return;
         }
-        if (draft.isOnlyBody()) {
+        if (draft.shape().isOnlyBody()) {
             phrases.add(draft.phrase(Optional.of(STILL)));
             return;
         }
-        if (draft.isOnlyTravel() && !phrases.isEmpty()) {
+        if (draft.shape().isOnlyTravel() && !phrases.isEmpty()) {
             travel(draft);
             return;
         }
-        if (draft.isOnlyLead() || (draft.isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
+        if (draft.shape().isOnlyLead() || (draft.shape().isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
             leads.addAll(draft.feet());
             return;
         }
-        if (draft.isOnlyFeet()) {
+        if (draft.shape().isOnlyFeet()) {
             return;
         }
         draft.leads(leads);
         leads.clear();
-        if ((draft.isOnlyPlaces() || draft.isOnlyParts() || draft.isBarePart()) && swingOn(draft)) {
+        if ((draft.shape().isOnlyPlaces()
+                        || draft.shape().isOnlyParts()
+                        || draft.shape().isBarePart())
+                && swingOn(draft)) {
             return;
         }
         if (recovers(draft) || turnsOnto(draft)) {
@@ -188,7 +191,7 @@ final class ProseParser {
             return;
         }
         doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));
-        draft.unknown().forEach(term -> leftWords.strange(term, draft.isClear()));
+        draft.unknown().forEach(term -> leftWords.strange(term, draft.shape().isClear()));
         Phrase phrase = draft.phrase(action);
         int listed = draft.feet().size() + terms.feetListedAhead();
         boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
@@ -249,11 +252,11 @@ final class ProseParser {
         Optional<Phrase.ActionCall> before = phrases.get(phrases.size() - 1)
                 .action()
                 .filter(action -> ActionRules.swings(action.action())
-                        && (!draft.isBarePart() || ActionRules.swivels(action.action())));
+                        && (!draft.shape().isBarePart() || ActionRules.swivels(action.action())));
         before.ifPresent(action -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
                 action.foot(),
                 ActionRules.swungOn(action.action(), draft.part()),
-                draft.isBarePart() ? action.direction() : draft.swing(),
+                draft.shape().isBarePart() ? action.direction() : draft.swing(),
                 Optional.empty(),
                 action.transfer())))));
         return before.isPresent();
@@ -275,7 +278,8 @@ final class ProseParser {
         Optional<Phrase.ActionCall> rock = phrases.isEmpty()
                 ? Optional.empty()
                 : phrases.get(phrases.size() - 1).action().filter(call -> call.action() == Action.ROCK);
-        Optional<Foot> to = draft.weightGoesTo()
+        Optional<Foot> to = draft.shape()
+                .weightGoesTo()
                 .filter(foot -> rock.isPresent() && !rock.get().foot().equals(Optional.of(foot)));
         to.ifPresent(foot -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
                 Optional.of(foot), Action.RECOVER, Direction.PLACE, Optional.empty(), Transfer.FULL)))));
@@ -286,7 +290,7 @@ final class ProseParser {
     private boolean turnsOnto(PhraseDraft draft) {
         int last = phrases.size() - 1;
         boolean turned = last >= 0 && joint != Joint.PARTED && MoveMaker.isTurn(phrases.get(last));
-        Optional<Foot> to = draft.weightGoesTo().filter(foot -> turned);
+        Optional<Foot> to = draft.shape().weightGoesTo().filter(foot -> turned);
         to.ifPresent(foot -> phrases.set(
                 last,
                 phrases.get(last)
@@ -306,7 +310,7 @@ final class ProseParser {
 
     /** A clause without an action: remarks belong to the one before; anything else is a problem. */
     private void unread(PhraseDraft draft) {
-        if (draft.unknown().isEmpty() && draft.isOnlyRemarks()) {
+        if (draft.unknown().isEmpty() && draft.shape().isOnlyRemarks()) {
             if (!phrases.isEmpty()) {
                 int last = phrases.size() - 1;
                 phrases.set(last, phrases.get(last).withRemarks(draft.remarks()));

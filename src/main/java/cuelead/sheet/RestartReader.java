@@ -90,7 +90,9 @@ final class RestartReader {
     private static OptionalInt afterChange(WallNote note, StepChange change, List<Integer> sections) {
         int number = note.section().orElse(0);
         boolean known = number > 0 && number < sections.size();
-        if (!note.places().isEmpty() && number == 0) {
+        boolean behind = !note.places().isEmpty()
+                && change.counts().get(0).number() == note.places().get(0) + 1;
+        if (!note.places().isEmpty() && number == 0 && !behind) {
             return OptionalInt.of(note.places().get(0));
         }
         int length = known ? sections.get(number) - sections.get(number - 1) : 0;

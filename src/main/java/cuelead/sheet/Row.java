@@ -4,6 +4,7 @@ import cuelead.dance.Count;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A line of the sheet with its counts found, before it is decided how it is read.
@@ -91,6 +92,17 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
     private static int last(CountGroup group) {
         return group.counts().get(group.counts().size() - 1).number();
     }
+
+    /** The words before its first counts, where their steps stand behind them; blank where there are none. */
+    SheetLine leadIn() {
+        String before = countsBehind()
+                ? ""
+                : line.text().substring(0, counted.get(0).group().column() - 1);
+        return line.part(0, LEADS_TO_COUNTS.matcher(before).replaceFirst("").length());
+    }
+
+    private static final Pattern LEADS_TO_COUNTS =
+            Pattern.compile("\\W*(?:(?:\\b(?:and|then|on|for|counts?|cts?|beats?))\\W*)*$", Pattern.CASE_INSENSITIVE);
 
     /** Whether its counts stand behind its steps. */
     boolean countsBehind() {

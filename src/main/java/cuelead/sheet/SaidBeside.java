@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
 
@@ -49,20 +50,24 @@ final class SaidBeside {
             return true;
         }
         boolean knee = term.text().equals("knee") && draft.hasAction();
-        draft.ofBody();
+        draft.told(Told.OF_BODY);
         if (!knee) {
             terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
         }
         return true;
     }
 
-    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"). */
+    /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"), nor the step of a turn ("turn 1/4 R as you step"). */
     boolean during() {
         Term during = terms.peek();
         if (terms.nextWordIs(Kind.WEIGHT)) {
             return terms.advance();
         }
+        boolean steps = draft.shape().isOnlyTurn() && terms.nextWordIs(Kind.VERB);
         terms.advance();
+        if (steps) {
+            return true;
+        }
         int mark = terms.position();
         boolean turns = false;
         while (!terms.atEnd() && !terms.at(Kind.SEPARATOR)) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A way that a sentence says the dancers face: "(6:00)", "facing the back", "on the 3 o'clock wall".
@@ -40,6 +41,15 @@ record SaidFacing(Facing facing, When when, int index, int column) {
             "opens");
     private static final Set<String> AGAIN = Set.of("again", "over", "anew", "from", "dance");
     private static final Set<String> NOT_YET = Set.of("wall", "walls", "facing", "at", "on", "to", "the", "which");
+
+    /** "Step forward (1) [9:00], side (2)": a facing behind counts belongs to what was danced on them. */
+    static Optional<SaidFacing> before(SheetLine steps, int from) {
+        boolean first =
+                FIRST.matcher(steps.text()).region(from, steps.text().length()).lookingAt();
+        return first ? in(steps.tokens()).stream().findFirst() : Optional.empty();
+    }
+
+    private static final Pattern FIRST = Pattern.compile("\\s*[\\[(]\\d{1,2}:\\d\\d[\\])]\\s*[,;.]");
 
     /** All that a sentence tells, in its order. */
     static List<SaidFacing> in(List<Token> tokens) {

@@ -56,17 +56,17 @@ final class Scanner {
             case ')', ']', '}' -> add(Kind.CLOSE, String.valueOf(c), 1);
             case ',', ';', ':', '/' -> add(Kind.SEPARATOR, String.valueOf(c), 1);
             case '&', '+' -> add(Kind.AMPERSAND, "&", 1);
-            case '.' -> fullStop();
+            case '.', '!', '?' -> stop(c);
             case '-', '\u2013', '\u2014', '\u2212' -> dash();
             default -> add(Kind.MARK, String.valueOf(c), 1);
         }
     }
 
-    /** A full stop parts two sentences; behind an abbreviation ("fwd. on R") it does not. */
-    private void fullStop() {
+    /** A stop parts two sentences; behind an abbreviation ("fwd. on R") it does not. */
+    private void stop(char c) {
         int next = skipSpaces(at + 1);
         boolean endsSentence = next >= line.length() || Character.isUpperCase(line.charAt(next));
-        add(endsSentence ? Kind.SEPARATOR : Kind.MARK, ".", 1);
+        add(endsSentence ? Kind.SEPARATOR : Kind.MARK, String.valueOf(c), 1);
     }
 
     /** A dash between spaces parts two actions; a hyphen only joins a name: kick-ball-change. */
@@ -215,7 +215,7 @@ final class Scanner {
     /** Lower case, accents taken off: chass\u00e9 is chasse. */
     static String plain(String word) {
         String lower = word.toLowerCase(Locale.ROOT);
-        if (lower.chars().allMatch(c -> c < 128)) {
+        if (isPlain(lower)) {
             return lower;
         }
         String apart = Normalizer.normalize(lower, Normalizer.Form.NFKD);
@@ -227,6 +227,15 @@ final class Scanner {
             }
         }
         return letters.toString();
+    }
+
+    private static boolean isPlain(String word) {
+        for (int i = 0; i < word.length(); i++) {
+            if (word.charAt(i) >= 128) {
+                return false;
+            }
+        }
+        return true;
     }
 
     static boolean isSpace(char c) {

@@ -116,6 +116,9 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
             boolean sign = word.isEmpty() && at < line.length() && line.charAt(at) == '\u00a7';
             boolean unit = sign || UNITS.contains(word);
             int number = unit ? spaces(at + (sign ? 1 : word.length())) : at;
+            if (unit && Set.of("no", "nr", "number").contains(word(number))) {
+                number = spaces(number + word(number).length());
+            }
             if (unit && number < line.length() && ".#".indexOf(line.charAt(number)) >= 0) {
                 number = spaces(number + 1);
             }

@@ -129,8 +129,8 @@ final class SequenceReader {
                     && part.text().matches("[a-f]")
                     && tokens.get(i + 1).is(Token.Kind.MARK)
                     && isBeside(part, tokens.get(i + 1));
-            int counts = WallNote.read(tokens).counts().orElse(0);
-            if (cut && counts > 0) {
+            int counts = cut ? WallNote.read(tokens).counts().orElse(0) : 0;
+            if (counts > 0) {
                 shortened.put(upper(part.text()), counts);
                 return true;
             }

@@ -162,6 +162,11 @@ final class SheetLayout {
     }
 
     private void counted(Row written) {
+        if (open) {
+            SheetLine above = written.leadIn();
+            Optional<LaidLine> both = Continuation.completed(laid.get(laid.size() - 1), above);
+            both.ifPresent(line -> laid.set(laid.size() - 1, line));
+        }
         Optional<HeadInFront> head = HeadInFront.of(written);
         Row row = head.map(HeadInFront::row).orElse(written);
         head.filter(found -> !inTag && cuts.mayBegin(row.firstCount())).ifPresent(found -> {

@@ -16,6 +16,7 @@ final class SheetLine {
     private final List<Spot> spots;
     private Optional<List<Token>> tokens = Optional.empty();
     private Optional<LineKind> kind = Optional.empty();
+    private Optional<TriedLines> tried = Optional.empty();
 
     /**
      * @param number 1-based
@@ -162,6 +163,14 @@ final class SheetLine {
             tokens = Optional.of(List.copyOf(Scanner.tokens(text)));
         }
         return tokens.get();
+    }
+
+    /** Lines that are laid out with it at their head. */
+    TriedLines tried() {
+        if (tried.isEmpty()) {
+            tried = Optional.of(new TriedLines());
+        }
+        return tried.get();
     }
 
     /** What it is known to be, or what its words tell. */

@@ -63,10 +63,16 @@ public final class SheetReader {
         if (text.isBlank()) {
             return noSheet(fileName, "The file is empty.");
         }
+        List<SheetLine> lines = SheetLine.of(text);
+        if (lines.size() > MOST_LINES) {
+            return noSheet(
+                    fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
+        }
+        SheetLayout.Laid laid = SheetLayout.of(lines.stream().map(own::expanded).toList());
         SheetReader first = new SheetReader(fileName, Optional.empty(), own);
-        ReadSheet read = first.readAll(fileName, text);
+        ReadSheet read = first.readAll(fileName, lines, laid);
         Optional<Weight> assumed = first.weightThatIsNotSaid();
-        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed, own).readAll(fileName, text);
+        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed, own).readAll(fileName, lines, laid);
     }
 
     /** Where the sheet does not say where the weight is before count 1, its first step tells. */
@@ -76,16 +82,9 @@ public final class SheetReader {
                 : body.map(BodyReader::firstWeight).filter(weight -> weight != Weight.UNKNOWN);
     }
 
-    private ReadSheet readAll(String fileName, String text) {
-        List<SheetLine> lines = SheetLine.of(text);
-        if (lines.size() > MOST_LINES) {
-            return noSheet(
-                    fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
-        }
+    private ReadSheet readAll(String fileName, List<SheetLine> lines, SheetLayout.Laid laid) {
         BrokenFigures broken = new BrokenFigures(ownFigures);
         lines.forEach(line -> broken.look(line.text(), line.number()));
-        SheetLayout.Laid laid =
-                SheetLayout.of(lines.stream().map(ownFigures::expanded).toList());
         laid.lines().forEach(line -> broken.look(line.text(), line.origin(0).line()));
         List<LaidLine> expanded =
                 laid.lines().stream().map(ownFigures::expanded).toList();
@@ -104,7 +103,7 @@ public final class SheetReader {
         }
         Dance dance = dance(body.get());
         ClaimedExtras.check(headerNotes, written, dance, problems);
-        return new ReadSheet(Optional.of(origins.of(dance)), broken.instead(problems.all(origins), fileName));
+        return new ReadSheet(Optional.of(origins.of(dance, header)), broken.instead(problems.all(origins), fileName));
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
@@ -166,9 +165,9 @@ public final class SheetReader {
         Claims claims = new Claims(
                 read.marks(),
                 read.doubts(),
-                header.countsLine(),
-                header.wallsLine(),
-                header.weightLine(),
+                header.countsAt().line(),
+                header.wallsAt().line(),
+                header.weightAt().line(),
                 read.ending().claims(),
                 read.wallClaims(),
                 PartLengths.in(told));

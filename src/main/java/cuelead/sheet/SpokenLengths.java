@@ -30,7 +30,7 @@ final class SpokenLengths {
                     "[,;]\\s*" + NUMBER + " more(?: " + UNIT + ")?\\b(?=\\s*(?:[.,;]|and\\b|then\\b|$))",
                     Pattern.CASE_INSENSITIVE));
     private static final Pattern PLAIN =
-            Pattern.compile("\\b" + NUMBER + "(?=[- ]" + UNIT + "\\b)", Pattern.CASE_INSENSITIVE);
+            Pattern.compile("(?<!ty[- ])\\b" + NUMBER + "(?=[- ]" + UNIT + "\\b)", Pattern.CASE_INSENSITIVE);
 
     private SpokenLengths() {}
 

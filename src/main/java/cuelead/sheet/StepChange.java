@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Steps that are danced instead of others before a restart: "replace counts 7-8 with stomp L (7), hold (8)", "replace
@@ -39,7 +41,20 @@ record StepChange(List<Count> counts, String prose) {
         counts = List.copyOf(counts);
     }
 
+    /** "For count 24 touch R next to L instead of the step", "on counts 7-8 do a stomp, hold instead". */
+    private static final Pattern INSTEAD = Pattern.compile(
+            "\\b(?:for|on|at|dance)\\s+(?:counts?|beats?|cts?)\\s+(\\d[\\d& ,-]*?)\\s*[:,]?\\s+(?=\\p{L})(?:do |dance )?(.+?),?\\s+instead\\b",
+            Pattern.CASE_INSENSITIVE);
+
     static Optional<StepChange> read(SheetLine line) {
+        Matcher instead = INSTEAD.matcher(line.text());
+        while (instead.find()) {
+            Optional<CountGroup> group = CountGroup.read(instead.group(1));
+            String prose = instead.group(2);
+            if (group.isPresent() && DanceLine.isDanced(prose) && LineFit.fits(instead.group(1) + " " + prose)) {
+                return Optional.of(of(group.get().counts(), prose));
+            }
+        }
         List<Token> tokens = line.tokens();
         for (int i = 0; i < tokens.size(); i++) {
             if (tokens.get(i).is(Token.Kind.WORD)

@@ -23,7 +23,7 @@ final class Vocabulary {
     private final Map<String, Integer> longest = new HashMap<>();
 
     private final FigureNames figureNames = new FigureNames();
-    private final NearWords nearWords = new NearWords(meanings);
+    private final NearWords nearWords;
 
     private Vocabulary(String words, Figures figures) {
         int line = 0;
@@ -41,6 +41,7 @@ final class Vocabulary {
             addFigure(row, further);
         }
         figureNames.sort();
+        nearWords = new NearWords(meanings);
     }
 
     private void add(String[] cells, int line) {
@@ -193,6 +194,9 @@ final class Vocabulary {
     }
 
     private static String phrase(List<Token> tokens, int at, int length) {
+        if (length == 1) {
+            return tokens.get(at).text();
+        }
         return tokens.subList(at, at + length).stream()
                 .filter(token -> token.is(Token.Kind.WORD))
                 .map(Token::text)

@@ -41,6 +41,13 @@ class BrokenCountsTest {
                         .toList());
     }
 
+    /** A heading without counts that stands twice has no section above it. */
+    @Test
+    void anEmptySectionTwice() {
+        String text = SHEET.replace("[1-8]", "[9-16] Vine\n\n[9-16] Vine\n\n[1-8]");
+        assertTrue(places(text).contains("3:1 missing_counts"), places(text).toString());
+    }
+
     /** What was written first stays; the steps stay in the order of their counts. */
     @Test
     void overlappingCounts() {

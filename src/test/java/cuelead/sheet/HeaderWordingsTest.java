@@ -33,7 +33,13 @@ class HeaderWordingsTest {
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm, in on 16, wt L\n",
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nwait 2 eights, weight on L\n",
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nIntro: 4 bars. Weight on L\n",
-            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nWait 2 sets of 8 counts, weight on L\n");
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nWait 2 sets of 8 counts, weight on L\n",
+            "Nettle Row\nIt has 32\ncounts, is done to four walls, and any beginner can do it. We use a tune of about\n104 beats to the minute. Wait for 16 counts; weight on L\n",
+            "Nettle Row\n4 walls, beginner, a 32 beat sequence, 104 bpm. Count 16 beats in, then go. Weight on L\n",
+            "Nettle Row\n32 counts - 4 walls - beginner - 104 bpm\nHold your horses for 16 counts after the band kicks in. Weight on your left foot\n",
+            "Nettle Row\n104 bpm, skip the first 16 counts\n32 counts, 4 walls, beginner. Weight on L\n",
+            "Nettle Row   32c / 4w / Beginner\n~104 bpm, 16 in, weight on L\n",
+            "Nettle Row\n104 bpm. Listen to 16 counts of drums\n32 counts, 4 walls, beginner, weight on L\n");
 
     static Stream<String> wordings() {
         return WORDINGS.stream();

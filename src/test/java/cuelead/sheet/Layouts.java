@@ -25,6 +25,7 @@ final class Layouts {
         PageLayouts.addTo(all);
         CribLayouts.addTo(all);
         LetterLayouts.addTo(all);
+        PastedLayouts.addTo(all);
         return all;
     }
 

@@ -25,13 +25,20 @@ class RestartsAndTagsTest {
                 "On wall 3, dance up to count 8, then restart|3 8",
                 "*** Restart on the 2nd wall after 8 counts|2 8",
                 "Restart: wall 2, after section 1|2 8",
+                "Rst: wall 2 after S1|2 8",
+                "On the second wall, dance bars 1-2 only and recommence|2 8",
+                "On wall 2, dance up to the end of bar 2, then restart|2 8",
+                "Re-start on wall 2 after 8 counts|2 8",
+                "Restart on wall 2: dance to count 7, then for count 8 touch R next to L instead, and restart|2 8",
+                "Restart: on wall 2 dance to count 7, then\\n  on count 8 touch R next to L instead of the step, and restart|2 8",
+                "Restart: on wall 2 (the one after the tag) dance only\\nthe first 8 counts and begin again|2 8",
                 "Restart: wall 2, after count 4 of section 2|2 12"
             })
     void restartsAreRead(String line, String expected) {
-        assertEquals(List.of(), messages(SHEET + line));
+        assertEquals(List.of(), messages(SHEET + line.replace("\\n", "\n")));
         String read = String.join(
                 ", ",
-                dance(SHEET + line).restarts().stream()
+                dance(SHEET + line.replace("\\n", "\n")).restarts().stream()
                         .map(restart -> restart.wall() + " " + restart.afterCount())
                         .toList());
         assertEquals(expected, read);

@@ -26,7 +26,7 @@ class StylesInDocumentsTest {
      * Laid out by runs of spaces, drawn lines or page feet, which documents do not keep as they are: other lines are left
      * unread.
      */
-    private static final List<String> SPACED = List.of("21_", "27_", "31_", "33_");
+    private static final List<String> SPACED = List.of("21_", "27_", "31_", "33_", "106_", "109_");
 
     /** Words broken at the line end are put together in a PDF, but never in a title of text. */
     private static final String BROKEN_TITLE = "72_";
