@@ -83,7 +83,7 @@ class StylesInDocumentsTest {
     private static String printable(String line) {
         CharsetEncoder encoder = Charset.forName("windows-1252").newEncoder();
         return line.chars()
-                .filter(c -> !Character.isISOControl(c) && encoder.canEncode((char) c))
+                .filter(c -> c != '\f' && encoder.canEncode((char) c))
                 .mapToObj(Character::toString)
                 .collect(Collectors.joining());
     }
