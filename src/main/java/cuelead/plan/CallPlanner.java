@@ -1,15 +1,20 @@
 package cuelead.plan;
 
+import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
- * Makes one call plan: the first words of the count-in have their time, what must be said finds its own, then words
- * and figures, then the rest of the count-in.
+ * Makes one call plan: the count-in has its time, what must be said finds its own, then words and figures. Where a turn
+ * in full words takes the time of the figure behind it, so that the class would hear its later words only, the plan is
+ * made once more with that turn in few words.
  */
 final class CallPlanner {
     /** A figure's name that is only wished for may come so much before its place, at a loss. */
@@ -17,34 +22,68 @@ final class CallPlanner {
 
     private static final double EARLY_BEAT_LOSS = 2;
 
+    /** A turn's words are over by its beat, so they can take the time of calls for beats as near as this. */
+    private static final Beats NEAR = Beats.of(2);
+
     private final Timeline timeline;
     private final Extent extent;
     private final CallSettings settings;
     private final WordTimes words;
+    private final Cues cues;
     private final Airtime airtime = new Airtime();
     private final List<LeftOut> leftOut = new ArrayList<>();
+    /** Figures of which nothing is called before their second count. */
+    private final List<Cue> unnamed = new ArrayList<>();
 
-    CallPlanner(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
+    private CallPlanner(Timeline timeline, Extent extent, CallSettings settings, WordTimes words, Cues cues) {
         this.timeline = timeline;
         this.extent = extent;
         this.settings = settings;
         this.words = words;
+        this.cues = cues;
     }
 
-    CallPlan plan() {
+    static CallPlan plan(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
         Cues cues = new Cues(timeline, extent, settings);
+        CallPlanner inFullWords = new CallPlanner(timeline, extent, settings, words, cues);
+        CallPlan plan = inFullWords.plan(Set.of());
+        Set<Cue> inTheWay = inFullWords.turnsBeforeUnnamed();
+        return inTheWay.isEmpty() ? plan : new CallPlanner(timeline, extent, settings, words, cues).plan(inTheWay);
+    }
+
+    private CallPlan plan(Set<Cue> inFewWords) {
         leftOut.addAll(cues.silenced());
-        Optional<CountIn> countIn = extent.first(timeline)
-                .filter(first -> settings.levelOf(first.run().wall()) != CallLevel.NONE)
-                .map(first -> new CountIn(timeline, first, extent.earliestSeconds(), settings, words, airtime));
-        List<Call> calls = new ArrayList<>(countIn.map(CountIn::firstWords).orElse(List.of()));
-        Placing.Placed needed = Placing.place(timeline, extent, words, cues.all(), airtime);
+        List<Call> calls = new ArrayList<>(countIn());
+        Placing.Placed needed = Placing.place(timeline, extent, words, cues.all(), airtime, inFewWords);
         leftOut.addAll(needed.leftOut());
         needed.offers().forEach(offer -> calls.add(take(offer)));
         fitWishes(cues.all()).forEach(offer -> calls.add(take(offer)));
-        calls.addAll(countIn.map(opening -> opening.lastWords(leftOut)).orElse(List.of()));
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);
+    }
+
+    private List<Call> countIn() {
+        return extent.first(timeline)
+                .filter(first -> settings.levelOf(first.run().wall()) != CallLevel.NONE)
+                .map(first -> new CountIn(timeline, first, extent.earliestSeconds(), settings, words, airtime))
+                .map(countIn -> countIn.words(leftOut))
+                .orElse(List.of());
+    }
+
+    private Set<Cue> turnsBeforeUnnamed() {
+        Set<Cue> turns = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Cue figure : unnamed) {
+            cues.all().stream()
+                    .filter(cue -> cue.need() == Cue.Need.TURN)
+                    .filter(turn ->
+                            isNearBefore(turn.target().at(), figure.target().at()))
+                    .forEach(turns::add);
+        }
+        return turns;
+    }
+
+    private static boolean isNearBefore(BeatPosition turn, BeatPosition figure) {
+        return turn.compareTo(figure) < 0 && figure.since(turn).compareTo(NEAR) <= 0;
     }
 
     private Call take(Offer offer) {
@@ -63,6 +102,9 @@ final class CallPlanner {
             if (!offers.get(i).isEmpty() && chosen.get(i).isEmpty()) {
                 leftOut.add(LeftOuts.of(wishes.get(i), LeftOut.Reason.NO_ROOM));
             }
+            if (chosen.get(i).isEmpty() && WordCues.beginsFigure(wishes.get(i).target())) {
+                unnamed.add(wishes.get(i));
+            }
         }
         return chosen.stream().flatMap(Optional::stream).toList();
     }
@@ -78,14 +120,33 @@ final class CallPlanner {
                         .ifPresent(possible::add);
             }
         }
-        List<Offer> free = possible.stream()
-                .filter(extent::allows)
-                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
-                .toList();
+        List<Offer> free = free(possible);
+        if (free.isEmpty() && WordCues.beginsFigure(cue.target())) {
+            free = free(lateOffers(cue));
+        }
         if (free.isEmpty()) {
             leftOut.add(LeftOuts.of(cue, whyNone(cue, possible)));
         }
         return free;
+    }
+
+    /** Half a beat late a figure is still named before its second word. */
+    private List<Offer> lateOffers(Cue cue) {
+        Beats lead = cue.lead().minus(Beats.HALF);
+        if (lead.compareTo(Beats.ONE) < 0) {
+            return List.of();
+        }
+        return cue.phrases().stream()
+                .map(phrase -> Offer.of(cue, phrase, lead, timeline.grid(), words))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    private List<Offer> free(List<Offer> offers) {
+        return offers.stream()
+                .filter(extent::allows)
+                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
+                .toList();
     }
 
     private LeftOut.Reason whyNone(Cue cue, List<Offer> possible) {
