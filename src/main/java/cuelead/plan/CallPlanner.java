@@ -17,11 +17,6 @@ import java.util.Set;
  * made once more with that turn in few words.
  */
 final class CallPlanner {
-    /** A figure's name that is only wished for may come so much before its place, at a loss. */
-    private static final Beats MOST_EARLY = Beats.ONE;
-
-    private static final double EARLY_BEAT_LOSS = 2;
-
     /** A turn's words are over by its beat, so they can take the time of calls for beats as near as this. */
     private static final Beats NEAR = Beats.of(2);
 
@@ -96,69 +91,24 @@ final class CallPlanner {
                 .filter(cue -> cue.need() == Cue.Need.WISH)
                 .sorted(Comparator.comparingDouble(cue -> cue.target().songSeconds()))
                 .toList();
-        List<List<Offer>> offers = wishes.stream().map(this::freeOffers).toList();
-        List<Optional<Offer>> chosen = WordFit.best(offers);
+        List<WishOffers> offers = wishes.stream()
+                .map(cue -> WishOffers.of(cue, timeline, extent, words, airtime))
+                .toList();
+        List<Optional<Offer>> chosen =
+                WordFit.best(offers.stream().map(WishOffers::free).toList());
         for (int i = 0; i < wishes.size(); i++) {
-            if (!offers.get(i).isEmpty() && chosen.get(i).isEmpty()) {
-                leftOut.add(LeftOuts.of(wishes.get(i), LeftOut.Reason.NO_ROOM));
-            }
-            if (chosen.get(i).isEmpty() && WordCues.beginsFigure(wishes.get(i).target())) {
-                unnamed.add(wishes.get(i));
+            if (chosen.get(i).isEmpty()) {
+                noteUnsaid(wishes.get(i), offers.get(i).whyUnsaid(words));
             }
         }
         return chosen.stream().flatMap(Optional::stream).toList();
     }
 
-    /** The phrases of a wish that can be said where nothing else is; notes why there are none. */
-    private List<Offer> freeOffers(Cue cue) {
-        List<Offer> possible = new ArrayList<>();
-        for (Phrase phrase : cue.phrases()) {
-            Beats most = phrase.reach() == Phrase.Reach.OR_EARLIER ? MOST_EARLY : Beats.ZERO;
-            for (Beats extra = Beats.ZERO; extra.compareTo(most) <= 0; extra = extra.plus(Beats.HALF)) {
-                Phrase here = phrase.worthLess(extra.toDecimal() * EARLY_BEAT_LOSS);
-                Offer.of(cue, here, cue.lead().plus(extra), timeline.grid(), words)
-                        .ifPresent(possible::add);
-            }
+    private void noteUnsaid(Cue cue, LeftOut.Reason reason) {
+        leftOut.add(LeftOuts.of(cue, reason));
+        if (WordCues.beginsFigure(cue.target())) {
+            unnamed.add(cue);
         }
-        List<Offer> free = free(possible);
-        if (free.isEmpty() && WordCues.beginsFigure(cue.target())) {
-            free = free(lateOffers(cue));
-        }
-        if (free.isEmpty()) {
-            leftOut.add(LeftOuts.of(cue, whyNone(cue, possible)));
-        }
-        return free;
-    }
-
-    /** Half a beat late a figure is still named before its second word. */
-    private List<Offer> lateOffers(Cue cue) {
-        Beats lead = cue.lead().minus(Beats.HALF);
-        if (lead.compareTo(Beats.ONE) < 0) {
-            return List.of();
-        }
-        return cue.phrases().stream()
-                .map(phrase -> Offer.of(cue, phrase, lead, timeline.grid(), words))
-                .flatMap(Optional::stream)
-                .toList();
-    }
-
-    private List<Offer> free(List<Offer> offers) {
-        return offers.stream()
-                .filter(extent::allows)
-                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
-                .toList();
-    }
-
-    private LeftOut.Reason whyNone(Cue cue, List<Offer> possible) {
-        if (possible.stream().anyMatch(extent::allows)) {
-            return LeftOut.Reason.GIVES_WAY;
-        }
-        if (!possible.isEmpty()) {
-            return LeftOut.Reason.BEFORE_THE_MUSIC;
-        }
-        boolean speakable = cue.phrases().stream()
-                .anyMatch(phrase -> words.of(phrase.words()).isPresent());
-        return speakable ? LeftOut.Reason.TOO_LATE : LeftOut.Reason.NOT_SPEAKABLE;
     }
 
     private Call callOf(Offer offer) {
