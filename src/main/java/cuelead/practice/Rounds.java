@@ -8,6 +8,7 @@ import cuelead.lesson.Pass.Over;
 import cuelead.lesson.Piece;
 import cuelead.lesson.PieceWords;
 import cuelead.plan.CallSettings;
+import cuelead.plan.LeftOut;
 import cuelead.plan.Timeline;
 import cuelead.plan.Title;
 import cuelead.report.Refused;
@@ -100,8 +101,8 @@ final class Rounds {
         Ground ground = ground(number, pass);
         Timeline timeline = ground.timeline();
         RoundSpan span = span(number, pass, repeat, timeline);
-        TakeMaker maker = pass.over() == Over.MUSIC ? overMusic : overClicks;
-        Manner even = new Manner(ground, settings(pass), usual.click(), Levels.EVEN);
+        TakeMaker maker = maker(pass);
+        Manner even = even(ground, pass);
         Take take = maker.make(timeline, span.extent(title(pass, repeat)), even);
         maker.check();
         Levels levels = levels(pass, take);
@@ -115,6 +116,24 @@ final class Rounds {
                 span.runUpSeconds(),
                 span.fromFrame(),
                 span.toFrame());
+    }
+
+    /** What is not called when a pass is danced once, and why; parameters as {@link #round}. */
+    List<LeftOut> leftOut(int number, Pass pass) throws Refused {
+        Ground ground = ground(number, pass);
+        Timeline timeline = ground.timeline();
+        RoundSpan span = span(number, pass, 1, timeline);
+        return maker(pass)
+                .plan(timeline, span.extent(title(pass, 1)), even(ground, pass))
+                .leftOut();
+    }
+
+    private TakeMaker maker(Pass pass) {
+        return pass.over() == Over.MUSIC ? overMusic : overClicks;
+    }
+
+    private Manner even(Ground ground, Pass pass) {
+        return new Manner(ground, settings(pass), usual.click(), Levels.EVEN);
     }
 
     private RoundSpan span(int number, Pass pass, int repeat, Timeline timeline) throws Refused {

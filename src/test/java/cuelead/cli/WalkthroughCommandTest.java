@@ -138,7 +138,7 @@ class WalkthroughCommandTest {
         Outcome outcome = run(bench, "--lesson", lesson.toString(), "--rate", "22050");
         assertEquals(0, outcome.exitCode(), outcome.err());
         List<String> lines = outcome.out().lines().toList();
-        assertTrue(lines.get(0).startsWith("Pass 1 of 2: section 2, walk (68 a minute)"), outcome.out());
+        assertTrue(lines.get(0).startsWith("Pass 1 of 2: section 2, walk (68 beats a minute)"), outcome.out());
         assertTrue(lines.stream().anyMatch(line -> line.startsWith("Pass 2 of 2: section 1, 120 bpm")), outcome.out());
         assertTrue(lines.stream().anyMatch(line -> line.endsWith("section two")), outcome.out());
         assertTrue(bench.opened.stream().allMatch(FakeSpeakers::isClosed));
