@@ -5,6 +5,7 @@ import cuelead.plan.CallSettings;
 import cuelead.time.Beats;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.DoubleSupplier;
 
 /** How calls are to be chosen, changed step by step, with what is said of each step. Used on one thread. */
 final class CallChoices {
@@ -12,22 +13,26 @@ final class CallChoices {
     private static final Beats MOST_LEAD = Beats.of(16);
     private static final List<CallLevel> LEVELS = List.of(CallLevel.values());
 
+    private final DoubleSupplier speed;
     private final Consumer<CallSettings> order;
     private CallSettings wanted;
 
     /**
      * Begins with what is in use.
      *
-     * @param order takes what is wanted from then on
+     * @param now   as at the song's own speed
+     * @param speed of the song, 1 = its own
+     * @param order takes what is wanted from then on, as at the song's own speed
      */
-    CallChoices(CallSettings now, Consumer<CallSettings> order) {
+    CallChoices(CallSettings now, DoubleSupplier speed, Consumer<CallSettings> order) {
         wanted = now;
+        this.speed = speed;
         this.order = order;
     }
 
-    /** What was ordered last. */
+    /** What was ordered last, with the lead that it comes to at the speed of the song. */
     CallSettings wanted() {
-        return wanted;
+        return wanted.atPace(speed.getAsDouble());
     }
 
     String shorterLead() {
@@ -39,13 +44,21 @@ final class CallChoices {
     }
 
     private String lead(Beats longer, String done) {
-        Beats lead = wanted.lead().plus(longer);
+        Beats now = wanted().lead();
+        Beats lead = atOwnSpeed(now.plus(longer));
         boolean isPossible = lead.compareTo(LEAST_LEAD) >= 0 && lead.compareTo(MOST_LEAD) <= 0;
         if (!isPossible) {
-            return "Calls come " + beats(wanted.lead()) + " ahead already.";
+            return "Calls come " + beats(now) + " ahead already.";
         }
         CallSettings usual = CallSettings.withLead(lead);
         return choose(new CallSettings(lead, usual.sectionLead(), wanted.level(), wanted.fading()), done);
+    }
+
+    /** In half beats, which comes to the same half beat again when the song is slow. */
+    private Beats atOwnSpeed(Beats lead) {
+        double ratio = Math.min(1, speed.getAsDouble());
+        boolean isKept = ratio == 1 || lead.compareTo(Beats.ONE) < 0;
+        return isKept ? lead : Beats.HALF.times(Math.round(lead.toDecimal() / ratio * 2));
     }
 
     private static String beats(Beats lead) {

@@ -39,7 +39,7 @@ final class FitListing {
     }
 
     private static String tempo(SongFit fit) {
-        String counts = Told.decimal(tenths(fit.bpm())) + " counts a minute";
+        String counts = Told.decimal(tenths(fit.bpm())) + " beats a minute";
         String ranges = fit.ranges().stream().map(FitListing::range).collect(Collectors.joining(", "));
         String published = fit.style().orElse("") + " is published at " + ranges;
         return switch (fit.tempo()) {

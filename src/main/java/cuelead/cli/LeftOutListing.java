@@ -49,6 +49,13 @@ final class LeftOutListing {
                 .toList();
     }
 
+    /** The words, each once: {@code side (2), cross}. */
+    static String words(List<LeftOut> leftOut) {
+        Map<String, Long> times = leftOut.stream()
+                .collect(Collectors.groupingBy(LeftOut::words, LinkedHashMap::new, Collectors.counting()));
+        return mostOften(times);
+    }
+
     private static String mostOften(Map<String, Long> words) {
         String named = words.entrySet().stream()
                 .sorted(Map.Entry.<String, Long>comparingByValue().reversed())

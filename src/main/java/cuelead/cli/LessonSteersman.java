@@ -75,7 +75,7 @@ final class LessonSteersman implements Steered {
     }
 
     private String told(Pace pace) {
-        return LessonWriter.written(pace) + " (" + Math.round(pace.at(full).beatsPerMinute()) + " a minute)";
+        return LessonWriter.written(pace) + " (" + Math.round(pace.at(full).beatsPerMinute()) + " beats a minute)";
     }
 
     @Override

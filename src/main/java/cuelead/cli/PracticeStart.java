@@ -41,7 +41,7 @@ final class PracticeStart {
             surroundings
                     .err()
                     .println("No song: clicks at " + Told.decimal(Math.round(10 * tempo) / 10.0)
-                            + " a minute; --tempo changes it.");
+                            + " beats a minute; --tempo changes it.");
         }
     }
 

@@ -34,7 +34,7 @@ final class Steersman implements Steered {
     /** @param wish what the practice was made for */
     Steersman(LivePractice practice, Wish wish) {
         this.practice = practice;
-        calls = new CallChoices(practice.heard().settings(), wanted -> practice.calls(now -> wanted));
+        calls = new CallChoices(practice.calls(), () -> pace.speed().ratio(), wanted -> practice.calls(now -> wanted));
         realigning = new Realigning(practice, () -> repeats = false, words -> late = Optional.of(words));
         delays = new DelaySteps(wish.callsGo(), practice.delays(), practice::delays);
         click = wish.click();

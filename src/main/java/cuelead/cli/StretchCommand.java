@@ -75,6 +75,7 @@ final class StretchCommand implements Callable<Integer> {
                     .err()
                     .println("Wrote " + output + " (" + Told.minutes(seconds / speed.ratio()) + " for "
                             + Told.minutes(seconds) + ").");
+            surroundings.err().println(TrackTarget.LICENCE);
             if (beats.isPresent()) {
                 surroundings.err().println(copied.write(beats.get(), song));
             }

@@ -187,7 +187,7 @@ final class TapDesk implements KeyedLine.Shown {
         String taps = hand.taps() == 0 ? "" : "   " + Told.number(hand.taps(), "tap");
         return (live.isPaused() ? "PAUSED  " : "") + Told.minutesAndSeconds(now) + "   count "
                 + count(beats, now) + "   " + Math.round(beats.medianTempo().beatsPerMinute())
-                + " a minute" + taps + (notice.isEmpty() ? "" : "   " + notice);
+                + " beats a minute" + taps + (notice.isEmpty() ? "" : "   " + notice);
     }
 
     private static int count(BeatGrid beats, double now) {

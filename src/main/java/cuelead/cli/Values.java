@@ -96,11 +96,20 @@ final class Values {
 
     /** How fast a song is played. */
     static final class SpeedRatio implements ITypeConverter<Speed> {
-        private static final String WANTED = "a speed from 0.4 to 1.25, where 1 is as it is, such as 0.75";
+        private static final String WANTED =
+                "a speed from 0.4 to 1.25 (40 to 125 %), where 1 is as it is, such as 0.75 or 75%";
+
+        private static final Pattern PERCENT = Pattern.compile("(\\d{1,3}(?:[.,]\\d+)?)\\s*%");
 
         @Override
         public Speed convert(String text) {
-            return Speed.of(between(text, Speed.SLOWEST.ratio(), Speed.FASTEST.ratio(), WANTED));
+            Matcher percent = PERCENT.matcher(text.strip());
+            boolean isPercent = percent.matches();
+            int unit = isPercent ? 100 : 1;
+            String number = isPercent ? percent.group(1) : text;
+            double least = Speed.SLOWEST.ratio() * unit;
+            return Speed.of(
+                    between(text, number.replace(',', '.'), least, Speed.FASTEST.ratio() * unit, WANTED) / unit);
         }
     }
 
@@ -142,9 +151,13 @@ final class Values {
     }
 
     private static double between(String text, double least, double most, String wanted) {
+        return between(text, text, least, most, wanted);
+    }
+
+    private static double between(String text, String digits, double least, double most, String wanted) {
         double number;
         try {
-            number = Double.parseDouble(text);
+            number = Double.parseDouble(digits);
         } catch (NumberFormatException e) {
             throw notWhatIsWanted(text, wanted);
         }

@@ -24,7 +24,7 @@ final class PaceRules {
         return List.of(
                 rule(at + "(?<name>" + PaceName.choices() + ")(?: (?:speed|pace|tempo))?", PaceRules::named),
                 rule(at + number + "\\s*(?:%|per\\s*cent)(?: of full speed)?", PaceRules::share),
-                rule(at + number + "(?:\\s*bpm|(?: beats| counts)? (?:a|per) minute)?", all::tempo));
+                rule(at + "(?:tempo )?" + number + "(?:\\s*bpm|(?: beats| counts)? (?:a|per) minute)?", all::tempo));
     }
 
     /** How a pace is made of what was found. */
@@ -55,7 +55,7 @@ final class PaceRules {
         if (tempo < slowest || tempo > fastest) {
             String range = (long) slowest + " to " + (long) fastest;
             throw outOfRange(
-                    found, "A tempo of this dance is " + range + " counts a minute (40 to 125 % of full speed)");
+                    found, "A tempo of this dance is " + range + " beats a minute (40 to 125 % of full speed)");
         }
         return new Pace.Beats(new Tempo(tempo));
     }

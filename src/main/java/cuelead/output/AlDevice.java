@@ -29,7 +29,8 @@ import org.lwjgl.system.MemoryUtil;
  */
 final class AlDevice implements AutoCloseable {
     private static final String NO_DEVICE =
-            "No sound device could be opened; connect one, or write a file instead with cuelead render.";
+            "No sound device could be opened; connect one, or write a file instead: -o FILE with cuelead render or"
+                    + " cuelead walkthrough.";
 
     /** The library asks devices for three times 20 ms; on the average half of one is played. */
     private static final double USUAL_LATENCY_SECONDS = 0.05;

@@ -30,7 +30,7 @@ public record CallPlan(Timeline timeline, CallSettings settings, List<Call> call
 
     /** Decides the calls of a piece of a timeline. */
     public static CallPlan make(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
-        return new CallPlanner(timeline, extent, settings, words).plan();
+        return CallPlanner.plan(timeline, extent, settings, words);
     }
 
     /** Words that were wanted and that the voice cannot say. */

@@ -1,50 +1,84 @@
 package cuelead.plan;
 
+import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
- * Makes one call plan: the first words of the count-in have their time, what must be said finds its own, then words
- * and figures, then the rest of the count-in.
+ * Makes one call plan: the count-in has its time, what must be said finds its own, then words and figures. Where a turn
+ * in full words takes the time of the figure behind it, so that the class would hear its later words only, the plan is
+ * made once more with that turn in few words.
  */
 final class CallPlanner {
-    /** A figure's name that is only wished for may come so much before its place, at a loss. */
-    private static final Beats MOST_EARLY = Beats.ONE;
-
-    private static final double EARLY_BEAT_LOSS = 2;
+    /** A turn's words are over by its beat, so they can take the time of calls for beats as near as this. */
+    private static final Beats NEAR = Beats.of(2);
 
     private final Timeline timeline;
     private final Extent extent;
     private final CallSettings settings;
     private final WordTimes words;
+    private final Cues cues;
     private final Airtime airtime = new Airtime();
     private final List<LeftOut> leftOut = new ArrayList<>();
+    /** Figures of which nothing is called before their second count. */
+    private final List<Cue> unnamed = new ArrayList<>();
 
-    CallPlanner(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
+    private CallPlanner(Timeline timeline, Extent extent, CallSettings settings, WordTimes words, Cues cues) {
         this.timeline = timeline;
         this.extent = extent;
         this.settings = settings;
         this.words = words;
+        this.cues = cues;
     }
 
-    CallPlan plan() {
+    static CallPlan plan(Timeline timeline, Extent extent, CallSettings settings, WordTimes words) {
         Cues cues = new Cues(timeline, extent, settings);
+        CallPlanner inFullWords = new CallPlanner(timeline, extent, settings, words, cues);
+        CallPlan plan = inFullWords.plan(Set.of());
+        Set<Cue> inTheWay = inFullWords.turnsBeforeUnnamed();
+        return inTheWay.isEmpty() ? plan : new CallPlanner(timeline, extent, settings, words, cues).plan(inTheWay);
+    }
+
+    private CallPlan plan(Set<Cue> inFewWords) {
         leftOut.addAll(cues.silenced());
-        Optional<CountIn> countIn = extent.first(timeline)
-                .filter(first -> settings.levelOf(first.run().wall()) != CallLevel.NONE)
-                .map(first -> new CountIn(timeline, first, extent.earliestSeconds(), settings, words, airtime));
-        List<Call> calls = new ArrayList<>(countIn.map(CountIn::firstWords).orElse(List.of()));
-        Placing.Placed needed = Placing.place(timeline, extent, words, cues.all(), airtime);
+        List<Call> calls = new ArrayList<>(countIn());
+        Placing.Placed needed = Placing.place(timeline, extent, words, cues.all(), airtime, inFewWords);
         leftOut.addAll(needed.leftOut());
         needed.offers().forEach(offer -> calls.add(take(offer)));
         fitWishes(cues.all()).forEach(offer -> calls.add(take(offer)));
-        calls.addAll(countIn.map(opening -> opening.lastWords(leftOut)).orElse(List.of()));
         calls.sort(Comparator.comparingDouble(Call::centreSeconds));
         return new CallPlan(timeline, settings, calls, leftOut);
+    }
+
+    private List<Call> countIn() {
+        return extent.first(timeline)
+                .filter(first -> settings.levelOf(first.run().wall()) != CallLevel.NONE)
+                .map(first -> new CountIn(timeline, first, extent.earliestSeconds(), settings, words, airtime))
+                .map(countIn -> countIn.words(leftOut))
+                .orElse(List.of());
+    }
+
+    private Set<Cue> turnsBeforeUnnamed() {
+        Set<Cue> turns = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (Cue figure : unnamed) {
+            cues.all().stream()
+                    .filter(cue -> cue.need() == Cue.Need.TURN)
+                    .filter(turn ->
+                            isNearBefore(turn.target().at(), figure.target().at()))
+                    .forEach(turns::add);
+        }
+        return turns;
+    }
+
+    private static boolean isNearBefore(BeatPosition turn, BeatPosition figure) {
+        return turn.compareTo(figure) < 0 && figure.since(turn).compareTo(NEAR) <= 0;
     }
 
     private Call take(Offer offer) {
@@ -57,47 +91,24 @@ final class CallPlanner {
                 .filter(cue -> cue.need() == Cue.Need.WISH)
                 .sorted(Comparator.comparingDouble(cue -> cue.target().songSeconds()))
                 .toList();
-        List<List<Offer>> offers = wishes.stream().map(this::freeOffers).toList();
-        List<Optional<Offer>> chosen = WordFit.best(offers);
+        List<WishOffers> offers = wishes.stream()
+                .map(cue -> WishOffers.of(cue, timeline, extent, words, airtime))
+                .toList();
+        List<Optional<Offer>> chosen =
+                WordFit.best(offers.stream().map(WishOffers::free).toList());
         for (int i = 0; i < wishes.size(); i++) {
-            if (!offers.get(i).isEmpty() && chosen.get(i).isEmpty()) {
-                leftOut.add(LeftOuts.of(wishes.get(i), LeftOut.Reason.NO_ROOM));
+            if (chosen.get(i).isEmpty()) {
+                noteUnsaid(wishes.get(i), offers.get(i).whyUnsaid(words));
             }
         }
         return chosen.stream().flatMap(Optional::stream).toList();
     }
 
-    /** The phrases of a wish that can be said where nothing else is; notes why there are none. */
-    private List<Offer> freeOffers(Cue cue) {
-        List<Offer> possible = new ArrayList<>();
-        for (Phrase phrase : cue.phrases()) {
-            Beats most = phrase.reach() == Phrase.Reach.OR_EARLIER ? MOST_EARLY : Beats.ZERO;
-            for (Beats extra = Beats.ZERO; extra.compareTo(most) <= 0; extra = extra.plus(Beats.HALF)) {
-                Phrase here = phrase.worthLess(extra.toDecimal() * EARLY_BEAT_LOSS);
-                Offer.of(cue, here, cue.lead().plus(extra), timeline.grid(), words)
-                        .ifPresent(possible::add);
-            }
+    private void noteUnsaid(Cue cue, LeftOut.Reason reason) {
+        leftOut.add(LeftOuts.of(cue, reason));
+        if (WordCues.beginsFigure(cue.target())) {
+            unnamed.add(cue);
         }
-        List<Offer> free = possible.stream()
-                .filter(extent::allows)
-                .filter(offer -> airtime.isFree(offer.startSeconds(), offer.endSeconds()))
-                .toList();
-        if (free.isEmpty()) {
-            leftOut.add(LeftOuts.of(cue, whyNone(cue, possible)));
-        }
-        return free;
-    }
-
-    private LeftOut.Reason whyNone(Cue cue, List<Offer> possible) {
-        if (possible.stream().anyMatch(extent::allows)) {
-            return LeftOut.Reason.GIVES_WAY;
-        }
-        if (!possible.isEmpty()) {
-            return LeftOut.Reason.BEFORE_THE_MUSIC;
-        }
-        boolean speakable = cue.phrases().stream()
-                .anyMatch(phrase -> words.of(phrase.words()).isPresent());
-        return speakable ? LeftOut.Reason.TOO_LATE : LeftOut.Reason.NOT_SPEAKABLE;
     }
 
     private Call callOf(Offer offer) {

@@ -38,6 +38,25 @@ public record CallSettings(Beats lead, Beats sectionLead, CallLevel level, Fadin
         return new CallSettings(lead, longer(lead, DEFAULT_SECTION_LEAD), CallLevel.WORDS, Fading.STEADY);
     }
 
+    /**
+     * The same where beats are slower: the lead lasts as many seconds as at full speed, in half beats, since words are
+     * spoken as fast as ever and a call with the same lead in beats would come far too early. It is never less than a
+     * beat, unless it was, so that dancers can count on it. Faster, it stays.
+     *
+     * @param ofFull share of full speed, more than 0
+     */
+    public CallSettings atPace(double ofFull) {
+        Beats there = atPace(lead, ofFull);
+        return new CallSettings(there, longer(there, atPace(sectionLead, ofFull)), level, fading);
+    }
+
+    private static Beats atPace(Beats lead, double ofFull) {
+        if (ofFull >= 1 || lead.compareTo(Beats.ONE) <= 0) {
+            return lead;
+        }
+        return longer(Beats.ONE, Beats.HALF.times(Math.round(lead.toDecimal() * ofFull * 2)));
+    }
+
     /** The level of a wall, from 1. */
     public CallLevel levelOf(int wall) {
         CallLevel now = level;

@@ -13,8 +13,9 @@ import java.util.OptionalDouble;
 
 /**
  * The spoken count-in before count 1: "five, six, seven, eight", in waltz "four, five, six" (common practice), each
- * word on its own beat. Its first words, well before the first calls, are kept free for it; later words give way to
- * calls. Where that would leave fewer than two, the count-in begins with the first count of its eight or six.
+ * word on its own beat, up to where the first calls come with their lead: a count that went on between calls, here and
+ * there a word, would not be even. Where that would leave fewer than two words, it begins with the first count of its
+ * eight or six. Its time is kept free.
  */
 final class CountIn {
     private static final int FEWEST_WORDS = 2;
@@ -72,53 +73,38 @@ final class CountIn {
         return isRoomBefore ? usual : Counts.of(metre.beatsInBar());
     }
 
-    /** The words that no first call can meet, in order of time; takes their airtime. To be asked before all calls. */
-    List<Call> firstWords() {
-        return fit(firstWord(), sureWords(), new ArrayList<>());
-    }
-
-    /** The later words, where nothing else is said; takes their airtime. */
-    List<Call> lastWords(List<LeftOut> leftOut) {
-        return fit(firstWord() + sureWords(), reserved - sureWords(), leftOut);
+    /** Its words in order of time; takes their airtime. To be asked before all calls. */
+    List<Call> words(List<LeftOut> leftOut) {
+        List<Call> calls = new ArrayList<>();
+        int last = firstWord() + Math.max(0, reserved - (int) Math.ceil(leadCounts)) - 1;
+        for (int count = firstWord(); count <= last; count++) {
+            Optional<Call> call = call(count);
+            if (call.isPresent()) {
+                airtime.take(call.get().startsSeconds(), call.get().endsSeconds());
+                calls.add(call.get());
+            } else {
+                leftOut.add(new LeftOut(NumberWords.cardinal(count), 0, "", Integer.toString(count), reason(count)));
+            }
+        }
+        return calls;
     }
 
     private int firstWord() {
         return timeline.dance().header().metre().countsInSection() - reserved + 1;
     }
 
-    /** Words that end before a call with the usual lead begins, whatever their lengths. */
-    private int sureWords() {
-        return Math.max(0, reserved - 1 - (int) Math.ceil(leadCounts));
+    private double centreSeconds(int count) {
+        int countsBefore = timeline.dance().header().metre().countsInSection() - count + 1;
+        return timeline.grid().secondsAt(first.at().minus(timeline.beatsOf(Counts.of(countsBefore))));
     }
 
-    private List<Call> fit(int firstCount, int number, List<LeftOut> leftOut) {
-        List<Call> calls = new ArrayList<>();
-        for (int count = firstCount; count < firstCount + number; count++) {
-            int before = timeline.dance().header().metre().countsInSection() - count + 1;
-            Optional<Call> call = call(count, before);
-            if (call.isPresent()) {
-                airtime.take(call.get().startsSeconds(), call.get().endsSeconds());
-                calls.add(call.get());
-            } else {
-                leftOut.add(new LeftOut(NumberWords.cardinal(count), 0, "", Integer.toString(count), reason(before)));
-            }
-        }
-        return calls;
+    private LeftOut.Reason reason(int count) {
+        return centreSeconds(count) < earliestSeconds ? LeftOut.Reason.BEFORE_THE_MUSIC : LeftOut.Reason.GIVES_WAY;
     }
 
-    private BeatPosition position(int countsBefore) {
-        return first.at().minus(timeline.beatsOf(Counts.of(countsBefore)));
-    }
-
-    private LeftOut.Reason reason(int countsBefore) {
-        return timeline.grid().secondsAt(position(countsBefore)) < earliestSeconds
-                ? LeftOut.Reason.BEFORE_THE_MUSIC
-                : LeftOut.Reason.GIVES_WAY;
-    }
-
-    private Optional<Call> call(int count, int countsBefore) {
+    private Optional<Call> call(int count) {
         String word = NumberWords.cardinal(count);
-        double centre = timeline.grid().secondsAt(position(countsBefore));
+        double centre = centreSeconds(count);
         return words.of(word)
                 .filter(length -> centre - length.beforeSeconds() >= earliestSeconds)
                 .filter(length -> airtime.isFree(centre - length.beforeSeconds(), centre + length.afterSeconds()))

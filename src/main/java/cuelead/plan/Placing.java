@@ -75,13 +75,16 @@ final class Placing {
      * words, and everything is placed anew.
      *
      * @param taken when nothing can be said; is left as it is
+     * @param inFewWords what is said in the fewest words from the start
      */
-    static Placed place(Timeline timeline, Extent extent, WordTimes words, List<Cue> cues, Airtime taken) {
+    static Placed place(
+            Timeline timeline, Extent extent, WordTimes words, List<Cue> cues, Airtime taken, Set<Cue> inFewWords) {
         List<Cue> needed = cues.stream()
                 .filter(cue -> cue.need() != Cue.Need.WISH)
                 .sorted(LAST_FIRST)
                 .toList();
         Set<Cue> terse = Collections.newSetFromMap(new IdentityHashMap<>());
+        terse.addAll(inFewWords);
         while (true) {
             Placing placing = new Placing(timeline, extent, words, taken, terse);
             needed.forEach(placing::place);

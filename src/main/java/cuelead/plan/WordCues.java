@@ -71,6 +71,10 @@ final class WordCues {
                 .orElse(List.of());
     }
 
+    static boolean beginsFigure(DancedCount count) {
+        return begun(count).isPresent();
+    }
+
     private static Optional<FigureRun> begun(DancedCount count) {
         Step step = count.steps().get(0);
         return StepWords.figureOf(count.section(), step).filter(run -> StepWords.begins(run, count.section(), step));

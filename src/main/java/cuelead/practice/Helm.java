@@ -1,5 +1,6 @@
 package cuelead.practice;
 
+import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
@@ -96,6 +97,11 @@ final class Helm {
     /** How fast the song is played when all that was ordered is done. */
     Speed speed() {
         return way.coming().manner().ground().map().lastSpeed();
+    }
+
+    /** How calls are chosen where the song is at its own speed. */
+    CallSettings calls() {
+        return way.coming().manner().calls();
     }
 
     /** What is heard when all that was ordered is done, as if it had always been as fast as it is then. */

@@ -141,6 +141,11 @@ public final class LivePractice {
         command(helm::leaveLoop);
     }
 
+    /** How calls are chosen when all that was ordered is done; the lead is that of the song's own speed. */
+    public CallSettings calls() {
+        return helm.calls();
+    }
+
     /** Changes how calls are chosen. */
     public void calls(UnaryOperator<CallSettings> change) {
         manner(manner -> manner.with(change.apply(manner.calls())));

@@ -7,7 +7,7 @@ import cuelead.sound.Levels;
  * How a practice is played: everything that can be changed while it plays.
  *
  * @param ground how the dance lies over the music
- * @param calls  what is called and how early
+ * @param calls  what is called and how early, where music is at its own speed
  * @param click  whether a click is heard over music
  * @param levels how loud each part is
  */

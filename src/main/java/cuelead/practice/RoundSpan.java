@@ -35,7 +35,7 @@ record RoundSpan(
     /** The first time: to say what comes and its first figure before the count-in, and to get ready. */
     private static final double LEAST_RUN_UP_SECONDS = 6;
 
-    /** The same, where beats are slow: the first figure comes six before, what is danced before that. */
+    /** The same, where beats are slow, and for each repeat: the first figure comes six before, "again" before that. */
     private static final Beats LEAST_RUN_UP = Beats.of(8);
 
     private static final int MOST_EIGHTS = 4;
@@ -67,15 +67,16 @@ record RoundSpan(
         return new RoundSpan(place, runUp, Optional.of(place.to()), from, beat + 1, to);
     }
 
-    /** Whole eights, or sixes: enough of them the first time, one before each repeat. */
+    /** Whole eights, or sixes: enough of them the first time, then as few as have room for "again" and the count-in. */
     private static BeatPosition runUp(BeatPosition first, int repeat, Timeline timeline) {
         Beats eight =
                 timeline.beatsOf(Counts.of(timeline.dance().header().metre().countsInSection()));
         double firstSeconds = timeline.grid().secondsAt(first);
         BeatPosition at = first.minus(eight);
-        for (int eights = 1; repeat == 1 && eights < MOST_EIGHTS; eights++) {
+        double leastSeconds = repeat == 1 ? LEAST_RUN_UP_SECONDS : 0;
+        for (int eights = 1; eights < MOST_EIGHTS; eights++) {
             boolean isLongEnough = first.since(at).compareTo(LEAST_RUN_UP) >= 0;
-            if (isLongEnough && firstSeconds - timeline.grid().secondsAt(at) >= LEAST_RUN_UP_SECONDS) {
+            if (isLongEnough && firstSeconds - timeline.grid().secondsAt(at) >= leastSeconds) {
                 break;
             }
             at = at.minus(eight);

@@ -8,6 +8,7 @@ import cuelead.lesson.Pass.Over;
 import cuelead.lesson.Piece;
 import cuelead.lesson.PieceWords;
 import cuelead.plan.CallSettings;
+import cuelead.plan.LeftOut;
 import cuelead.plan.Timeline;
 import cuelead.plan.Title;
 import cuelead.report.Refused;
@@ -15,7 +16,6 @@ import cuelead.sound.Balance;
 import cuelead.sound.ClickAt;
 import cuelead.sound.Levels;
 import cuelead.sound.MixPlan;
-import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
@@ -101,8 +101,8 @@ final class Rounds {
         Ground ground = ground(number, pass);
         Timeline timeline = ground.timeline();
         RoundSpan span = span(number, pass, repeat, timeline);
-        TakeMaker maker = pass.over() == Over.MUSIC ? overMusic : overClicks;
-        Manner even = new Manner(ground, settings(pass), usual.click(), Levels.EVEN);
+        TakeMaker maker = maker(pass);
+        Manner even = even(ground, pass);
         Take take = maker.make(timeline, span.extent(title(pass, repeat)), even);
         maker.check();
         Levels levels = levels(pass, take);
@@ -116,6 +116,24 @@ final class Rounds {
                 span.runUpSeconds(),
                 span.fromFrame(),
                 span.toFrame());
+    }
+
+    /** What is not called when a pass is danced once, and why; parameters as {@link #round}. */
+    List<LeftOut> leftOut(int number, Pass pass) throws Refused {
+        Ground ground = ground(number, pass);
+        Timeline timeline = ground.timeline();
+        RoundSpan span = span(number, pass, 1, timeline);
+        return maker(pass)
+                .plan(timeline, span.extent(title(pass, 1)), even(ground, pass))
+                .leftOut();
+    }
+
+    private TakeMaker maker(Pass pass) {
+        return pass.over() == Over.MUSIC ? overMusic : overClicks;
+    }
+
+    private Manner even(Ground ground, Pass pass) {
+        return new Manner(ground, settings(pass), usual.click(), Levels.EVEN);
     }
 
     private RoundSpan span(int number, Pass pass, int repeat, Timeline timeline) throws Refused {
@@ -149,7 +167,7 @@ final class Rounds {
         return pass.over() == Over.CLICKS || Speed.isSpeed(ratio(pass));
     }
 
-    /** Speed of the music of a pass, 1 = as it was recorded. */
+    /** Speed of a pass against the song's own, or against full speed without one. */
     private double ratio(Pass pass) {
         double ofFull = pass.pace().at(full).beatsPerMinute() / full.beatsPerMinute();
         return ofFull * usual.ground().map().lastSpeed().ratio();
@@ -173,26 +191,11 @@ final class Rounds {
         return piece instanceof Piece.RestartOf restart ? restart.wall() : 1;
     }
 
-    /**
-     * The lead lasts as many seconds as at full speed, in half beats: words are spoken as fast as ever, so with the lead
-     * in beats a call would come far too early. It is never less than a beat, so that dancers can count on it.
-     */
+    /** Over clicks that are slower than the song, the lead is that of their pace. */
     private CallSettings settings(Pass pass) {
-        double ofFull = pass.pace().at(full).beatsPerMinute() / full.beatsPerMinute();
-        Beats lead = atPace(usual.calls().lead(), ofFull);
-        Beats sectionLead = atPace(usual.calls().sectionLead(), ofFull);
-        return new CallSettings(lead, longer(lead, sectionLead), pass.level(), pass.fading());
-    }
-
-    private static Beats atPace(Beats lead, double ofFull) {
-        if (ofFull >= 1 || lead.compareTo(Beats.ONE) <= 0) {
-            return lead;
-        }
-        return longer(Beats.ONE, Beats.HALF.times(Math.round(lead.toDecimal() * ofFull * 2)));
-    }
-
-    private static Beats longer(Beats a, Beats b) {
-        return a.compareTo(b) >= 0 ? a : b;
+        CallSettings asked =
+                new CallSettings(usual.calls().lead(), usual.calls().sectionLead(), pass.level(), pass.fading());
+        return pass.over() == Over.CLICKS ? asked.atPace(ratio(pass)) : asked;
     }
 
     private Title title(Pass pass, int repeat) {

@@ -79,7 +79,7 @@ final class Steering {
                 seconds,
                 course.take().timeline(),
                 course.take().heardCalls(),
-                course.manner().calls(),
+                course.take().plan().settings(),
                 isRepeated ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING,
                 course.aim().filter(aim -> isRepeated || seconds < aim.songSeconds()),
                 clock(course, seconds));

@@ -40,12 +40,22 @@ final class TakeMaker {
         words.check();
     }
 
-    /** @param timeline of the manner's ground */
+    /**
+     * A take; its lead is that of the speed of the music.
+     *
+     * @param timeline of the manner's ground
+     */
     Take make(Timeline timeline, Extent extent, Manner manner) {
-        CallPlan plan = CallPlan.make(timeline, extent, manner.calls(), words);
+        CallPlan plan = plan(timeline, extent, manner);
         List<SpokenCall> calls = plan.calls().stream()
                 .map(call -> SpokenCall.of(call, words.clip(call.words())))
                 .toList();
         return new Take(extent, plan, calls, mixes.make(calls, timeline.grid(), manner));
+    }
+
+    /** What would be called, without speaking it. */
+    CallPlan plan(Timeline timeline, Extent extent, Manner manner) {
+        double speed = manner.ground().map().lastSpeed().ratio();
+        return CallPlan.make(timeline, extent, manner.calls().atPace(speed), words);
     }
 }

@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import cuelead.lesson.Lesson;
 import cuelead.lesson.Pass;
+import cuelead.plan.LeftOut;
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
 import cuelead.time.Tempo;
@@ -51,6 +52,11 @@ public final class Walkthrough {
     /** Every pass that is danced with its length, in order. */
     public List<PassLength> lengths() {
         return lengths;
+    }
+
+    /** What is not called when a pass is danced once, and why. */
+    public List<LeftOut> leftOut(int number) throws Refused {
+        return rounds.leftOut(number, lesson().pass(number));
     }
 
     /** All of it as a track. */

@@ -79,7 +79,7 @@ class CommandsTest {
         Path sheet = Files.writeString(
                 temp.resolve("clicks.txt"), "CLICKS\nCount: 4 Wall: 1\n\n[1-4] WALKS\n1-4 Walk fwd R, L, R, L\n");
         String err = bench.run("plan", sheet.toString()).err();
-        assertTrue(err.contains("No song: clicks at 104 a minute; --tempo changes it."), err);
+        assertTrue(err.contains("No song: clicks at 104 beats a minute; --tempo changes it."), err);
         err = bench.run("plan", sheet.toString(), "--tempo", "90").err();
         assertFalse(err.contains("No song"), err);
     }

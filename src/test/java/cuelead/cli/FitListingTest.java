@@ -13,7 +13,7 @@ class FitListingTest {
     void wallsEndingAndFinish() {
         List<String> lines = FitListing.lines(Calls.timeline(14.2), "The song");
         assertTrue(lines.get(0).startsWith("2 walls, "), lines.get(0));
-        assertTrue(lines.get(0).endsWith("120 counts a minute."), lines.get(0));
+        assertTrue(lines.get(0).endsWith("120 beats a minute."), lines.get(0));
         assertEquals("The song ends in wall 2, on count 5, facing 6 o'clock.", lines.get(1));
         assertTrue(lines.get(2).startsWith("To finish to the front: on count "), lines.get(2));
         assertTrue(lines.get(2).endsWith(", and hold 12 o'clock."), lines.get(2));

@@ -55,6 +55,7 @@ class LessonReaderTest {
             sections 1 & 2; 3 x; no music           | sections 1 to 2, walk, 3 times, clicks
             sections 2–4, 72                   | sections 2 to 4, 72 bpm, once, clicks
             section s3, at 72 a minute              | section 3, 72 bpm, once, clicks
+            section 3, tempo 72                     | section 3, 72 bpm, once, clicks
             section 4, 72 percent                   | section 4, 72 %, once, clicks
             section 4, seventy two %                | section 4, 72 %, once, clicks
             whole dance, to the music, fading       | dance, full, once, music, calls fading
@@ -125,7 +126,7 @@ class LessonReaderTest {
             section 1,   130 %                   | 14 | 40 to 125
             section 1, 5 bpm                     | 12 | 40 to 125
             section 1, walk, once, calls loudly  | 24 | call level
-            section 1, 300 bpm                   | 12 | 40 to 125 counts
+            section 1, 300 bpm                   | 12 | 40 to 125 beats
             section 1, walk, wildly              | 18 | not understood
             """)
     void aMistakeIsToldAtItsPlace(String line, int column, String word) {

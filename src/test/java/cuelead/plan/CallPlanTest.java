@@ -24,6 +24,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class CallPlanTest {
     private static final CallSettings WORDS = CallSettings.withLead(Beats.of(2));
@@ -119,6 +121,31 @@ class CallPlanTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals(12 * 60 / 104.0, five.centreSeconds(), 1e-9);
+    }
+
+    /** Whatever the lead, up to a lively tempo: a beat from word to word, at least two of them, none among the calls. */
+    @ParameterizedTest
+    @CsvSource({"8, 1", "8, 1.5", "8, 2", "8, 2.5", "8, 3", "6, 1", "6, 1.5", "6, 2", "6, 3"})
+    void theCountInIsEven(int section, double leadBeats) {
+        Metre metre = section == 6 ? Metre.SIXES : Metre.EIGHTS;
+        Dance dance = PlanFixtures.dance(metre, PlanFixtures.part("A", section, 4, 0), List.of(), List.of());
+        for (double tempo : new double[] {60, 90, 120}) {
+            BeatGrid grid = BeatGrid.steady(new Tempo(tempo), 0, 400, metre.beatsInBar());
+            Timeline timeline = Timeline.lay(dance, grid, PlanFixtures.intro(24, 60));
+            CallSettings settings = CallSettings.withLead(Beats.ofDecimal(leadBeats));
+            List<Call> calls =
+                    CallPlan.make(timeline, settings, PlanFixtures.BY_LETTERS).calls();
+            List<Call> countIn =
+                    calls.stream().filter(c -> c.kind() == Kind.COUNT_IN).toList();
+            assertTrue(countIn.size() >= 2, tempo + ": " + countIn);
+            int first = calls.indexOf(countIn.get(0));
+            assertEquals(countIn, calls.subList(first, first + countIn.size()));
+            for (int i = 1; i < countIn.size(); i++) {
+                double apart =
+                        countIn.get(i).centreSeconds() - countIn.get(i - 1).centreSeconds();
+                assertEquals(60 / tempo, apart, 1e-9);
+            }
+        }
     }
 
     @Test

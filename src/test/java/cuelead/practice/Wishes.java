@@ -25,6 +25,11 @@ final class Wishes {
         return wish(sheet, Optional.empty(), Optional.of(new Tempo(beatsPerMinute)), 0, OptionalDouble.empty());
     }
 
+    static Wish atTempo(Path sheet, double beatsPerMinute, double leadBeats) {
+        Optional<Tempo> tempo = Optional.of(new Tempo(beatsPerMinute));
+        return wish(sheet, Optional.empty(), tempo, OptionalDouble.of(leadBeats), 0, OptionalDouble.empty());
+    }
+
     static Wish pieceAtTempo(Path sheet, double beatsPerMinute, double fromSeconds, double toSeconds) {
         Optional<Tempo> tempo = Optional.of(new Tempo(beatsPerMinute));
         return wish(sheet, Optional.empty(), tempo, fromSeconds, OptionalDouble.of(toSeconds));
@@ -37,11 +42,21 @@ final class Wishes {
 
     private static Wish wish(
             Path sheet, Optional<Path> song, Optional<Tempo> tempo, double fromSeconds, OptionalDouble toSeconds) {
+        return wish(sheet, song, tempo, OptionalDouble.empty(), fromSeconds, toSeconds);
+    }
+
+    private static Wish wish(
+            Path sheet,
+            Optional<Path> song,
+            Optional<Tempo> tempo,
+            OptionalDouble leadBeats,
+            double fromSeconds,
+            OptionalDouble toSeconds) {
         return new Wish(
                 sheet,
                 song,
                 tempo,
-                OptionalDouble.empty(),
+                leadBeats,
                 CallLevel.WORDS,
                 CallSettings.Fading.STEADY,
                 Wish.Click.SILENT,
