@@ -90,7 +90,7 @@ class EasyOptionsTest {
 
     @Test
     void theEasierWayIsDancedInThePlaceOfTheSteps() {
-        Dance full = dance(STEPS.formatted("' (easy option: walk R, L)'", "", ""));
+        Dance full = dance(STEPS.formatted(" (easy option: walk R, L)", "", ""));
         Dance easy = full.easy();
         assertEquals(full.counts(), easy.counts());
         assertEquals(
@@ -114,7 +114,7 @@ class EasyOptionsTest {
     void optionsAreWrittenAndReadBack() {
         String below = "Easy option for counts 7-8: whatever the floor allows";
         Dance dance =
-                dance(STEPS.formatted("' (easy option: walk R, L)'", below, "Option: counts 5-8 vine L, touch R"));
+                dance(STEPS.formatted(" (easy option: walk R, L)", below, "Option: counts 5-8 vine L, touch R"));
         Dance again = dance(SheetWriter.write(dance));
         assertEquals(3, dance.options().size());
         assertEquals(told(dance), told(again));
