@@ -113,8 +113,7 @@ class EasyOptionsTest {
     @Test
     void optionsAreWrittenAndReadBack() {
         String below = "Easy option for counts 7-8: whatever the floor allows";
-        Dance dance =
-                dance(STEPS.formatted(" (easy option: walk R, L)", below, "Option: counts 5-8 vine L, touch R"));
+        Dance dance = dance(STEPS.formatted(" (easy option: walk R, L)", below, "Option: counts 5-8 vine L, touch R"));
         Dance again = dance(SheetWriter.write(dance));
         assertEquals(3, dance.options().size());
         assertEquals(told(dance), told(again));
