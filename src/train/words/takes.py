@@ -1,11 +1,12 @@
 """Makes takes of call-words as a microphone in a room would give them, with the true times of their sounds.
 
-  takes.py WORDS FOLDER [--part N]      WORDS: a text file, one word or phrase a line; --part 4: every fourth condition
+  takes.py WORDS FOLDER [--part N] [--seed TEXT]    WORDS: a text file, one word or phrase a line; --part 4: every
+                                                    fourth condition; --seed: other breaths, smacks, echoes and noise
 
 The words are spoken by espeak-ng (its library tells when each sound begins) and flite (-psdur), by several voices and at
 several rates, so their times are known. FOLDER/CONDITION/word.wav are the takes; FOLDER/truth.csv has, in seconds of
-each take, onset and end of what can be heard, the stressed vowel's beginning, and the perceptual centre of the stressed
-syllable: onset + 0.65 (vowel - onset) + 0.25 (end - vowel) (Marcus 1981). Onset and end are measured on the clean word:
+each take, onset and end of what can be heard; onset, vowel and end of the stressed syllable, and its perceptual centre:
+onset + 0.65 (vowel - onset) + 0.25 (end - vowel) (Marcus 1981). Onset and end of the word are measured on the clean word:
 the first and last sample whose 2 ms RMS exceeds the loudest 20 ms RMS less 40 dB.
 
 What a room adds (chosen to be like a laptop's microphone in a kitchen, from memory): hiss and fan noise, mains hum, a
@@ -121,7 +122,8 @@ def centre(words, sounds, onset, end):
         last = vowels[which + 1] - 1
         stop = sounds[last][1] if last > v else sounds[v][2]
     vowel = max(sounds[v][1], onset)
-    return vowel, start + 0.65 * (vowel - start) + 0.25 * (max(stop, vowel) - vowel)
+    stop = max(stop, vowel)
+    return start, vowel, stop, start + 0.65 * (vowel - start) + 0.25 * (stop - vowel)
 
 
 def pink(n, rate, random):
@@ -188,6 +190,7 @@ def main():
     arguments.add_argument("folder", type=Path)
     arguments.add_argument("--part", type=int, default=1)
     arguments.add_argument("--first", type=int, default=0)
+    arguments.add_argument("--seed", default="", help="another room for each take")
     given = arguments.parse_args()
     words = [line.strip() for line in open(given.words) if line.strip()]
     espeak = Espeak()
@@ -197,21 +200,21 @@ def main():
     given.folder.mkdir(parents=True, exist_ok=True)
     with open(given.folder / "truth.csv", "w", newline="") as out:
         table = csv.writer(out)
-        table.writerow("condition,word,onset,vowel,end,centre".split(","))
+        table.writerow("condition,word,onset,end,syllable,vowel,syllable_end,centre".split(","))
         for name, say, speed, db in conditions[given.first::given.part]:
             condition = "%s_%d_%ddB" % (name.replace("+", "-"), round(100 * speed), db)
             (given.folder / condition).mkdir(exist_ok=True)
             for word in words:
-                random = np.random.default_rng(zlib.crc32((condition + word).encode()))
+                random = np.random.default_rng(zlib.crc32((given.seed + condition + word).encode()))
                 clean, rate, sounds = say(speed, word)
                 onset, end = audible(clean, rate)
-                vowel, felt = centre(word, sounds, onset, end)
+                times = (onset, end) + centre(word, sounds, onset, end)
                 take, later = room(clean, rate, sounds, db, random)
                 peak = 10 ** (-random.uniform(1, 26) / 20)
                 take = take / np.abs(take).max() * peak
                 wavfile.write(given.folder / condition / (word.replace(" ", "_") + ".wav"), rate,
                               np.round(take * 32767).astype(np.int16))
-                table.writerow([condition, word] + ["%.4f" % (t + later) for t in (onset, vowel, end, felt)])
+                table.writerow([condition, word] + ["%.4f" % (t + later) for t in times])
 
 
 main()

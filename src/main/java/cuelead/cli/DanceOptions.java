@@ -85,6 +85,11 @@ final class DanceOptions {
                     + " tempo. Calls are spoken as fast as ever.")
     private Speed speed;
 
+    @Option(
+            names = "--easy",
+            description = "Call the easier steps where the sheet offers some (\"cuelead read\" shows them).")
+    private boolean easy;
+
     /**
      * Where calls go.
      *
@@ -125,6 +130,7 @@ final class DanceOptions {
                 fromSeconds,
                 toSeconds,
                 go,
-                speed);
+                speed,
+                easy ? Wish.Way.EASIER : Wish.Way.AS_WRITTEN);
     }
 }

@@ -5,8 +5,10 @@ import cuelead.plan.LeftOut;
 import cuelead.plan.Timeline;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** What was not called and why, in lines to be read. */
@@ -49,11 +51,16 @@ final class LeftOutListing {
                 .toList();
     }
 
-    /** The words, each once: {@code side (2), cross}. */
-    static String words(List<LeftOut> leftOut) {
-        Map<String, Long> times = leftOut.stream()
-                .collect(Collectors.groupingBy(LeftOut::words, LinkedHashMap::new, Collectors.counting()));
-        return mostOften(times);
+    /** The words, each once with its places: {@code side (S2 count 4, S3 count 6), cross (S3 count 8)}. */
+    static String withPlaces(List<LeftOut> leftOut) {
+        Map<String, Set<String>> places = new LinkedHashMap<>();
+        for (LeftOut out : leftOut) {
+            String place = out.section().isEmpty() ? "count-in" : out.section() + " count " + out.count();
+            places.computeIfAbsent(out.words(), words -> new LinkedHashSet<>()).add(place);
+        }
+        return places.entrySet().stream()
+                .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
+                .collect(Collectors.joining(", "));
     }
 
     private static String mostOften(Map<String, Long> words) {

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.dance.Dance;
 import cuelead.lesson.LessonWriter;
+import cuelead.lesson.PieceWords;
 import cuelead.plan.LeftOut;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
@@ -42,13 +43,18 @@ final class LessonListing {
                     pass.number(),
                     Told.minutesAndSeconds(seconds),
                     Math.round(pass.tempo().beatsPerMinute()),
-                    lines.line(pass.pass()));
+                    lines.line(pass.pass()) + heading(pass));
             seconds += pass.seconds();
         }
         out.println();
         String what = walkthrough.lesson().isWhole() ? "All of it" : "This";
         out.println(what + " takes " + Told.inWords(seconds) + ".");
         printLeftOut();
+    }
+
+    private String heading(PassLength pass) {
+        String heading = new PieceWords(dance).heading(pass.pass().piece());
+        return heading.isEmpty() ? "" : "  (" + heading + ")";
     }
 
     /** Words for which others are said are missed by nobody. */
@@ -59,7 +65,7 @@ final class LessonListing {
                     .filter(out -> WITHOUT_TIME.contains(out.reason()))
                     .toList();
             if (!missed.isEmpty()) {
-                lines.add(String.format(Locale.ROOT, "%5d  %s", pass.number(), LeftOutListing.words(missed)));
+                lines.add(String.format(Locale.ROOT, "%5d  %s", pass.number(), LeftOutListing.withPlaces(missed)));
             }
         }
         if (!lines.isEmpty()) {

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.dance.CountOne;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;
+import cuelead.dance.EasyOption;
 import cuelead.dance.Foot;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
@@ -34,11 +35,13 @@ final class ReadListing {
         Optional<Section> last = Optional.empty();
         for (DanceRow row : DanceRow.of(dance)) {
             if (last.filter(row.section()::equals).isEmpty()) {
+                last.ifPresent(this::printOptions);
                 begin(row.section());
                 last = Optional.of(row.section());
             }
             out.println(line(row));
         }
+        last.ifPresent(this::printOptions);
         printChanges();
     }
 
@@ -74,6 +77,24 @@ final class ReadListing {
         out.println();
         out.println(section.heading().isBlank() ? section.name() : section.name() + "  " + section.heading());
         out.println(row("count", "foot", "what", "turn", "facing", "weight", "call", "figure"));
+    }
+
+    /** {@code easier, counts 5-6: walk R, L}. */
+    private void printOptions(Section section) {
+        dance.options().stream()
+                .filter(option -> option.section().equals(section.name()))
+                .map(option -> "  easier, " + (option.first() == option.last() ? "count " : "counts ") + option.counts()
+                        + ": " + option.words() + why(option))
+                .forEach(out::println);
+    }
+
+    private String why(EasyOption option) {
+        if (dance.isDanced(option)) {
+            return "";
+        }
+        return option.steps().isEmpty()
+                ? "  (not understood as steps of these counts, so --easy does not call it)"
+                : "  (ends on another foot or wall, so --easy does not call it)";
     }
 
     private static String line(DanceRow row) {

@@ -38,7 +38,8 @@ import picocli.CommandLine.Option;
                     + " before it, then each wall, then tags, restarts and changes of parts alone, then to the music.",
             "Each pass says what comes and counts in. Keys: right (or Page Down, as a presenter's clicker sends) skips to"
                     + " the next pass, left goes back, Enter begins the pass again, - and + begin it again slower or"
-                    + " faster, space pauses, q quits."
+                    + " faster, space pauses, ? shows all keys, q quits.",
+            "--tempo takes a full speed of your own, to clicks; with --speed all passes are so much slower or faster."
         },
         footer = {
             "",

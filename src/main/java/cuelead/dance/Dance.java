@@ -2,6 +2,7 @@ package cuelead.dance;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A dance as read from its sheet.
@@ -14,6 +15,7 @@ import java.util.Optional;
  * @param restarts walls that are broken off
  * @param ending   how the sheet says to finish
  * @param claims   what the sheet claims about facings, length and walls, for the checker
+ * @param options  easier ways to dance some counts
  */
 public record Dance(
         Header header,
@@ -22,15 +24,29 @@ public record Dance(
         List<Tag> tags,
         List<Restart> restarts,
         Optional<Ending> ending,
-        Claims claims) {
+        Claims claims,
+        List<EasyOption> options) {
     public Dance {
         parts = List.copyOf(parts);
         sequence = List.copyOf(sequence);
         tags = List.copyOf(tags);
         restarts = List.copyOf(restarts);
+        options = List.copyOf(options);
         if (parts.isEmpty()) {
             throw new IllegalArgumentException("a dance needs at least one part");
         }
+    }
+
+    /** A dance without easier ways. */
+    public Dance(
+            Header header,
+            List<Part> parts,
+            List<String> sequence,
+            List<Tag> tags,
+            List<Restart> restarts,
+            Optional<Ending> ending,
+            Claims claims) {
+        this(header, parts, sequence, tags, restarts, ending, claims, List.of());
     }
 
     /** A dance made without a sheet, which claims nothing. */
@@ -42,6 +58,28 @@ public record Dance(
             List<Restart> restarts,
             Optional<Ending> ending) {
         this(header, parts, sequence, tags, restarts, ending, Claims.NONE);
+    }
+
+    /** The same with easier ways. */
+    public Dance with(List<EasyOption> easier) {
+        return new Dance(header, parts, sequence, tags, restarts, ending, claims, easier);
+    }
+
+    /** The dance with its easier ways in the place of what they are for, as far as they end as that does. */
+    public Dance easy() {
+        return EasyWay.of(this);
+    }
+
+    /** Whether {@link #easy} dances an easier way: it tells steps that end on the same foot, facing the same wall. */
+    public boolean isDanced(EasyOption option) {
+        return EasyWay.sectionOf(option, this)
+                .filter(section -> EasyWay.endsAlike(option, section))
+                .isPresent();
+    }
+
+    /** All sections, those of tags behind those of parts. */
+    public Stream<Section> sections() {
+        return Stream.concat(parts.stream(), tags.stream().map(Tag::part)).flatMap(part -> part.sections().stream());
     }
 
     public boolean isPhrased() {

@@ -18,7 +18,7 @@ public final class FigureFinder {
     private static final int VARIANT_COST = 3;
 
     private final Figures figures;
-    private final List<Pair> pairs;
+    private final List<Ways> all;
 
     /** A row danced from a foot: its figure, or the mirror image. */
     private record Way(FigureRow row, Figure danced, Turn net) {
@@ -42,10 +42,17 @@ public final class FigureFinder {
         }
     }
 
-    /** Both ways of a row. */
-    private record Pair(FigureRow row, Way written, Way mirrored) {
-        Pair(FigureRow row) {
-            this(row, new Way(row, row.figure()), new Way(row, row.figure().mirrored()));
+    /** All ways of a row, the one that is written first. */
+    private record Ways(FigureRow row, boolean livesByItsRhythm, List<Way> ways) {
+        static Ways of(FigureRow row) {
+            Way written = new Way(row, row.figure());
+            Way mirrored = new Way(row, row.figure().mirrored());
+            return new Ways(
+                    row,
+                    row.livesByItsRhythm(),
+                    row.turnsEitherWay()
+                            ? List.of(written, mirrored, written.turnedBack(), mirrored.turnedBack())
+                            : List.of(written, mirrored));
         }
 
         int steps() {
@@ -55,9 +62,9 @@ public final class FigureFinder {
 
     public FigureFinder(Figures figures) {
         this.figures = figures;
-        pairs = figures.rows().stream()
+        all = figures.rows().stream()
                 .filter(FigureRow::isRecognised)
-                .map(Pair::new)
+                .map(Ways::of)
                 .toList();
     }
 
@@ -69,12 +76,12 @@ public final class FigureFinder {
         for (int first = steps.size() - 1; first >= 0; first--) {
             worth[first] = worth[first + 1];
             Optional<FigureRun> best = Optional.empty();
-            for (Pair pair : pairs) {
-                int end = first + pair.steps();
+            for (Ways figure : all) {
+                int end = first + figure.steps();
                 if (end > steps.size() || straddles(steps.subList(first, end), metre)) {
                     continue;
                 }
-                Optional<Match> match = match(pair, steps.subList(first, end), first);
+                Optional<Match> match = match(figure, steps.subList(first, end), first);
                 int value = match.map(m -> m.value(headingKey) + worth[end]).orElse(0);
                 if (value > worth[first]) {
                     worth[first] = value;
@@ -109,20 +116,22 @@ public final class FigureFinder {
         return runs;
     }
 
-    private Optional<Match> match(Pair pair, List<Step> steps, int first) {
-        Optional<Match> match = match(pair.written(), steps, first).or(() -> match(pair.mirrored(), steps, first));
-        return match.isPresent() || !pair.row().turnsEitherWay()
-                ? match
-                : match(pair.written().turnedBack(), steps, first)
-                        .or(() -> match(pair.mirrored().turnedBack(), steps, first));
+    private Optional<Match> match(Ways figure, List<Step> steps, int first) {
+        if (figure.livesByItsRhythm() && isSlower(figure.row().figure(), steps)) {
+            return Optional.empty();
+        }
+        for (Way way : figure.ways()) {
+            Optional<Match> match = match(way, steps, first);
+            if (match.isPresent()) {
+                return match;
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<Match> match(Way way, List<Step> steps, int first) {
         FigureRow row = way.row();
         Figure danced = way.danced();
-        if (row.livesByItsRhythm() && isSlower(danced, steps)) {
-            return Optional.empty();
-        }
         int variants = 0;
         Turn net = Turn.NONE;
         for (int i = 0; i < steps.size(); i++) {

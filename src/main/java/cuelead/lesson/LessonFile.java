@@ -2,16 +2,12 @@ package cuelead.lesson;
 
 import cuelead.plan.Timeline;
 import cuelead.report.Refused;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import cuelead.report.UserText;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** A lesson as a text file that an instructor can edit and keep beside the sheet. */
 public final class LessonFile {
-    /** Longer files are no lessons. */
-    private static final long MOST_BYTES = 1_000_000;
-
     private LessonFile() {}
 
     /**
@@ -24,17 +20,6 @@ public final class LessonFile {
         if (Files.notExists(file)) {
             throw new Refused("There is no file " + file + ": name a lesson that \"--save\" has written.");
         }
-        if (Files.isDirectory(file)) {
-            throw new Refused(file + " is a folder: name a lesson in it.");
-        }
-        try {
-            if (Files.size(file) > MOST_BYTES) {
-                throw new Refused(file + " is too long for a lesson: name the text file that \"--save\" has written.");
-            }
-            String text = new String(Files.readAllBytes(file), StandardCharsets.UTF_8);
-            return new LessonReader(file.toString(), timeline).read(text);
-        } catch (IOException broken) {
-            throw new Refused(file + " cannot be read: check the file and its permissions.", broken);
-        }
+        return new LessonReader(file.toString(), timeline).read(UserText.read(file, "The lesson"));
     }
 }

@@ -52,6 +52,13 @@ public final class PieceWords {
         return "dance";
     }
 
+    /** What the sheet calls a section that is danced alone; empty for anything else. */
+    public String heading(Piece piece) {
+        return piece instanceof OneSection one
+                ? sections.get(one.section() - 1).heading().strip()
+                : "";
+    }
+
     /** One of each kind that this dance has, for a sentence. */
     String examples(String between) {
         List<Piece> examples = new ArrayList<>(List.of(new OneSection(1)));

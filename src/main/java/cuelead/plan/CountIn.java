@@ -69,7 +69,8 @@ final class CountIn {
         Metre metre = timeline.dance().header().metre();
         Counts usual = reserved(metre, timeline.countsOf(settings.lead()));
         BeatPosition named = first.at().minus(timeline.beatsOf(usual).plus(Cues.BETWEEN_CHANGES));
-        boolean isRoomBefore = timeline.grid().secondsAt(named.minus(Beats.ONE)) >= earliestSeconds;
+        boolean isRoomBefore =
+                timeline.grid().secondsAt(named.minus(Beats.ONE)) >= earliestSeconds - Cues.ROUNDING_SECONDS;
         return isRoomBefore ? usual : Counts.of(metre.beatsInBar());
     }
 

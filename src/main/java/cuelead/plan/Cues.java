@@ -22,7 +22,7 @@ final class Cues {
     /** A title, such as "sections one to four", takes about two beats and a breath. */
     private static final Beats FOR_TITLE = Beats.of(2);
 
-    private static final double ROUNDING_SECONDS = 1e-6;
+    static final double ROUNDING_SECONDS = 1e-6;
 
     private final Timeline timeline;
     private final Extent extent;

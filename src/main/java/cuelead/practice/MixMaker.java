@@ -3,6 +3,7 @@ package cuelead.practice;
 import cuelead.song.Song;
 import cuelead.sound.ClickAt;
 import cuelead.sound.ClickSound;
+import cuelead.sound.GentleStart;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Music;
 import cuelead.sound.PlacedClip;
@@ -15,6 +16,9 @@ import java.util.Optional;
 
 /** Turns spoken calls, a song and its beats into the plan of a mix. */
 final class MixMaker {
+    /** So long music rises where playing begins. */
+    private static final double START_SECONDS = 1.5;
+
     private final SampleRate rate;
     private final Optional<Song> song;
 
@@ -44,7 +48,8 @@ final class MixMaker {
     MixPlan make(List<SpokenCall> calls, BeatGrid grid, Manner manner) {
         List<PlacedClip> clips = calls.stream().map(this::placed).toList();
         Optional<Music> music = song.map(open -> open.along(manner.ground().map()));
-        return MixPlan.whole(rate, music, clips, clicks(grid, manner.click()), manner.levels());
+        return MixPlan.whole(rate, music, clips, clicks(grid, manner.click()), manner.levels())
+                .with(new GentleStart(rate.framesIn(START_SECONDS)));
     }
 
     private PlacedClip placed(SpokenCall call) {

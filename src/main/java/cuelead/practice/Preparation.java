@@ -115,7 +115,22 @@ final class Preparation {
             String more = fatal.size() == 1 ? "" : " (" + (fatal.size() - 1) + " more: cuelead check lists them.)";
             throw new Refused(fatal.get(0).message() + more);
         }
-        return read.dance().orElseThrow();
+        Dance dance = read.dance().orElseThrow();
+        return wish.way() == Wish.Way.EASIER ? easier(dance) : dance;
+    }
+
+    private Dance easier(Dance dance) {
+        if (dance.options().stream().noneMatch(dance::isDanced)) {
+            problems.add(new Problem(
+                    Problem.Severity.WARNING,
+                    "no_easy_option",
+                    wish.sheet().toString(),
+                    0,
+                    0,
+                    "The sheet offers no easier steps that could be called, so it is called as written.",
+                    "Write them behind their count line: \"(easy option: walk R, L)\"."));
+        }
+        return dance.easy();
     }
 
     private Tempo tempo(Dance dance) {

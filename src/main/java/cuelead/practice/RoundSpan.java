@@ -67,19 +67,21 @@ record RoundSpan(
         return new RoundSpan(place, runUp, Optional.of(place.to()), from, beat + 1, to);
     }
 
-    /** Whole eights, or sixes: enough of them the first time, then as few as have room for "again" and the count-in. */
+    /** Whole eights, or sixes, the first time; then no more bars than have room for "again" and the count-in. */
     private static BeatPosition runUp(BeatPosition first, int repeat, Timeline timeline) {
         Beats eight =
                 timeline.beatsOf(Counts.of(timeline.dance().header().metre().countsInSection()));
         double firstSeconds = timeline.grid().secondsAt(first);
+        Beats bar = timeline.beatsOf(Counts.of(timeline.dance().header().metre().beatsInBar()));
+        Beats piece = repeat == 1 ? eight : bar;
         BeatPosition at = first.minus(eight);
         double leastSeconds = repeat == 1 ? LEAST_RUN_UP_SECONDS : 0;
-        for (int eights = 1; eights < MOST_EIGHTS; eights++) {
+        for (int pieces = 1; pieces < MOST_EIGHTS; pieces++) {
             boolean isLongEnough = first.since(at).compareTo(LEAST_RUN_UP) >= 0;
             if (isLongEnough && firstSeconds - timeline.grid().secondsAt(at) >= leastSeconds) {
                 break;
             }
-            at = at.minus(eight);
+            at = at.minus(piece);
         }
         return at;
     }

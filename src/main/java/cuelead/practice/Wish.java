@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  * @param toSeconds   where it ends; empty = at the end
  * @param callsGo     where calls and clicks are heard
  * @param speed       how fast the song is played
+ * @param way         whether the sheet's easier ways are danced
  */
 public record Wish(
         Path sheet,
@@ -41,7 +42,48 @@ public record Wish(
         double fromSeconds,
         OptionalDouble toSeconds,
         CallsGo callsGo,
-        Speed speed) {
+        Speed speed,
+        Way way) {
+    /** Which steps are danced where the sheet offers easier ones. */
+    public enum Way {
+        AS_WRITTEN,
+        EASIER
+    }
+
+    /** The dance as it is written. */
+    public Wish(
+            Path sheet,
+            Optional<Path> song,
+            Optional<Tempo> tempo,
+            OptionalDouble leadBeats,
+            CallLevel level,
+            CallSettings.Fading fading,
+            Click click,
+            VoiceWish voice,
+            Optional<Path> ownFigures,
+            Optional<SampleRate> rate,
+            double fromSeconds,
+            OptionalDouble toSeconds,
+            CallsGo callsGo,
+            Speed speed) {
+        this(
+                sheet,
+                song,
+                tempo,
+                leadBeats,
+                level,
+                fading,
+                click,
+                voice,
+                ownFigures,
+                rate,
+                fromSeconds,
+                toSeconds,
+                callsGo,
+                speed,
+                Way.AS_WRITTEN);
+    }
+
     /** Whether a click is heard. */
     public enum Click {
         SILENT,

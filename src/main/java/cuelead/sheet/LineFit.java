@@ -28,7 +28,8 @@ final class LineFit {
 
     /** The line without what is only said in it, as long as before; the line itself where nothing is. */
     static String danced(String line) {
-        return fitsWhole(line) ? line : onlyDanced(line).orElse(line);
+        String steps = OptionWords.withoutTail(line);
+        return fitsWhole(steps) ? steps : onlyDanced(steps).orElse(steps);
     }
 
     private static Optional<String> onlyDanced(String line) {

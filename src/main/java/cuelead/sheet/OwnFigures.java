@@ -5,11 +5,7 @@ import cuelead.dance.FigureRow;
 import cuelead.dance.Figures;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
+import cuelead.report.UserText;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -47,28 +43,12 @@ public final class OwnFigures {
     }
 
     /**
-     * Reads a file of own figures, UTF-8.
+     * Reads a file of own figures.
      *
      * @throws Refused when it cannot be read
      */
     public static OwnFigures read(Path file) throws Refused {
-        String which = "The figures of your own in " + file + " cannot be read: ";
-        if (Files.isDirectory(file)) {
-            throw new Refused(which + "this is a folder. Name a text file.");
-        }
-        try {
-            String text = Files.readString(file, StandardCharsets.UTF_8);
-            if (text.indexOf('\0') >= 0) {
-                throw new Refused(which + "this is no text file. Save your figures as plain text.");
-            }
-            return of(file.toString(), text);
-        } catch (NoSuchFileException missing) {
-            throw new Refused(which + "there is no such file. Check its name and folder.", missing);
-        } catch (CharacterCodingException noText) {
-            throw new Refused(which + "this is no text file (UTF-8). Save your figures as plain text.", noText);
-        } catch (IOException unreadable) {
-            throw new Refused(which + "the system does not give it. Check that you may open it.", unreadable);
-        }
+        return of(file.toString(), UserText.read(file, "The figures of your own"));
     }
 
     /**

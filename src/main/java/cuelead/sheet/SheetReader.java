@@ -57,6 +57,18 @@ public final class SheetReader {
      * @param own      figures and local names beside those of the table
      */
     public static ReadSheet read(String fileName, String text, OwnFigures own) {
+        ReadSheet read = readSteps(fileName, text, own);
+        return read.dance()
+                .map(dance -> new ReadSheet(Optional.of(EasyOptions.with(dance, SheetLine.of(text))), read.problems()))
+                .orElse(read);
+    }
+
+    /** Reads a sheet without looking for the easier ways that it offers. */
+    static ReadSheet readSteps(String text) {
+        return readSteps("", text, OwnFigures.NONE);
+    }
+
+    private static ReadSheet readSteps(String fileName, String text, OwnFigures own) {
         if (isNoText(text)) {
             return noSheet(fileName, "This is not a text file, so no step sheet can be read from it.");
         }

@@ -143,6 +143,9 @@ public final class SheetWriter {
             boolean last = line.equals(lines.get(lines.size() - 1));
             line(labels(line) + "  " + String.join(", ", phrases) + (last ? clock : "") + calls(section, line));
         }
+        dance.options().stream()
+                .filter(option -> option.section().equals(section.name()))
+                .forEach(option -> line("(Easy option for counts " + option.counts() + ": " + option.words() + ")"));
     }
 
     /** Index behind the steps that go on from this one. */

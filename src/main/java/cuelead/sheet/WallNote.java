@@ -44,7 +44,7 @@ record WallNote(
 
     /** "On wall 3", "on the third wall": not "4 walls". */
     static boolean namesWall(List<Token> tokens) {
-        return new WallNoteReader(tokens).namesWall();
+        return WallNoteReader.mayNameWall(tokens) && new WallNoteReader(tokens).namesWall();
     }
 
     /** What it says of one of its walls alone. */

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** Takes the words of a {@link WallNote} out of a line. */
@@ -34,6 +35,18 @@ final class WallNoteReader {
     private final List<Integer> counts = new ArrayList<>();
     private final List<Integer> places = new ArrayList<>();
     private final List<Integer> sections = new ArrayList<>();
+
+    private static final Pattern SHORT_WALL = Pattern.compile("w[1-9]\\d?");
+
+    /** A quick look, since it is asked of every line many times: false where no wall can be named. */
+    static boolean mayNameWall(List<Token> tokens) {
+        return tokens.stream()
+                .filter(token -> token.is(Kind.WORD))
+                .map(Token::text)
+                .anyMatch(word -> WALL.contains(word)
+                        || TIME.contains(word)
+                        || SHORT_WALL.matcher(word).matches());
+    }
 
     WallNoteReader(List<Token> tokens) {
         tokens.stream()
@@ -199,7 +212,8 @@ final class WallNoteReader {
 
     /** "W3" */
     private OptionalInt shortWall(int at) {
-        boolean wall = tokens.get(at).is(Kind.WORD) && tokens.get(at).text().matches("w[1-9]\\d?");
+        boolean wall = tokens.get(at).is(Kind.WORD)
+                && SHORT_WALL.matcher(tokens.get(at).text()).matches();
         return wall ? OptionalInt.of(Integer.parseInt(tokens.get(at).text().substring(1))) : OptionalInt.empty();
     }
 

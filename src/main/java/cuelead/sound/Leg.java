@@ -39,9 +39,13 @@ final class Leg {
         mix.goOnFrom(other.mix, frame);
     }
 
-    /** What sounds from a frame of the song on; otherwise as {@link Sound#read}. */
-    int read(long frame, float[] interleaved, int frames) {
+    /**
+     * What sounds from a frame of the song on; otherwise as {@link Sound#read}.
+     *
+     * @param playedFrames how many frames of music were played before
+     */
+    int read(long frame, float[] interleaved, int frames, long playedFrames) {
         mix.seek(frame);
-        return mix.read(interleaved, frames);
+        return mix.read(interleaved, frames, playedFrames);
     }
 }

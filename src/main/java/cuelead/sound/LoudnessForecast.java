@@ -44,7 +44,9 @@ public final class LoudnessForecast {
         for (int step = 0; step < steps; step++) {
             long from = plan.fromFrame() + (long) step * stepFrames;
             plainMusicSteps[step] = (float) music.mean(from, from + stepFrames);
-            musicSteps[step] = (float) (plainMusicSteps[step] * dip.meanPowerGain(from, from + stepFrames));
+            long played = MixPlan.playedFrames(from + stepFrames / 2, plan.fromFrame());
+            double start = Decibels.powerGain(plan.start().dbAt(played));
+            musicSteps[step] = (float) (start * plainMusicSteps[step] * dip.meanPowerGain(from, from + stepFrames));
         }
         plan.clips().forEach(clip -> spread(clip, voiceSteps));
         addClicks();

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param levels    how loud each part is
  * @param fromFrame the first frame of the mix; before the song where a count-in needs it
  * @param toFrame   one past its last
+ * @param start     how the music comes in where playing begins
  */
 public record MixPlan(
         SampleRate rate,
@@ -25,7 +26,20 @@ public record MixPlan(
         List<ClickAt> clicks,
         Levels levels,
         long fromFrame,
-        long toFrame) {
+        long toFrame,
+        GentleStart start) {
+    /** With music that is there at once. */
+    public MixPlan(
+            SampleRate rate,
+            Optional<Music> music,
+            List<PlacedClip> clips,
+            List<ClickAt> clicks,
+            Levels levels,
+            long fromFrame,
+            long toFrame) {
+        this(rate, music, clips, clicks, levels, fromFrame, toFrame, GentleStart.NONE);
+    }
+
     public MixPlan {
         if (fromFrame > toFrame) {
             throw new IllegalArgumentException("a mix from frame " + fromFrame + " to frame " + toFrame);
@@ -65,23 +79,33 @@ public record MixPlan(
     /** The same, only that part of it that lies between two frames of the song. */
     public MixPlan between(long from, long to) {
         long begin = Math.min(Math.max(from, fromFrame), toFrame);
-        return new MixPlan(rate, music, clips, clicks, levels, begin, Math.max(begin, Math.min(to, toFrame)));
+        return new MixPlan(rate, music, clips, clicks, levels, begin, Math.max(begin, Math.min(to, toFrame)), start);
     }
 
     /** The same at other levels. */
     public MixPlan withLevels(Levels other) {
-        return new MixPlan(rate, music, clips, clicks, other, fromFrame, toFrame);
+        return new MixPlan(rate, music, clips, clicks, other, fromFrame, toFrame, start);
     }
 
     /** The same with other calls. */
     public MixPlan withClips(List<PlacedClip> other) {
-        return new MixPlan(rate, music, other, clicks, levels, fromFrame, toFrame);
+        return new MixPlan(rate, music, other, clicks, levels, fromFrame, toFrame, start);
     }
 
     /** The same without the calls that begin before a frame of the song. */
     public MixPlan withoutClipsBefore(long frame) {
         return withClips(
                 clips.stream().filter(clip -> clip.startFrame() >= frame).toList());
+    }
+
+    /** The same with music that comes in another way. */
+    public MixPlan with(GentleStart other) {
+        return new MixPlan(rate, music, clips, clicks, levels, fromFrame, toFrame, other);
+    }
+
+    /** How many frames of music are played before a frame of the song, where playing begins with another frame. */
+    static long playedFrames(long frame, long firstFrame) {
+        return frame - Math.max(0, firstFrame);
     }
 
     public long lengthFrames() {

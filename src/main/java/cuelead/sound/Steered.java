@@ -29,6 +29,7 @@ final class Steered implements Sound {
     private Order waiting;
     private long waitingFrame;
     private long givenFrames;
+    private long playedFrames;
     private long nextFrame;
     private volatile long toldNextFrame;
 
@@ -120,18 +121,24 @@ final class Steered implements Sound {
     }
 
     private int readStretch(int frames) {
-        int got = leg.read(nextFrame, coming, frames);
+        int got = leg.read(nextFrame, coming, frames, playedFrames());
         if (fadedFrames < fadeFrames) {
             blend(got);
         }
         nextFrame += got;
         givenFrames += got;
+        playedFrames += Math.max(0, Math.min(got, nextFrame));
         return got;
+    }
+
+    /** Of music, wherever the changes led: it comes in gently once. Below 0 before the song. */
+    private long playedFrames() {
+        return playedFrames == 0 ? Math.min(0, nextFrame) : playedFrames;
     }
 
     /** Straight from the old to the new; equal samples stay exactly what they are. */
     private void blend(int frames) {
-        int left = goingLeg.read(goingFrame, going, frames);
+        int left = goingLeg.read(goingFrame, going, frames, playedFrames());
         Arrays.fill(going, left * CHANNELS, frames * CHANNELS, 0);
         for (int frame = 0; frame < frames; frame++) {
             float share = (fadedFrames + frame + 0.5f) / fadeFrames;

@@ -71,10 +71,20 @@ public final class StemMix implements Sound {
 
     @Override
     public int read(float[] interleaved, int frames) {
+        return read(interleaved, frames, MixPlan.playedFrames(nextFrame, plan.fromFrame()));
+    }
+
+    /**
+     * Reads where the music did not begin with the plan.
+     *
+     * @param playedFrames how many frames of music were played before
+     */
+    int read(float[] interleaved, int frames, long playedFrames) {
         int wanted = (int) Math.max(0, Math.min(frames, plan.toFrame() - nextFrame));
         if (stems.contains(Stem.MUSIC)) {
             music.copy(nextFrame, interleaved, wanted);
             dip.applyTo(interleaved, wanted, nextFrame, musicGain);
+            plan.start().applyTo(interleaved, wanted, playedFrames);
             plan.levels().sides().fold(interleaved, wanted);
         } else {
             Arrays.fill(interleaved, 0, wanted * CHANNELS, 0);

@@ -8,7 +8,7 @@ import java.util.Optional;
  * The syllables of a recorded word, heard in its sound alone, where a synthesizer would have told them. After
  * Mermelstein 1975 ("Automatic segmentation of speech into syllabic units", J. Acoust. Soc. Am. 58): every hill of the
  * band of vowels is a syllable, and a dip that is too shallow parts none. As the words are known, hills are joined
- * further until there are no more than syllables in their spelling. A vowel begins a little less than half way up its
+ * further until there are no more than syllables in their spelling. A vowel begins less than half way up its
  * hill (half way: Cummins and Port 1998, "Rhythmic constraints on stress timing in English", J. Phonetics 26).
  *
  * <p>The numbers were chosen on takes that {@code src/train/words/takes.py} makes of synthesized words.
@@ -24,8 +24,14 @@ final class HeardSyllables {
     private static final double SHOULDER = 0.6;
     /** A syllable with this part of the next one's height is not the weak one before a stress. */
     private static final double AS_STRONG = 0.7;
-    /** How far up its hill a vowel begins, and ends. */
-    private static final double PART_WAY = 0.4;
+    /** How far up its hill a vowel begins. */
+    private static final double PART_WAY_UP = 0.3;
+    /** Behind an "r", "l" or "w", which is a slow rise of the same hill: nearly at its top. */
+    private static final double PART_WAY_UP_OF_GLIDE = 0.75;
+    /** How far up its hill a vowel ends. */
+    private static final double PART_WAY_DOWN = 0.4;
+    /** Where the second syllable was not heard, the first has this part of what follows its beginning. */
+    private static final double FIRST_OF_TWO = 0.4;
 
     /**
      * One or more tops without a deep dip between them.
@@ -40,12 +46,14 @@ final class HeardSyllables {
     private final List<Hill> hills = new ArrayList<>();
     private final int first;
     private final int end;
+    private final String text;
 
-    private HeardSyllables(double[] height, boolean[] voiced, int first, int end) {
+    private HeardSyllables(double[] height, boolean[] voiced, int first, int end, String text) {
         this.height = height;
         this.voiced = voiced;
         this.first = first;
         this.end = end;
+        this.text = text;
     }
 
     /**
@@ -62,8 +70,7 @@ final class HeardSyllables {
         if (heard.hills.isEmpty()) {
             return Optional.empty();
         }
-        int which = heard.stressed(text);
-        return Optional.of(heard.syllable(which, seconds(word.first()), seconds(word.last() + 1)));
+        return Optional.of(heard.syllable(heard.stressed(), seconds(word.first()), seconds(word.last() + 1)));
     }
 
     /** From the beginning of the first vowel to the end of the last. */
@@ -71,30 +78,42 @@ final class HeardSyllables {
         HeardSyllables heard = in(height, voiced, word, text);
         return heard.hills.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Run(heard.wayUp(0), heard.wayDown(heard.hills.size() - 1)));
+                : Optional.of(new Run(heard.wayUp(0, PART_WAY_UP), heard.wayDown(heard.hills.size() - 1)));
     }
 
     private static HeardSyllables in(double[] height, boolean[] voiced, Run word, String text) {
         HeardSyllables heard =
-                new HeardSyllables(height, voiced, word.first(), Math.min(height.length, word.last() + 1));
+                new HeardSyllables(height, voiced, word.first(), Math.min(height.length, word.last() + 1), text);
         heard.findHills(SpelledSyllables.count(text));
         return heard;
     }
 
     /** Where a syllable was not heard it may be the weak first one. */
-    private int stressed(String text) {
+    private int stressed() {
         int which = Math.min(SpelledSyllables.stressed(text), hills.size() - 1);
-        boolean isOneMissing = hills.size() < SpelledSyllables.count(text);
-        return which == 1 && isOneMissing && height[hills.get(0).firstTop] > AS_STRONG * height[hills.get(1).firstTop]
+        return which == 1 && isOneMissing() && height[hills.get(0).firstTop] > AS_STRONG * height[hills.get(1).firstTop]
                 ? 0
                 : which;
     }
 
+    private boolean isOneMissing() {
+        return hills.size() < SpelledSyllables.count(text);
+    }
+
     private StressedSyllable syllable(int which, double startSeconds, double endSeconds) {
         double onset = which == 0 ? startSeconds : seconds(wayDown(which - 1));
-        double vowel = Math.max(onset, seconds(wayUp(which)));
-        double end = which + 1 == hills.size() ? endSeconds : seconds(footAfter(which));
-        return new StressedSyllable(onset, vowel, Math.max(vowel, end));
+        double partWay = SpelledSyllables.beginsWithGlide(text) ? PART_WAY_UP_OF_GLIDE : PART_WAY_UP;
+        double vowel = Math.max(onset, seconds(wayUp(which, partWay)));
+        return new StressedSyllable(onset, vowel, Math.max(vowel, syllableEnd(which, vowel, endSeconds)));
+    }
+
+    /** The consonant before the next vowel begins between the end of this one and the dip. */
+    private double syllableEnd(int which, double vowelSeconds, double endSeconds) {
+        if (which + 1 < hills.size()) {
+            return (seconds(wayDown(which)) + seconds(footAfter(which))) / 2;
+        }
+        boolean isFirstOfTwo = which == 0 && isOneMissing() && SpelledSyllables.stressed(text) == 0;
+        return isFirstOfTwo ? vowelSeconds + FIRST_OF_TWO * (endSeconds - vowelSeconds) : endSeconds;
     }
 
     private void findHills(int most) {
@@ -147,7 +166,7 @@ final class HeardSyllables {
         int shortest = -1;
         double least = SHORTEST_VOWEL_SECONDS;
         for (int i = 0; i < hills.size(); i++) {
-            double length = seconds(wayDown(i)) - seconds(wayUp(i));
+            double length = seconds(wayDown(i)) - seconds(wayUp(i, PART_WAY_UP));
             if (length < least) {
                 least = length;
                 shortest = i;
@@ -171,10 +190,10 @@ final class HeardSyllables {
         return shallowest;
     }
 
-    private int wayUp(int which) {
+    private int wayUp(int which, double partWay) {
         int top = hills.get(which).firstTop;
         int foot = which == 0 ? lowest(first, top) : footAfter(which - 1);
-        double half = height[foot] + PART_WAY * (height[top] - height[foot]);
+        double half = height[foot] + partWay * (height[top] - height[foot]);
         int i = top;
         while (i > foot && height[i - 1] >= half) {
             i--;
@@ -185,7 +204,7 @@ final class HeardSyllables {
     private int wayDown(int which) {
         int top = hills.get(which).lastTop;
         int foot = footAfter(which);
-        double half = height[foot] + PART_WAY * (height[top] - height[foot]);
+        double half = height[foot] + PART_WAY_DOWN * (height[top] - height[foot]);
         int i = top;
         while (i < foot && height[i + 1] >= half) {
             i++;

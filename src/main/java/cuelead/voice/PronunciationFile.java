@@ -2,10 +2,7 @@ package cuelead.voice;
 
 import cuelead.report.Problem;
 import cuelead.report.Refused;
-import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
+import cuelead.report.UserText;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -15,7 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A user's text file of pronunciations, UTF-8, one a line: {@code chasse = sha say}, or for the built-in voice its
+ * A user's text file of pronunciations, one a line: {@code chasse = sha say}, or for the built-in voice its
  * sounds between slashes, {@code hook = /hh uh1 k/}. {@code #} begins a comment. A line with a mistake counts as
  * missing.
  */
@@ -39,25 +36,14 @@ public final class PronunciationFile {
      * @throws Refused when the file cannot be read at all
      */
     public static Read read(Path file) throws Refused {
-        try {
-            return of(file.toString(), Files.readString(file, StandardCharsets.UTF_8));
-        } catch (CharacterCodingException otherEncoding) {
-            throw new Refused(
-                    "The pronunciations in " + file + " are no UTF-8 text: save the file as UTF-8.", otherEncoding);
-        } catch (IOException unreadable) {
-            throw new Refused(
-                    "The file of pronunciations " + file + " cannot be read: check its name and that you may read it.",
-                    unreadable);
-        }
+        return of(file.toString(), UserText.read(file, "The pronunciations"));
     }
 
     static Read of(String fileName, String text) {
         PronunciationFile file = new PronunciationFile(fileName);
         List<String> lines = text.lines().toList();
         for (int i = 0; i < lines.size(); i++) {
-            file.line(
-                    i + 1,
-                    i == 0 && lines.get(0).startsWith("\ufeff") ? lines.get(0).substring(1) : lines.get(i));
+            file.line(i + 1, lines.get(i));
         }
         return new Read(new Pronunciations(file.inWords, file.inSounds), List.copyOf(file.problems));
     }

@@ -84,6 +84,23 @@ final class RoomNoise {
         return excess;
     }
 
+    /** How far the loudest 20 ms of the take stand out of the noise, all bands together. */
+    double loudestDb() {
+        double noiseOfAll = 0;
+        for (double band : noise) {
+            noiseOfAll += band;
+        }
+        double loudest = 0;
+        for (int step = 0; step < powers.steps(); step++) {
+            double power = 0;
+            for (int band = 0; band < noise.length; band++) {
+                power += powers.meanPower(band, step - STRETCH_STEPS / 2, step + STRETCH_STEPS / 2 + 1);
+            }
+            loudest = Math.max(loudest, power);
+        }
+        return 10 * Math.log10(loudest / noiseOfAll + NOTHING);
+    }
+
     private double meanExcess(int step, int halfSteps, int fromBand, int toBand) {
         double sum = 0;
         for (int band = fromBand; band < toBand; band++) {
@@ -93,8 +110,8 @@ final class RoomNoise {
         return toBand > fromBand ? sum / (toBand - fromBand) : 0;
     }
 
-    /** Amplitude over the noise in a range of frequencies, smoothed by a Hann window; no unit, one value a step. */
-    double[] amplitude(double fromHz, double toHz, double smoothingSeconds) {
+    /** Power over the noise in a range of frequencies; no unit, one value a step. */
+    double[] power(double fromHz, double toHz) {
         double[] gated = new double[powers.steps()];
         int end = Math.min(noise.length, BarkPowers.bandFrom(toHz));
         for (int step = 0; step < gated.length; step++) {
@@ -102,7 +119,12 @@ final class RoomNoise {
                 gated[step] += Math.max(0, powers.power(step, band) - noise[band]);
             }
         }
-        return smoothed(gated, (int) Math.round(smoothingSeconds / BarkPowers.STEP_SECONDS / 2));
+        return gated;
+    }
+
+    /** Its root, smoothed by a Hann window. */
+    static double[] amplitude(double[] power, double smoothingSeconds) {
+        return smoothed(power, (int) Math.round(smoothingSeconds / BarkPowers.STEP_SECONDS / 2));
     }
 
     private static double[] smoothed(double[] power, int half) {

@@ -56,6 +56,9 @@ final class SpelledSyllables {
             "together",
             "unwind");
 
+    /** "rock", "cross", "weave", "sway", "one", "quarter", "unwind", "away": no sudden beginning of the stressed vowel. */
+    private static final Pattern GLIDE = Pattern.compile("(?:[^aeiouy]*[rlw][aeiouy]|one|qu|unwi|aw|ar|al).*");
+
     private SpelledSyllables() {}
 
     /** @param text lower-case words with single spaces */
@@ -70,6 +73,11 @@ final class SpelledSyllables {
     /** Which syllable a phrase is felt on, from 0: the stressed one of its first word. */
     static int stressed(String text) {
         return LATE_STRESS.contains(text.split(" ")[0]) ? 1 : 0;
+    }
+
+    /** Whether its stressed vowel rises slowly out of an "r", "l" or "w". */
+    static boolean beginsWithGlide(String text) {
+        return GLIDE.matcher(text).matches();
     }
 
     private static int byRule(String word) {

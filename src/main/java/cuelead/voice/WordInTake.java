@@ -19,7 +19,17 @@ import java.util.Optional;
  */
 record WordInTake(AudibleSpan span, Optional<StressedSyllable> syllable) {
     private static final double VOWEL_LOW_HZ = 510;
-    private static final double VOWEL_HIGH_HZ = 2_700;
+    private static final double VOWEL_HIGH_HZ = 3_150;
+    /** The first formant and the pitch lie here in every vowel, and next to nothing of a hiss. */
+    private static final double HUM_LOW_HZ = 200;
+
+    private static final double HUM_HIGH_HZ = 1_270;
+    private static final double HISS_LOW_HZ = 2_700;
+    private static final double HISS_HIGH_HZ = 9_500;
+    private static final double HUM_WEIGHT = 3;
+    /** Where the loudest stands out less, the noise may hide a consonant. */
+    private static final double HIDING_DB = 30;
+
     private static final double SMOOTHING_SECONDS = 0.036;
     /** What is weaker than this part of the strongest is no vowel of the word (20 dB). */
     private static final double WEAKEST_VOWEL = 0.1;
@@ -70,6 +80,7 @@ record WordInTake(AudibleSpan span, Optional<StressedSyllable> syllable) {
     private static final class Search {
         private final BarkPowers powers;
         private final Standing standing;
+        private final boolean isNoisy;
         private final double[] vowels;
         private final double[] periodicity;
         private final String text;
@@ -80,9 +91,22 @@ record WordInTake(AudibleSpan span, Optional<StressedSyllable> syllable) {
             this.text = text;
             edges = SpelledEdges.of(text);
             RoomNoise noise = new RoomNoise(powers);
+            isNoisy = noise.loudestDb() < HIDING_DB;
             standing = new Standing(powers, noise.excessDb());
-            vowels = noise.amplitude(VOWEL_LOW_HZ, VOWEL_HIGH_HZ, SMOOTHING_SECONDS);
+            vowels = RoomNoise.amplitude(vowelPower(noise), SMOOTHING_SECONDS);
             periodicity = Periodicity.of(take, powers.steps());
+        }
+
+        /** Power in the band of vowels, as far as a voice hums below it: a "sh" is as strong there as a vowel. */
+        private static double[] vowelPower(RoomNoise noise) {
+            double[] power = noise.power(VOWEL_LOW_HZ, VOWEL_HIGH_HZ);
+            double[] hum = noise.power(HUM_LOW_HZ, HUM_HIGH_HZ);
+            double[] hiss = noise.power(HISS_LOW_HZ, HISS_HIGH_HZ);
+            for (int i = 0; i < power.length; i++) {
+                double humming = HUM_WEIGHT * hum[i];
+                power[i] *= humming > 0 ? humming / (humming + hiss[i]) : 0;
+            }
+            return power;
         }
 
         WordInTake found(MonoSound take) {
@@ -92,7 +116,15 @@ record WordInTake(AudibleSpan span, Optional<StressedSyllable> syllable) {
             int start = standing.before(
                     outer.first(), steps(edges.gapBeforeSeconds()), steps(edges.longestBeforeSeconds()));
             int last = standing.after(outer.last(), steps(edges.gapAfterSeconds()), steps(LONGEST_AFTER_SECONDS));
-            Run word = new Run(start, withoutEcho(outer.last(), last));
+            if (isNoisy && outer.first() - start < steps(edges.before().leastSeconds())) {
+                start = Math.max(0, outer.first() - steps(edges.before().usualSeconds()));
+            }
+            last = withoutEcho(outer.last(), last);
+            if (isNoisy && last - outer.last() < steps(edges.after().leastSeconds())) {
+                last = Math.min(
+                        powers.steps() - 1, outer.last() + steps(edges.after().usualSeconds()));
+            }
+            Run word = new Run(start, last);
             int end = Math.min(take.frames(), take.rate().framesIn((word.last() + 1) * BarkPowers.STEP_SECONDS));
             int first = Math.min(end - 1, take.rate().framesIn(start * BarkPowers.STEP_SECONDS));
             return new WordInTake(new AudibleSpan(first, end), HeardSyllables.stressed(vowels, voiced, word, text));

@@ -104,7 +104,7 @@ class HeardSyllablesTest {
         }
         Arrays.sort(errors);
         assertTrue(errors[errors.length / 2] < 0.010, "median " + errors[errors.length / 2]);
-        assertTrue(errors[(int) (0.95 * errors.length)] < 0.040, "p95 " + errors[(int) (0.95 * errors.length)]);
+        assertTrue(errors[(int) (0.95 * errors.length)] < 0.025, "p95 " + errors[(int) (0.95 * errors.length)]);
     }
 
     private static StressedSyllable heard(MonoSound sound, String text) {
