@@ -75,11 +75,6 @@ public final class SheetReader {
         return new ReadSheet(Optional.of(full), told);
     }
 
-    /** Reads a sheet without looking for the easier ways that it offers. */
-    static ReadSheet readSteps(String text) {
-        return readSteps("", text, OwnFigures.NONE);
-    }
-
     private static ReadSheet readSteps(String fileName, String text, OwnFigures own) {
         if (isNoText(text)) {
             return noSheet(fileName, "This is not a text file, so no step sheet can be read from it.");
