@@ -10,6 +10,9 @@ import java.util.List;
  * these lines that tell of them.
  */
 final class Asides {
+    /** A line that nobody dances. */
+    static final String NOT_READ = "not_read";
+
     private final Problems problems;
     private final List<Aside> lines = new ArrayList<>();
 
@@ -40,7 +43,7 @@ final class Asides {
 
     /** A line that nobody dances. */
     static void note(Problems problems, SheetLine line, String why) {
-        problems.note("not_read", line.number(), line.firstColumn(), "This line is not read, " + why + ".", "");
+        problems.note(NOT_READ, line.number(), line.firstColumn(), "This line is not read, " + why + ".", "");
     }
 
     /** A line that may be danced. */

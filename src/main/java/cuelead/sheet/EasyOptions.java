@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
  * counts, or of the last of them; where it tells none, its words are kept.
  */
 final class EasyOptions {
-    /** The rest of the section is not written. */
-    private static final String MISSING = "missing_counts";
+    /** An option for more counts would be a dance of its own. */
+    private static final int LONGEST = 16;
 
     private static final String MARKS = "*\u2020\u2021\u00b9\u00b2\u00b3";
 
@@ -145,11 +145,15 @@ final class EasyOptions {
 
     /** The counts of the place, or the last of them; below the steps it may be for more than the last line. */
     private static List<Integer> beginnings(Place place, SheetLine line) {
-        int first = Math.max(1, place.first());
+        int earliest = Math.max(1, place.last() - LONGEST + 1);
+        int first = Math.max(earliest, place.first());
         List<Integer> all = new ArrayList<>();
         IntStream.rangeClosed(first, place.last()).forEach(all::add);
         if (place.steps().stream().noneMatch(step -> step.line() == line.number())) {
-            IntStream.range(1, first).map(count -> first - count).forEach(all::add);
+            IntStream.range(earliest, first)
+                    .boxed()
+                    .sorted(Comparator.reverseOrder())
+                    .forEach(all::add);
         }
         return all;
     }
@@ -157,40 +161,30 @@ final class EasyOptions {
     /** The words as the steps of these counts; none where they are no steps, or not so many. */
     private List<Step> read(Place place, int first, String words) {
         String counts = first == place.last() ? String.valueOf(first) : first + "-" + place.last();
-        String sheet =
-                "OPTION\n" + start(place, first) + "\n[1-" + Math.max(8, place.last()) + "]\n" + counts + " " + words;
-        int line = (int) sheet.lines().count();
-        ReadSheet read = SheetReader.readSteps(sheet);
-        boolean isUnderstood = read.problems().stream()
-                .filter(problem -> problem.line() == line && !problem.kind().equals(MISSING))
-                .allMatch(problem -> problem.severity() == Problem.Severity.NOTE);
-        List<Step> steps = read.dance().stream()
-                .flatMap(Dance::sections)
-                .flatMap(section -> section.steps().stream())
-                .toList();
-        return isUnderstood && fill(steps, first, place.last()) ? steps : List.of();
+        SheetLine line = new SheetLine(1, counts + " " + words);
+        Problems found = new Problems("option");
+        return CountGroup.read(line.text())
+                .map(group -> new LineReader(found, new Footing(weightBefore(place, first)))
+                        .read(line, group, group.counts()))
+                .filter(read -> read.understood() && !read.doubtful())
+                .filter(read -> found.all().stream().allMatch(problem -> problem.severity() == Problem.Severity.NOTE))
+                .map(LineReader.Result::steps)
+                .filter(steps -> fill(steps, first, place.last()))
+                .orElse(List.of());
     }
 
-    private String start(Place place, int first) {
+    private Weight weightBefore(Place place, int first) {
         Weight before = dance.header().startWeight();
         for (Section section : dance.sections().toList()) {
             for (Step step : section.steps()) {
                 if (section.name().equals(place.section().name())
                         && step.count().number() >= first) {
-                    return startLine(before);
+                    return before;
                 }
                 before = step.weightAfter();
             }
         }
-        return startLine(before);
-    }
-
-    private static String startLine(Weight weight) {
-        return switch (weight) {
-            case LEFT -> "Start with weight on left";
-            case RIGHT -> "Start with weight on right";
-            case BOTH, UNKNOWN -> "";
-        };
+        return before;
     }
 
     /** Whether there is a step on each whole count, and none elsewhere. */

@@ -116,9 +116,14 @@ final class EndingSteps {
         if (best.matches(".*[&a,].*") && LineFit.fits(best + " " + steps)) {
             return best;
         }
+        int leastCost = LineFit.cost(best + " " + steps);
         for (int last = LONGEST; last >= 1; last--) {
             String counts = last == 1 ? "1" : "1-" + last;
-            best = LineFit.cost(counts + " " + steps) <= LineFit.cost(best + " " + steps) ? counts : best;
+            int cost = LineFit.cost(counts + " " + steps);
+            if (cost <= leastCost) {
+                best = counts;
+                leastCost = cost;
+            }
         }
         return best;
     }

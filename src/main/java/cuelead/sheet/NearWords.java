@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The known words that a mistyped one is near to. */
+/** The known words that a mistyped one is near to. Safe on any thread. */
 final class NearWords {
     /** Shorter words are one letter away from too many others. */
     private static final int SHORTEST = 4;
@@ -19,6 +21,12 @@ final class NearWords {
     private final Map<String, Meaning> meanings;
     /** Words without a space that may be mistyped, by their first letter. */
     private final Map<Character, List<String>> byLetter;
+
+    /** A sheet is laid out many times over, and its mistyped words are looked up each time. */
+    private static final int MOST_REMEMBERED = 1000;
+
+    private final Map<String, Optional<String>> nearest = new ConcurrentHashMap<>();
+    private final Map<String, Optional<String>> meant = new ConcurrentHashMap<>();
 
     /** {@code meanings} must be complete. */
     NearWords(Map<String, Meaning> meanings) {
@@ -33,6 +41,18 @@ final class NearWords {
      * two in a long one. Among equals a word with the same first letter, then the usual form of a word, then the longer.
      */
     Optional<String> nearest(String word) {
+        return remembered(nearest, word, this::findNearest);
+    }
+
+    private static Optional<String> remembered(
+            Map<String, Optional<String>> known, String word, Function<String, Optional<String>> find) {
+        if (known.size() > MOST_REMEMBERED) {
+            known.clear();
+        }
+        return known.computeIfAbsent(word, find);
+    }
+
+    private Optional<String> findNearest(String word) {
         int allowed = word.length() <= 4 ? 1 : 2;
         return meanings.entrySet().stream()
                 .filter(known -> known.getValue().kind() != Term.Kind.FILLER)
@@ -55,6 +75,10 @@ final class NearWords {
      * word of another meaning as near. A slip in a word of four letters is a letter left out or two that changed places.
      */
     Optional<String> meant(String word) {
+        return remembered(meant, word, this::findMeant);
+    }
+
+    private Optional<String> findMeant(String word) {
         for (int slips = 1; slips <= (word.length() >= LONG ? 2 : 1); slips++) {
             Set<Meaning> found = new HashSet<>();
             Optional<String> near = Optional.empty();

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 record OptionWords(String words, int column, OptionalInt first, OptionalInt last, OptionalInt section) {
     private static final String NAME =
             "(?:(?:easy|easier|simple|simpler|non[- ]?turn(?:ing)?|no[- ]turn(?:ing)?|low[- ]impact"
-                    + "|gentler?|beginners?['\u2019]?s?)\\s+)*(?:options?|alternatives?|variations?)\\b|(?:easy|easier|simpler)(?=\\s*[:\\-\u2013\u2014=])"
+                    + "|gentler?|beginners?['\u2019]?s?)\\s+)*(?:options?|alternatives?|variations?)\\b|(?:easy|easier|simpler|beginners?)(?=\\s*[:\\-\u2013\u2014=])"
                     + "|alternatively\\b|optional(?:ly)?\\b";
     private static final Pattern IN_BRACKETS = pattern(
             "[(\\[{]\\s*(?:[*\u2020\u2021\u00b9\u00b2\u00b3]\\s*)?(?:" + NAME + "|or\\b)([^()\\[\\]{}]*)[)\\]}]");

@@ -6,6 +6,7 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Part;
 import cuelead.dance.Weight;
+import cuelead.report.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,13 +60,19 @@ public final class SheetReader {
     public static ReadSheet read(String fileName, String text, OwnFigures own) {
         ReadSheet read = readSteps(fileName, text, own);
         return read.dance()
-                .map(dance -> new ReadSheet(Optional.of(EasyOptions.with(dance, SheetLine.of(text))), read.problems()))
+                .map(dance -> withOptions(dance, SheetLine.of(text), read.problems()))
                 .orElse(read);
     }
 
-    /** Reads a sheet without looking for the easier ways that it offers. */
-    static ReadSheet readSteps(String text) {
-        return readSteps("", text, OwnFigures.NONE);
+    /** What an option says is no step of the dance, but it is not left out either. */
+    private static ReadSheet withOptions(Dance dance, List<SheetLine> lines, List<Problem> problems) {
+        Dance full = EasyOptions.with(dance, lines);
+        List<Problem> told = problems.stream()
+                .filter(problem -> full.options().isEmpty()
+                        || !problem.kind().equals(Asides.NOT_READ)
+                        || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
+                .toList();
+        return new ReadSheet(Optional.of(full), told);
     }
 
     private static ReadSheet readSteps(String fileName, String text, OwnFigures own) {

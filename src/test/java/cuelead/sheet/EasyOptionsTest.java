@@ -39,6 +39,7 @@ class EasyOptionsTest {
                 "' (easy option: walk R, L)'",
                 "' [Non-turning option: walk back R, L]'",
                 "' (or walk R, L)'",
+                "' (beginners: walk R, L)'",
                 "' (walk R, L for an easier option)'",
                 "' - easy option: walk R, L'",
                 ". Alternatively walk R, L",
@@ -64,6 +65,15 @@ class EasyOptionsTest {
     void anOptionBelowIsForTheCountsThatItNames(String line, String told) {
         String mark = line.startsWith("*") ? " *" : "";
         assertEquals(List.of(told), told(dance(STEPS.formatted(mark, line, ""))));
+    }
+
+    /** It is kept, so nobody is told that it is left out. */
+    @Test
+    void anOptionIsNotBlamed() {
+        String below = "        Non-turning option: rocking chair on R";
+        assertEquals(
+                List.of(),
+                SheetReader.read("sheet.txt", STEPS.formatted("", below, "")).problems());
     }
 
     @Test
