@@ -81,11 +81,6 @@ final class Easier {
         return OFFERS.contains(word);
     }
 
-    /** Whether this word can only begin such an offer. */
-    static boolean isNamedBy(String word) {
-        return NAMES.contains(word) || word.equals("easy");
-    }
-
     private static boolean offers(String sentence) {
         return Scanner.tokens(sentence).stream()
                 .filter(token -> token.is(Token.Kind.WORD))

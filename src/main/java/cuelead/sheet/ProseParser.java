@@ -47,7 +47,7 @@ final class ProseParser {
                 ampersand();
                 joint = terms.at(Kind.SEPARATOR) ? Joint.PARTED : joint == Joint.RUN_ON ? Joint.LINKED : joint;
                 terms.advance();
-            } else if (!phrases.isEmpty() && offersEasierWay()) {
+            } else if (!phrases.isEmpty() && joint == Joint.PARTED && Easier.begins(terms.textHere())) {
                 leftWords.styling(terms.peek());
                 terms.rest();
             } else {
@@ -56,12 +56,6 @@ final class ProseParser {
             }
         }
         return phrases;
-    }
-
-    /** Behind a comma, or by its name behind a dash. */
-    private boolean offersEasierWay() {
-        String word = terms.textHere();
-        return joint == Joint.PARTED ? Easier.begins(word) : joint == Joint.LINKED && Easier.isNamedBy(word);
     }
 
     private void ampersand() {
