@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.LivePractice;
 import cuelead.practice.LiveWalkthrough;
@@ -24,7 +23,7 @@ final class LivePlay {
     private final Surroundings surroundings;
     private final Practice practice;
     private final SpeakerPair speakers;
-    private final CallsGo callsGo;
+    private final Wish wish;
     private final Delays delays;
     private final Optional<PlayerKeys> keys;
     private boolean isWhollyLoaded;
@@ -37,20 +36,20 @@ final class LivePlay {
             Surroundings surroundings,
             Practice practice,
             SpeakerPair speakers,
-            CallsGo callsGo,
+            Wish wish,
             Delays delays,
             Optional<PlayerKeys> keys) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
-        this.callsGo = callsGo;
+        this.wish = wish;
         this.delays = delays;
         this.keys = keys;
         lost = new LostDevices(speakers);
     }
 
     /** A practice of a dance to its end. */
-    void practise(Wish wish) throws InterruptedException, Refused {
+    void practise() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
@@ -63,7 +62,7 @@ final class LivePlay {
     void teach(Walkthrough walkthrough) throws InterruptedException, Refused {
         awaitWholeSong();
         LiveWalkthrough live = walkthrough.live(speakers.main(), speakers.ear(), delays);
-        play(new LessonSteersman(live, practice.dance(), walkthrough.full(), callsGo), Double.NEGATIVE_INFINITY);
+        play(new LessonSteersman(live, practice.dance(), walkthrough.full(), wish), Double.NEGATIVE_INFINITY);
     }
 
     private void play(Steered live, double fromSeconds) throws InterruptedException, Refused {
@@ -132,7 +131,7 @@ final class LivePlay {
     /** What was found by trying is worth writing down. */
     private void tellDelays(Steered live) {
         if (!live.delays().equals(delays)) {
-            surroundings.err().println("Next time: " + SoundOptions.asking(callsGo, live.delays()));
+            surroundings.err().println("Next time: " + SoundOptions.asking(wish.callsGo(), live.delays()));
         }
     }
 

@@ -44,7 +44,7 @@ final class PlayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Wish wish = options.wish(sound);
-        new LiveStart(surroundings, wish, sound).play(practice -> play -> play.practise(wish));
+        new LiveStart(surroundings, wish, sound).play(practice -> play -> play.practise());
         return Failures.DONE;
     }
 }

@@ -89,7 +89,7 @@ class GentleStartTest {
 
     @Test
     void theForecastKnowsIt() {
-        float[] powers = Band.powers(Band.song(8, 0.5));
+        MusicPowers powers = Band.powers(Band.song(8, 0.5));
         double sudden = new LoudnessForecast(SUDDEN, powers).programmeLufs(SOFT).orElseThrow();
         double gentle = new LoudnessForecast(GENTLE, powers).programmeLufs(SOFT).orElseThrow();
         assertTrue(gentle < sudden && gentle > sudden - 1, sudden + " " + gentle);
