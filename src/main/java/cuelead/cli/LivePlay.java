@@ -18,6 +18,8 @@ final class LivePlay {
     /** The song loads many times faster than it plays: this much is enough to begin with. */
     private static final double LOADED_FIRST_SECONDS = 3;
 
+    private static final String RISES = "The music comes in softly.";
+
     private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
 
     private final Surroundings surroundings;
@@ -55,6 +57,9 @@ final class LivePlay {
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
         live.getReady();
+        if (practice.song().isPresent()) {
+            notice(RISES);
+        }
         play(new Steersman(live, wish), fromSeconds);
     }
 

@@ -219,6 +219,13 @@ final class Rounds {
                 .filter(click -> click.frame() < span.quietFromFrame())
                 .toList();
         return new MixPlan(
-                mix.rate(), mix.music(), mix.clips(), clicks, mix.levels(), span.fromFrame(), span.toFrame());
+                mix.rate(),
+                mix.music(),
+                mix.clips(),
+                clicks,
+                mix.levels(),
+                span.fromFrame(),
+                span.toFrame(),
+                mix.start());
     }
 }

@@ -63,6 +63,10 @@ public final class StemMix implements Sound {
                 .toList();
     }
 
+    boolean hasMusic() {
+        return plan.music().isPresent();
+    }
+
     /** Reads from another frame of the song next. Realtime-safe. */
     void seek(long frame) {
         nextFrame = frame;
