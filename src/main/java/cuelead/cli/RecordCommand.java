@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.DeviceName;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;
 import cuelead.practice.Voicing;
@@ -69,6 +70,13 @@ final class RecordCommand implements Callable<Integer> {
             description = "Goes on by itself: keeps what is good, and tries each other word three times.")
     private boolean handsFree;
 
+    @Option(
+            names = "--device",
+            paramLabel = "NAME",
+            description = "The microphone: its name, or a part of it that no other has (\"cuelead devices\" lists"
+                    + " them). Usual is the computer's usual one.")
+    private Optional<String> device;
+
     @Mixin
     private FiguresOption figures;
 
@@ -102,7 +110,7 @@ final class RecordCommand implements Callable<Integer> {
     private void record(RecordingSession session, WordKeeping keeping) throws Refused, InterruptedException {
         Optional<KeyedLine> screen =
                 handsFree ? Optional.empty() : Optional.of(new KeyedLine(surroundings, WITHOUT_KEYS));
-        try (Microphone microphone = surroundings.devices().openMicrophone(RATE);
+        try (Microphone microphone = openMicrophone();
                 SpeakerPair speakers = DeviceChoice.USUAL.open(surroundings.devices(), RATE)) {
             keeping.write();
             TakeBuffer buffer = new TakeBuffer(microphone, System::nanoTime);
@@ -113,6 +121,15 @@ final class RecordCommand implements Callable<Integer> {
                 tell(session);
             }
         }
+    }
+
+    private Microphone openMicrophone() throws Refused {
+        SoundDevices devices = surroundings.devices();
+        if (device.isEmpty()) {
+            return devices.openMicrophone(Optional.empty(), RATE);
+        }
+        DeviceName name = DeviceName.meantBy(device.get(), devices.microphones(), DeviceName.Kind.MICROPHONE);
+        return devices.openMicrophone(Optional.of(name), RATE);
     }
 
     private void show(RecordDesk desk, Optional<KeyedLine> screen, SpeakerPair speakers)
