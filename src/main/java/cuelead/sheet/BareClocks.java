@@ -115,7 +115,7 @@ final class BareClocks {
 
     /** "TAG: after the 4th wall [12]", on a sheet that tells its walls so. */
     private static boolean isOfWall(SheetLine line) {
-        return !line.isBlank() && WallNote.namesWall(line.tokens());
+        return !line.isBlank() && line.namesWall();
     }
 
     private static final Pattern BRACKETED = Pattern.compile("[(\\[]\\s*(12|3|6|9)\\s*[)\\]]");

@@ -96,7 +96,7 @@ final class BodyReader {
         switch (LineKind.of(line)) {
             case SEQUENCE -> sequence.line(line);
             case RESTART -> {
-                boolean named = line.told().isPresent() || WallNote.namesWall(line.tokens());
+                boolean named = line.told().isPresent() || line.namesWall();
                 if (named && note.isPlace()) {
                     restart(line);
                 } else if (named) {
@@ -202,7 +202,7 @@ final class BodyReader {
      */
     private boolean facings(SheetLine line) {
         List<SaidFacing> said = SaidFacing.in(line.tokens());
-        boolean ofDance = !tellsOfAnotherMoment(line) && !WallNote.namesWall(line.tokens()) && !namesPart(line);
+        boolean ofDance = !tellsOfAnotherMoment(line) && !line.namesWall() && !namesPart(line);
         boolean one = said.size() == 1 && lines.written() > 0 && place == Place.DANCE && ofDance;
         if (one) {
             lines.mark(said.get(0), line);

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Headings that were broken at the end of their line: "[1-8] SIDE, TOGETHER, SHUFFLE," above "ROCK, RECOVER". */
 final class BrokenHeadings {
@@ -63,15 +64,17 @@ final class BrokenHeadings {
 
     /** "AND VINE LEFT", "& vine left", "with 1/4 turn" */
     private static boolean beginsOpen(String text) {
-        return text.strip().matches("(?i)(?:and|with|&|\\+|then)\\b?.*");
+        return OPEN.matcher(text).find();
     }
+
+    private static final Pattern OPEN = Pattern.compile("^\\s*(?:and|with|&|\\+|then)", Pattern.CASE_INSENSITIVE);
 
     private static boolean isCapital(String text) {
         return text.chars().anyMatch(Character::isUpperCase) && text.chars().noneMatch(Character::isLowerCase);
     }
 
     private static boolean isCounted(SheetLine line) {
-        return !line.isBlank() && !CountPlaces.of(line.text(), 0).isEmpty();
+        return !line.isBlank() && !line.tried().counted(line.text(), 0).isEmpty();
     }
 
     /** A line that begins with counts heads what is counted within them. */
@@ -82,7 +85,7 @@ final class BrokenHeadings {
     }
 
     private static SheetLine nextTo(SheetLine heading, SheetLine below) {
-        return new SheetLine(heading.number() + 1, below.text());
+        return new SheetLine(heading.number() + 1, below.text(), below.tried());
     }
 
     private static boolean isBareRange(SheetLine line) {

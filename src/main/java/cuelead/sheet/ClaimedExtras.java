@@ -43,7 +43,7 @@ final class ClaimedExtras {
     private void line(SheetLine line, boolean header) {
         LineKind kind = LineKind.of(line);
         boolean danced = !header && (kind == LineKind.COUNTS || kind == LineKind.SECTION);
-        if (danced || WallNote.namesWall(line.tokens())) {
+        if (danced || line.namesWall()) {
             return;
         }
         Matcher claim = CLAIM.matcher(line.text());

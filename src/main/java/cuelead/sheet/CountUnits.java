@@ -52,22 +52,19 @@ final class CountUnits {
 
     /** Whether such a word stands at this 0-based index, behind so many counts. */
     static boolean stand(String line, int end, int counts) {
-        List<Token> words = Scanner.tokens(line.substring(end, Math.min(line.length(), end + LOOKED_AT)));
-        int at = !words.isEmpty() && isJoint(words.get(0)) ? 1 : 0;
-        if (at >= words.size() || !words.get(at).is(Token.Kind.WORD)) {
-            return false;
-        }
-        return words.get(at).text().equals("x")
-                ? !isCross(words.subList(at + 1, words.size()), counts)
-                : UNITS.contains(words.get(at).text()) || words.get(at).text().matches("o'?clock");
+        int at = Spaces.forward(line, end);
+        at = at < line.length() && JOINTS.indexOf(line.charAt(at)) >= 0 ? Spaces.forward(line, at + 1) : at;
+        int behind = Scanner.wordEnd(line, at);
+        String word = Scanner.plain(line.substring(at, behind));
+        return word.equals("x")
+                ? !isCross(Scanner.tokens(line.substring(behind, Math.min(line.length(), behind + LOOKED_AT))), counts)
+                : UNITS.contains(word) || word.equals("o'clock") || word.equals("oclock");
     }
+
+    private static final String JOINTS = "-/";
 
     /** Characters; what stands further away belongs to other steps. */
     private static final int LOOKED_AT = 40;
-
-    private static boolean isJoint(Token token) {
-        return token.text().equals("-") || token.text().equals("/");
-    }
 
     /** "5-6 x R over L" and "3 x L behind R" cross a foot; "2 x jazz box" and "3 x R heel" tell how often. */
     private static boolean isCross(List<Token> behind, int counts) {

@@ -70,7 +70,7 @@ final class DanceAgain {
         boolean place =
                 words.stream().anyMatch(token -> PLACES.contains(token.text()) && !(dance && token.isWord("restarts")));
         boolean plain = line.tokens().stream().noneMatch(token -> token.is(Token.Kind.NUMBER))
-                && !WallNote.namesWall(line.tokens())
+                && !line.namesWall()
                 && words.size() <= LONGEST;
         return restart && from && !place && plain;
     }

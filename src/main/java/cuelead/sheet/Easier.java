@@ -48,7 +48,7 @@ final class Easier {
     /** Without the brackets that hold nothing but an offer: "... still 3:00 (easy: walk R, L)". */
     private static String withoutBrackets(String told) {
         return BRACKETS.matcher(told)
-                .replaceAll(found -> offers(found.group(1)) ? "" : Matcher.quoteReplacement(found.group()));
+                .replaceAll(found -> offers(found.group(1), 0) ? "" : Matcher.quoteReplacement(found.group()));
     }
 
     private static final Pattern BRACKETS = Pattern.compile("[(\\[{*]([^()\\[\\]{}*]*)[)\\]}*]");
@@ -59,7 +59,7 @@ final class Easier {
         int start = from;
         boolean more = true;
         while (more) {
-            if (offers(text.substring(start))) {
+            if (offers(text, start)) {
                 return start;
             }
             more = ends.find();
@@ -81,10 +81,7 @@ final class Easier {
         return OFFERS.contains(word);
     }
 
-    private static boolean offers(String sentence) {
-        return Scanner.tokens(sentence).stream()
-                .filter(token -> token.is(Token.Kind.WORD))
-                .limit(1)
-                .anyMatch(token -> OFFERS.contains(token.text()));
+    private static boolean offers(String text, int from) {
+        return Scanner.firstWord(text, from).filter(OFFERS::contains).isPresent();
     }
 }

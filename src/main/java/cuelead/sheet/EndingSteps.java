@@ -30,9 +30,11 @@ final class EndingSteps {
     static Optional<SheetLine> in(SheetLine line) {
         String text = line.text();
         List<Integer> ends = ends(text);
+        List<Integer> telling = telling(line);
         for (int start : starts(line)) {
+            int limit = telling.stream().filter(at -> at >= start).findFirst().orElse(text.length());
             for (int end : ends) {
-                String steps = end > start ? text.substring(start, end) : "";
+                String steps = end > start && end <= limit ? text.substring(start, end) : "";
                 Optional<SheetLine> counted =
                         areSteps(steps) ? Optional.of(counted(line, start, steps)) : Optional.empty();
                 if (counted.filter(EndingSteps::isRightAsItIs).isPresent()) {
@@ -67,10 +69,16 @@ final class EndingSteps {
         return ends;
     }
 
+    /** 0-based indices of the words that tell of walls and counts. */
+    private static List<Integer> telling(SheetLine line) {
+        return line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD) && TELLING.contains(token.text()))
+                .map(token -> token.column() - 1)
+                .toList();
+    }
+
     private static boolean areSteps(String text) {
-        List<Token> tokens = Scanner.tokens(text);
-        boolean tells = tokens.stream().anyMatch(token -> token.is(Token.Kind.WORD) && TELLING.contains(token.text()));
-        return !tells && isBalanced(text) && DanceLine.mayBeDanced(new SheetLine(1, text)) && isUnderstood(text);
+        return isBalanced(text) && DanceLine.mayBeDanced(new SheetLine(1, text)) && isUnderstood(text);
     }
 
     /** Whether nothing would be told of it: a mistake in a sentence may as well be one of its reader. */

@@ -63,7 +63,7 @@ final class HeaderReader {
             title = HeaderTitle.of(line.text());
             int bracket = HeaderTitle.factsFrom(line.text());
             tokens = new HeaderTokens(bracket < 0 ? List.of() : Scanner.tokens(line.text(), bracket));
-        } else if (WallNote.namesWall(line.tokens())) {
+        } else if (line.namesWall()) {
             return;
         }
         boolean credits = tokens.startsWith(HeaderFacts.CREDITS);

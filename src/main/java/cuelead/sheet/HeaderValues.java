@@ -34,7 +34,7 @@ final class HeaderValues {
 
     /** "Restarts: wall 2 after 32 counts and wall 5 after 48 counts" above "(facing 12:00)": one sentence in two lines. */
     private static boolean goesOn(SheetLine line, SheetLine below) {
-        if (OwnLines.isOwn(line) || below.isBlank() || OwnLines.isOwn(below) || !WallNote.namesWall(line.tokens())) {
+        if (OwnLines.isOwn(line) || below.isBlank() || OwnLines.isOwn(below) || !line.namesWall()) {
             return false;
         }
         char first = below.text().charAt(below.firstColumn() - 1);

@@ -69,7 +69,12 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
 
     /** As it is read when this layout is chosen. */
     SheetLine asRead() {
-        SheetLine line = tried().read(text);
+        return numbered(1);
+    }
+
+    /** The same with a number. */
+    SheetLine numbered(int number) {
+        SheetLine line = new SheetLine(number, text, tried());
         return kind.map(line::as).orElse(line);
     }
 

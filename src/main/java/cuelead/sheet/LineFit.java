@@ -50,11 +50,6 @@ final class LineFit {
                 : IMPOSSIBLE;
     }
 
-    /** Whether what stands behind the steps of a line is said and not danced: they fill its counts without it alone. */
-    static boolean isOnlySaidBehind(String steps, String withTail) {
-        return fits(steps) && !fits(withTail);
-    }
-
     /** Whether there are phrases, and an action or a figure in each. */
     static boolean areReadable(List<Phrase> phrases) {
         return !phrases.isEmpty() && phrases.stream().allMatch(Phrase::readable);

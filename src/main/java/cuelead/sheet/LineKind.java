@@ -208,7 +208,7 @@ enum LineKind {
         return told
                 && words.size() <= LONGEST_AGAIN
                 && !has(line, PARTS)
-                && !WallNote.namesWall(line.tokens())
+                && !line.namesWall()
                 && !RepeatCall.isCounted(line.text());
     }
 

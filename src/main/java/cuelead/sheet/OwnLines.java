@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Reads Cuelead's own lines, wherever in the sheet they stand: {@code Song: file}, {@code Count 1: seconds},
@@ -16,6 +17,7 @@ import java.util.Set;
 final class OwnLines {
     private static final int LATEST_SECONDS = 36_000;
     private static final int LONGEST_KEY = 40;
+    private static final Pattern SPACES = Pattern.compile("\\s+");
     private static final Set<String> SECONDS = Set.of("s", "sec", "secs", "second", "seconds");
 
     private final Problems problems;
@@ -44,11 +46,9 @@ final class OwnLines {
         int colon = line.text().indexOf(':');
         return colon < 0 || colon > LONGEST_KEY
                 ? ""
-                : line.text()
-                        .substring(0, colon)
-                        .strip()
-                        .toLowerCase(Locale.ROOT)
-                        .replaceAll("\\s+", " ");
+                : SPACES.matcher(line.text().substring(0, colon).strip())
+                        .replaceAll(" ")
+                        .toLowerCase(Locale.ROOT);
     }
 
     /** Takes the line where it is one of these; false where it is not. */

@@ -35,16 +35,19 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                     case COUNTS, OTHER, NOTE, RESTART, SECTION -> true;
                     case TAG, SEQUENCE, ENDING, REPEAT -> false;
                 };
-        List<CountPlaces.Counted> found = mayCount ? CountPlaces.of(line.text(), lastCount) : List.of();
+        List<CountPlaces.Counted> found = mayCount ? line.tried().counted(line.text(), lastCount) : List.of();
         boolean lone = found.size() == 1 && found.get(0).group().isLoneAnd(line.text());
         List<CountPlaces.Counted> counted = lone ? List.of() : found;
         if (kind == LineKind.RESTART && tellsOfWalls(line)) {
             return new Row(line, kind, List.of(), apart);
         }
         boolean told = kind == LineKind.RESTART || kind == LineKind.NOTE;
-        boolean danced =
-                counted.stream().anyMatch(each -> DanceLine.isDanced(line.text().substring(each.from(), each.to())));
-        return new Row(line, kind, told && !danced ? List.of() : counted, apart);
+        boolean only = told && counted.stream().noneMatch(each -> isDanced(line, each));
+        return new Row(line, kind, only ? List.of() : counted, apart);
+    }
+
+    private static boolean isDanced(SheetLine line, CountPlaces.Counted steps) {
+        return line.tried().isDanced(line.text().substring(steps.from(), steps.to()));
     }
 
     /** "Restart 1: wall 3 ...", "On wall 3 ... restart": no line of steps with a restart marked in it. */

@@ -5,6 +5,7 @@ import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Cuts a line into tokens in one pass; every character belongs to a token or is space. Never fails. */
 final class Scanner {
@@ -31,6 +32,32 @@ final class Scanner {
             scanner.next();
         }
         return scanner.tokens;
+    }
+
+    /** The first word from a 0-based index on; empty where none is left. */
+    static Optional<String> firstWord(String line, int from) {
+        Scanner scanner = new Scanner(line, from);
+        while (scanner.at < line.length()) {
+            scanner.next();
+            for (Token token : scanner.tokens) {
+                if (token.is(Kind.WORD)) {
+                    return Optional.of(token.text());
+                }
+            }
+            scanner.tokens.clear();
+        }
+        return Optional.empty();
+    }
+
+    /** Where a word ends that begins at this 0-based index; the index itself where none does. */
+    static int wordEnd(String line, int from) {
+        int end = from;
+        while (end < line.length()
+                && (Character.isLetter(line.charAt(end))
+                        || (end > from && (Character.isDigit(line.charAt(end)) || isApostrophe(line.charAt(end)))))) {
+            end++;
+        }
+        return end;
     }
 
     private void next() {
@@ -78,9 +105,7 @@ final class Scanner {
 
     private void word() {
         int start = at;
-        while (at < line.length() && (Character.isLetterOrDigit(line.charAt(at)) || isApostrophe(line.charAt(at)))) {
-            at++;
-        }
+        at = wordEnd(line, at);
         String text = plain(line.substring(start, at));
         at += line.startsWith("(s)", at) ? 3 : 0;
         if (text.equals("wol") || text.equals("wor")) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads the order of a phrased dance: {@code Sequence: A A B, Tag, A, B}, {@code AAB AAB}, {@code A - B - A* - bridge}. */
 final class SequenceReader {
@@ -53,8 +54,10 @@ final class SequenceReader {
         return isPart(token) || SMALL.contains(token.text());
     }
 
+    private static final Pattern PART = Pattern.compile("[a-f]{1,4}|[a-f]\\d{1,2}|tag\\d");
+
     private static boolean isPart(Token token) {
-        return TAGS.contains(token.text()) || token.text().matches("[a-f]{1,4}|[a-f]\\d{1,2}|tag\\d");
+        return TAGS.contains(token.text()) || PART.matcher(token.text()).matches();
     }
 
     void line(SheetLine told) {
@@ -126,7 +129,7 @@ final class SequenceReader {
         for (int i = 0; i + 1 < tokens.size(); i++) {
             Token part = tokens.get(i);
             boolean cut = part.is(Token.Kind.WORD)
-                    && part.text().matches("[a-f]")
+                    && isLetter(part.text())
                     && tokens.get(i + 1).is(Token.Kind.MARK)
                     && isBeside(part, tokens.get(i + 1));
             int counts = cut ? WallNote.read(tokens).counts().orElse(0) : 0;
@@ -136,6 +139,10 @@ final class SequenceReader {
             }
         }
         return false;
+    }
+
+    private static boolean isLetter(String name) {
+        return name.length() == 1 && name.charAt(0) >= 'a' && name.charAt(0) <= 'f';
     }
 
     /** Reports each name that is no part and no tag, once, and forgets it. Where no order is told, it is the written one. */

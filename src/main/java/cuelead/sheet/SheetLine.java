@@ -6,29 +6,29 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A line of the sheet, perhaps with some of its words put otherwise. A value; its tokens and its kind are found once, for
- * every layout that is tried asks for them again.
+ * A line of the sheet, perhaps with some of its words put otherwise. A value; what its words come to is found once a
+ * reading, for every layout that is tried asks for it again.
  */
 final class SheetLine {
     private final int number;
     private final String text;
     private final Optional<LineKind> told;
     private final List<Spot> spots;
-    private Optional<List<Token>> tokens = Optional.empty();
-    private Optional<LineKind> kind = Optional.empty();
-    private Optional<TriedLines> tried = Optional.empty();
+    private final TriedLines tried;
 
     /**
      * @param number 1-based
      * @param text   without its line end
      * @param told   what it is known to be, whatever its words say
      * @param spots  where its characters stand in the sheet, in order; at least one, the first from index 0
+     * @param tried  what lines of the same reading came to; no part of the value
      */
-    SheetLine(int number, String text, Optional<LineKind> told, List<Spot> spots) {
+    private SheetLine(int number, String text, Optional<LineKind> told, List<Spot> spots, TriedLines tried) {
         this.number = number;
         this.text = text;
         this.told = told;
         this.spots = List.copyOf(spots);
+        this.tried = tried;
     }
 
     int number() {
@@ -75,11 +75,16 @@ final class SheetLine {
 
     /** A line whose words tell what it is. */
     SheetLine(int number, String text) {
-        this(number, text, Optional.empty(), List.of(new Spot(0, number, 0)));
+        this(number, text, new TriedLines());
+    }
+
+    /** The same as one of the lines of a reading. */
+    SheetLine(int number, String text, TriedLines tried) {
+        this(number, text, Optional.empty(), List.of(new Spot(0, number, 0)), tried);
     }
 
     SheetLine as(LineKind kind) {
-        return new SheetLine(number, text, Optional.of(kind), spots);
+        return new SheetLine(number, text, Optional.of(kind), spots, tried);
     }
 
     /** The same line with words from elsewhere before it. */
@@ -97,7 +102,7 @@ final class SheetLine {
         moved.add(new Spot(from + words.length(), end.line(), end.column() - 1));
         int by = words.length() - (to - from);
         spots.stream().filter(spot -> spot.from() > to).forEach(spot -> moved.add(spot.moved(by)));
-        return new SheetLine(number, text.substring(0, from) + words + text.substring(to), told, moved);
+        return new SheetLine(number, text.substring(0, from) + words + text.substring(to), told, moved, tried);
     }
 
     /** The characters between two 0-based indices as a line of their own. */
@@ -108,7 +113,7 @@ final class SheetLine {
         spots.stream()
                 .filter(spot -> spot.from() > from && spot.from() < to)
                 .forEach(spot -> moved.add(spot.moved(-from)));
-        return new SheetLine(begin.line(), text.substring(from, to), told, moved);
+        return new SheetLine(begin.line(), text.substring(from, to), told, moved, tried);
     }
 
     /** This line and the one below it, with a space between them. */
@@ -118,7 +123,7 @@ final class SheetLine {
         SheetLine rest = below.part(from, below.text().length());
         List<Spot> all = new ArrayList<>(spots);
         rest.spots().forEach(spot -> all.add(spot.moved(above.length())));
-        return new SheetLine(number, above + rest.text(), told, all);
+        return new SheetLine(number, above + rest.text(), told, all, tried);
     }
 
     /** Where the character at this 0-based index stands in the sheet; words from elsewhere stand before what follows. */
@@ -138,9 +143,10 @@ final class SheetLine {
 
     static List<SheetLine> of(String sheet) {
         List<SheetLine> lines = new ArrayList<>();
+        TriedLines tried = new TriedLines();
         String[] texts = sheet.replace("\r\n", "\n").replace('\r', '\n').split("\n", -1);
         for (int i = 0; i < texts.length; i++) {
-            lines.add(new SheetLine(i + 1, Characters.plain(texts[i])));
+            lines.add(new SheetLine(i + 1, Characters.plain(texts[i]), tried));
         }
         return lines;
     }
@@ -159,25 +165,21 @@ final class SheetLine {
     }
 
     List<Token> tokens() {
-        if (tokens.isEmpty()) {
-            tokens = Optional.of(List.copyOf(Scanner.tokens(text)));
-        }
-        return tokens.get();
+        return tried.tokens(text);
     }
 
-    /** Lines that are laid out with it at their head. */
+    /** What the lines of its reading came to. */
     TriedLines tried() {
-        if (tried.isEmpty()) {
-            tried = Optional.of(new TriedLines());
-        }
-        return tried.get();
+        return tried;
+    }
+
+    /** As {@link WallNote#namesWall}. */
+    boolean namesWall() {
+        return tried.namesWall(this);
     }
 
     /** What it is known to be, or what its words tell. */
     LineKind kind() {
-        if (kind.isEmpty()) {
-            kind = told.or(() -> Optional.of(LineKind.byItsWords(this)));
-        }
-        return kind.get();
+        return told.orElseGet(() -> tried.kind(this));
     }
 }

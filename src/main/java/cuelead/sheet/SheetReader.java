@@ -129,8 +129,7 @@ public final class SheetReader {
     private static List<SheetLine> numbered(List<LaidLine> laid) {
         List<SheetLine> lines = new ArrayList<>();
         for (LaidLine line : laid) {
-            SheetLine numbered = new SheetLine(lines.size() + 1, line.text());
-            lines.add(line.kind().map(numbered::as).orElse(numbered));
+            lines.add(line.numbered(lines.size() + 1));
         }
         return lines;
     }

@@ -69,7 +69,9 @@ final class ShortRepeat {
 
     /** Empty where the words behind the counts say anything else, or where no counts stand before them. */
     static Optional<RepeatCall> read(String text, int from) {
-        boolean counted = text.substring(0, from).chars().anyMatch(c -> Scanner.isDigit((char) c));
+        if (text.substring(0, from).chars().noneMatch(c -> Scanner.isDigit((char) c))) {
+            return Optional.empty();
+        }
         List<Token> words = Scanner.tokens(text, from).stream()
                 .filter(token -> token.is(Token.Kind.WORD) || token.is(Token.Kind.NUMBER))
                 .toList();
@@ -77,7 +79,7 @@ final class ShortRepeat {
         boolean side = has(words, LEFT) || has(words, RIGHT);
         boolean told = has(words, SAME) || mirror || (side && has(words, Set.of("and", "now")));
         boolean only = words.stream().allMatch(ShortRepeat::isPlain);
-        if (!counted || !told || !only || (has(words, LEFT) && has(words, RIGHT))) {
+        if (!told || !only || (has(words, LEFT) && has(words, RIGHT))) {
             return Optional.empty();
         }
         Optional<Foot> lead = side ? Optional.of(has(words, LEFT) ? Foot.LEFT : Foot.RIGHT) : Optional.empty();

@@ -38,7 +38,7 @@ final class ShortTerms {
     }
 
     private static List<Map.Entry<Pattern, String>> ofWall(SheetLine line) {
-        return WallNote.namesWall(line.tokens()) ? OF_WALL : List.of();
+        return line.namesWall() ? OF_WALL : List.of();
     }
 
     private static SheetLine words(SheetLine line, List<Map.Entry<Pattern, String>> wordings) {
@@ -59,7 +59,7 @@ final class ShortTerms {
     private static SheetLine bars(SheetLine line, int beats) {
         SheetLine counted = line;
         Matcher bars = BARS.matcher(counted.text());
-        if (!bars.find() || !WallNote.namesWall(line.tokens())) {
+        if (!bars.find() || !line.namesWall()) {
             return line;
         }
         int from = 0;

@@ -44,6 +44,8 @@ final class SpokenCounts implements Manner {
     private static final Pattern WORD =
             Pattern.compile("\\b(?:" + NUMBER + "|and|to|through|thru)\\b", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern ONE = Pattern.compile("\\b" + NUMBER + "\\b", Pattern.CASE_INSENSITIVE);
+
     private static final Pattern ALONE =
             Pattern.compile("^\\W*(" + NUMBER + ")(?!" + JOINT + NUMBER + "\\b)(?=\\s\\w)", Pattern.CASE_INSENSITIVE);
 
@@ -56,8 +58,10 @@ final class SpokenCounts implements Manner {
         List<SheetLine> usual = new ArrayList<>();
         int last = 0;
         for (SheetLine line : lines) {
-            SheetLine found =
-                    inFigures(inFigures(next(joined(line), last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN);
+            SheetLine joined = joined(line);
+            SheetLine found = ONE.matcher(joined.text()).find()
+                    ? inFigures(inFigures(next(joined, last), HEAD, BEHIND), BRACKETED, MANY_WITHIN, WITHIN)
+                    : joined;
             usual.add(found);
             last = found.equals(line) ? last : last(found);
         }
@@ -111,7 +115,7 @@ final class SpokenCounts implements Manner {
     }
 
     private static int last(SheetLine line) {
-        return CountPlaces.of(line.text(), 0).stream()
+        return line.tried().counted(line.text(), 0).stream()
                 .flatMap(each -> each.group().counts().stream())
                 .mapToInt(Count::number)
                 .max()

@@ -36,6 +36,13 @@ final class SpokenLengths {
 
     /** The same line, each length in brackets, or at least in figures. */
     static SheetLine written(SheetLine line) {
+        return MAY_SAY.matcher(line.text()).find() ? told(line) : line;
+    }
+
+    private static final Pattern MAY_SAY =
+            Pattern.compile("\\b(?:" + UNIT + "|another|further|more)\\b", Pattern.CASE_INSENSITIVE);
+
+    private static SheetLine told(SheetLine line) {
         SheetLine written = line;
         for (Pattern said : SAID) {
             Matcher length = said.matcher(written.text());

@@ -55,7 +55,7 @@ final class TagHeads {
     }
 
     private static boolean tellsWall(SheetLine line) {
-        return WallNote.namesWall(line.tokens());
+        return line.namesWall();
     }
 
     /** Whether its steps stand behind the head or directly below it. */

@@ -40,7 +40,7 @@ final class TagTimes {
 
     /** Of a line below the steps of a tag that dances nothing of its own; 1 where it says nothing of the kind. */
     static int below(SheetLine line) {
-        if (line.isBlank() || WallNote.namesWall(line.tokens()) || !DanceLine.movesNothing(line.text())) {
+        if (line.isBlank() || line.namesWall() || !DanceLine.movesNothing(line.text())) {
             return 1;
         }
         int times = DOES.matcher(line.text()).matches() ? in(line.text()) : 1;

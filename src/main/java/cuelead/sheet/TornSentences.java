@@ -56,10 +56,10 @@ final class TornSentences {
     /** "Then you do it all again. After wall 3 there is a tag ...": what is told of a wall is a line of its own. */
     private static List<SheetLine> walls(SheetLine line) {
         Matcher end = SENTENCE.matcher(line.text());
-        while (WallNote.namesWall(line.tokens()) && end.find()) {
+        while (line.namesWall() && end.find()) {
             SheetLine before = line.part(0, end.start());
             SheetLine behind = line.part(end.end(), line.text().length());
-            if (!WallNote.namesWall(before.tokens())) {
+            if (!before.namesWall()) {
                 return List.of(before, behind);
             }
         }
@@ -136,7 +136,7 @@ final class TornSentences {
         boolean told = kind == LineKind.RESTART || kind == LineKind.ENDING || (kind == LineKind.TAG && open);
         boolean number = Scanner.isDigit(
                 above.text().stripTrailing().charAt(above.text().stripTrailing().length() - 1));
-        return told && !number && WallNote.namesWall(above.tokens());
+        return told && !number && above.namesWall();
     }
 
     /** Words that move nobody, on both lines. */

@@ -1,29 +1,72 @@
 package cuelead.sheet;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 
 /**
- * What came of the lines that were laid out with a line of the sheet at their head: every layout that is tried asks for the
- * same ones again. Belongs to one reading, so to one thread.
+ * What the lines of one reading came to, by their words: every layout that is tried asks for the same ones again. Belongs to
+ * one reading, so to one thread.
  */
 final class TriedLines {
+    private final Map<String, List<Token>> tokens = new HashMap<>();
+    private final Map<String, LineKind> kinds = new HashMap<>();
+    private final Map<String, Boolean> naming = new HashMap<>();
+    private final Map<String, Boolean> danced = new HashMap<>();
+    private final Map<Behind, List<CountPlaces.Counted>> counted = new HashMap<>();
     private final Map<String, Integer> costs = new HashMap<>();
     private final Map<String, Integer> wholeCosts = new HashMap<>();
-    private final Map<String, SheetLine> read = new HashMap<>();
+
+    List<Token> tokens(String text) {
+        return once(tokens, text, words -> List.copyOf(Scanner.tokens(words)));
+    }
+
+    /** What its words tell it to be, as {@link LineKind#byItsWords}. */
+    LineKind kind(SheetLine line) {
+        return once(kinds, line.text(), words -> LineKind.byItsWords(line));
+    }
+
+    /** A line whose counts depend on the count before it. */
+    private record Behind(String text, int lastCount) {}
+
+    /** As {@link WallNote#namesWall}. */
+    boolean namesWall(SheetLine line) {
+        return once(naming, line.text(), words -> WallNote.namesWall(line.tokens()));
+    }
+
+    /** As {@link DanceLine#isDanced}. */
+    boolean isDanced(String prose) {
+        return once(danced, prose, DanceLine::isDanced);
+    }
+
+    /** As {@link CountPlaces#of}. */
+    List<CountPlaces.Counted> counted(String text, int lastCount) {
+        return once(counted, new Behind(text, lastCount), line -> CountPlaces.of(line.text(), line.lastCount()));
+    }
 
     /** As {@link LineFit#cost}. */
     int cost(String text) {
-        return costs.computeIfAbsent(text, LineFit::cost);
+        return once(costs, text, LineFit::cost);
+    }
+
+    /** Whether what stands behind the steps of a line is said and not danced: they fill its counts without it alone. */
+    boolean isOnlySaidBehind(String steps, String withTail) {
+        return cost(steps) < LineFit.IMPOSSIBLE && cost(withTail) >= LineFit.IMPOSSIBLE;
     }
 
     /** As {@link LineFit#wholeCost}. */
     int wholeCost(String text) {
-        return wholeCosts.computeIfAbsent(text, LineFit::wholeCost);
+        return once(wholeCosts, text, LineFit::wholeCost);
     }
 
-    /** A line of this text, whose words tell what it is. */
-    SheetLine read(String text) {
-        return read.computeIfAbsent(text, words -> new SheetLine(1, words));
+    /** Finding one may ask for others, so the map must not be held meanwhile. */
+    private static <K, T> T once(Map<K, T> known, K text, Function<K, T> find) {
+        T found = known.get(text);
+        if (found == null) {
+            found = find.apply(text);
+            known.put(text, found);
+        }
+        return found;
     }
 }

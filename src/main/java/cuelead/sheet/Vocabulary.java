@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The words of step sheets: those of {@code words.tsv} and the names of the figures. */
 final class Vocabulary {
@@ -197,10 +196,13 @@ final class Vocabulary {
         if (length == 1) {
             return tokens.get(at).text();
         }
-        return tokens.subList(at, at + length).stream()
-                .filter(token -> token.is(Token.Kind.WORD))
-                .map(Token::text)
-                .collect(Collectors.joining(" "));
+        StringBuilder phrase = new StringBuilder(tokens.get(at).text());
+        for (Token token : tokens.subList(at + 1, at + length)) {
+            if (token.is(Token.Kind.WORD)) {
+                phrase.append(' ').append(token.text());
+            }
+        }
+        return phrase.toString();
     }
 
     private static Optional<Term> other(Token token) {

@@ -40,12 +40,17 @@ final class WallNoteReader {
 
     /** A quick look, since it is asked of every line many times: false where no wall can be named. */
     static boolean mayNameWall(List<Token> tokens) {
-        return tokens.stream()
-                .filter(token -> token.is(Kind.WORD))
-                .map(Token::text)
-                .anyMatch(word -> WALL.contains(word)
-                        || TIME.contains(word)
-                        || SHORT_WALL.matcher(word).matches());
+        for (Token token : tokens) {
+            if (token.is(Kind.WORD) && mayBeWall(token.text())) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean mayBeWall(String word) {
+        boolean numbered = word.charAt(0) == 'w' && SHORT_WALL.matcher(word).matches();
+        return numbered || WALL.contains(word) || TIME.contains(word);
     }
 
     WallNoteReader(List<Token> tokens) {

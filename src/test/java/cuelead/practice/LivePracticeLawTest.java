@@ -33,6 +33,9 @@ class LivePracticeLawTest {
     /** An eight of the dance, in which calls that had begun end and a new piece of the dance is opened. */
     private static final double OPENING_SECONDS = 8 * HumSong.BEAT_SECONDS;
 
+    /** A loop waits for a call to end and for its beat, and what is commanded meanwhile waits for the loop. */
+    private static final double SETTLING_SECONDS = 2.1;
+
     private static Path folder;
 
     @BeforeContainer
@@ -95,7 +98,7 @@ class LivePracticeLawTest {
                 }
             }
             live.leaveLoop();
-            hear(live, speakers, 0.7);
+            hear(live, speakers, SETTLING_SECONDS);
             compare(live.heard(), wished);
         }
     }
