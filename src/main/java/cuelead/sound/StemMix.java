@@ -22,6 +22,7 @@ public final class StemMix implements Sound {
 
     private final MixPlan plan;
     private final Set<Stem> stems;
+    private final boolean hasMusic;
     private final MusicReader music;
     private final MonoLane voice;
     private final MonoLane clicks;
@@ -36,6 +37,7 @@ public final class StemMix implements Sound {
     StemMix(MixPlan plan, Set<Stem> stems, long startFrame) {
         this.plan = plan;
         this.stems = Set.copyOf(stems);
+        hasMusic = plan.music().isPresent();
         Music heard = plan.music().filter(any -> stems.contains(Stem.MUSIC)).orElseGet(() -> new Pcm(plan.rate(), 0));
         music = dipped(heard.reader(), plan);
         voice = new MonoLane(
@@ -63,8 +65,9 @@ public final class StemMix implements Sound {
                 .toList();
     }
 
+    /** Realtime-safe. */
     boolean hasMusic() {
-        return plan.music().isPresent();
+        return hasMusic;
     }
 
     /** Reads from another frame of the song next. Realtime-safe. */
