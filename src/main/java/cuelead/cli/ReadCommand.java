@@ -7,6 +7,7 @@ import cuelead.report.Problem;
 import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
+import cuelead.sheet.SheetNotes;
 import cuelead.sheet.SheetWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -79,16 +80,16 @@ final class ReadCommand implements Callable<Integer> {
         if (read.dance().isPresent()) {
             Dance dance = read.dance().get();
             problems.addAll(DanceCheck.check(dance, source.name()));
-            print(dance);
+            print(dance, read.notes());
         }
         new ProblemPrinter(surroundings.err(), Map.of(source.name(), document)).tellInFull(problems);
         boolean isWrong = problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
         return isWrong ? Failures.REFUSED : Failures.DONE;
     }
 
-    private void print(Dance dance) {
+    private void print(Dance dance, SheetNotes notes) {
         if (write) {
-            surroundings.out().writeBytes(SheetWriter.write(dance).getBytes(StandardCharsets.UTF_8));
+            surroundings.out().writeBytes(SheetWriter.write(dance, notes).getBytes(StandardCharsets.UTF_8));
         } else if (tsv) {
             surroundings.out().writeBytes(ReadTsv.of(dance).getBytes(StandardCharsets.UTF_8));
         } else {

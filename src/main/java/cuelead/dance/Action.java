@@ -35,6 +35,7 @@ public enum Action {
     HOOK("hook"),
     IN("in"),
     INPLACE("inplace"),
+    JUMP("jump"),
     KICK("kick"),
     KNEE_POP("knee-pop"),
     LOCK("lock"),

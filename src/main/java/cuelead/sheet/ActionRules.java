@@ -40,6 +40,7 @@ final class ActionRules {
     private static final Set<Action> SPLIT = EnumSet.of(
             Action.APPLEJACK,
             Action.HEELS_IN,
+            Action.JUMP,
             Action.KNEE_POP,
             Action.RETURN_CENTRE,
             Action.SPLIT_HEELS,
@@ -114,6 +115,7 @@ final class ActionRules {
             case "toe" -> has("down") ? dropped("toe") : is(Action.TOE, where(Direction.BACK));
             case "heel" -> has("down") ? dropped("heel") : is(Action.HEEL, where(Direction.FWD));
             case "drop" -> drop();
+            case "jump" -> is(Action.JUMP, jump());
             case "swivel", "split", "fan", "twist" -> bothFeet(verb);
             case "hold", "clap", "shimmy", "dip", "hiproll", "bodyroll", "kneepop" -> body(verb);
             default -> swing(verb);
@@ -166,6 +168,11 @@ final class ActionRules {
             return is(Action.TOUCH, direction);
         }
         return is(part.equals("heel") ? Action.HEEL : Action.TOE, direction);
+    }
+
+    /** With both feet at once: apart, together, or to another place. */
+    private Direction jump() {
+        return has("out") ? Direction.OUT : has("in") ? Direction.TOGETHER : where(Direction.PLACE);
     }
 
     private Optional<Meaning> drop() {

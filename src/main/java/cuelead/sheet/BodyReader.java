@@ -28,6 +28,9 @@ final class BodyReader {
     /** Told in lines of their own, such as "Wall 2 starts facing 9:00". */
     private final List<WallClaim> wallStarts = new ArrayList<>();
 
+    /** Lines below the dance that belong to nothing in it. */
+    private final List<SheetLine> saidBelow = new ArrayList<>();
+
     private final CountedLines lines;
     private final SequenceReader sequence;
     private final EndingDraft ending;
@@ -235,6 +238,9 @@ final class BodyReader {
             return;
         }
         boolean below = place == Place.AFTER && sequence.note(line);
+        if (place == Place.AFTER && !below) {
+            saidBelow.add(line);
+        }
         if (below || place != Place.DANCE || line.text().charAt(line.firstColumn() - 1) == '"') {
             return;
         }
@@ -280,6 +286,11 @@ final class BodyReader {
     /** Where the weight is before the first step. */
     Weight firstWeight() {
         return lines.firstWeight();
+    }
+
+    /** Lines below the dance that belong to nothing in it. */
+    List<SheetLine> saidBelow() {
+        return saidBelow;
     }
 
     List<Doubt> doubts() {

@@ -119,6 +119,11 @@ record ClauseShape(
         return hasFoot() && !hasAction() && !turns && !openTurn && !strange;
     }
 
+    /** A foot that goes on with what is danced before, perhaps with the turn of all. */
+    boolean isOnlyFeetTurning() {
+        return hasFoot() && !hasAction() && !openTurn && !strange;
+    }
+
     boolean isOnlyRemarks() {
         return !hasFoot() && !hasAction() && !turns && !openTurn && !openNumber;
     }

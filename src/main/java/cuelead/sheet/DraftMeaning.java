@@ -73,7 +73,8 @@ record DraftMeaning(
             return Optional.empty();
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
-        String doing = stands ? part : verb.isEmpty() ? "step" : verb;
+        boolean leaps = verb.equals("jump") && (!feet.isEmpty() || onto.isPresent());
+        String doing = stands ? part : verb.isEmpty() || leaps ? "step" : verb;
         return ActionRules.meaning(doing, stands ? "" : part, places).map(this::call);
     }
 

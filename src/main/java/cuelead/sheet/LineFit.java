@@ -44,7 +44,9 @@ final class LineFit {
         }
         List<Phrase> phrases = phrases(line, group.get().end());
         return areReadable(phrases)
-                ? Fitting.of(phrases, group.get().counts())
+                ? Fitting.of(
+                                RepeatedLine.of(phrases, group.get().counts()),
+                                group.get().counts())
                         .map(Fitting.Fit::cost)
                         .orElse(IMPOSSIBLE)
                 : IMPOSSIBLE;

@@ -56,7 +56,7 @@ final class LineReader {
         List<Token> tokens = Scanner.tokens(line.text(), group.end());
         List<Term> terms = Vocabulary.STANDARD.danced(Scanner.tokens(LineFit.danced(line.text()), group.end()));
         ProseParser parser = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms);
-        List<Phrase> phrases = parser.phrases();
+        List<Phrase> phrases = RepeatedLine.of(parser.phrases(), written);
         Optional<Fitting.Fit> fitting = Fitting.of(phrases, written);
         List<Count> counts = fitting.map(Fitting.Fit::counts).orElse(written);
         if (fitting.isPresent() && counts.size() > written.size()) {

@@ -124,6 +124,21 @@ record Phrase(
                 column, figure, action, repeats + more, duration, remarks, joint, left, mayBeTitle, mayBeLeft);
     }
 
+    /** In the place of another one: at its column, and hanging on what it hangs on. */
+    Phrase at(Phrase first) {
+        return new Phrase(
+                first.column,
+                figure,
+                action,
+                repeats,
+                duration,
+                first.remarks.and(remarks),
+                first.joint,
+                left,
+                mayBeTitle,
+                mayBeLeft);
+    }
+
     Phrase withRemarks(Remarks more) {
         return new Phrase(
                 column,

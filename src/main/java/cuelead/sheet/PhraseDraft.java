@@ -39,6 +39,7 @@ final class PhraseDraft {
     private Optional<Foot> onto = Optional.empty();
     private Optional<Foot> towards = Optional.empty();
     private Optional<TurnCall> turn = Optional.empty();
+    private Optional<TurnCall> turnInBrackets = Optional.empty();
     private Optional<Foot> turnSide = Optional.empty();
     private OptionalInt openTurn = OptionalInt.empty();
     private OptionalInt openNumber = OptionalInt.empty();
@@ -137,6 +138,17 @@ final class PhraseDraft {
 
     void turn(int degrees, Optional<Foot> side, int turnColumn) {
         turn = Optional.of(new TurnCall(degrees, side, turnColumn));
+    }
+
+    /** Said in brackets behind it: of this action or of all before. */
+    void turnInBrackets(PhraseDraft said, Remark remark) {
+        turnInBrackets = said.turn;
+        remarks = remarks.and(remark.remarks());
+    }
+
+    /** The turn that may be meant of all feet that are listed; only one that has a side. */
+    Optional<TurnCall> turnOfAll() {
+        return turn.or(() -> turnInBrackets).filter(call -> call.side().isPresent());
     }
 
     void paddle() {

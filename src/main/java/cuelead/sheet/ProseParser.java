@@ -167,6 +167,9 @@ final class ProseParser {
             travel(draft);
             return;
         }
+        if (WalkAround.ends(draft, phrases)) {
+            return;
+        }
         if (draft.shape().isOnlyLead() || (draft.shape().isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
             leads.addAll(draft.feet());
             return;
@@ -188,6 +191,11 @@ final class ProseParser {
         Optional<Phrase.FigureCall> figure = draft.figureCall();
         if (figure.isEmpty() && action.isEmpty()) {
             unread(draft);
+            return;
+        }
+        Optional<Phrase> around = WalkAround.of(draft, action);
+        if (around.isPresent()) {
+            phrases.add(around.get());
             return;
         }
         doubtful |= draft.unknown().stream().anyMatch(term -> vocabulary.knows(term.text()));

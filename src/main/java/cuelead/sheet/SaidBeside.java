@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.Term.Kind;
 import java.util.List;
+import java.util.Optional;
 
 /** What a clause says beside its steps: arms and heads, what is not danced, remarks in brackets, clock times, options. */
 final class SaidBeside {
@@ -49,12 +50,28 @@ final class SaidBeside {
             }
             return true;
         }
+        if (rollsKnee(term)) {
+            draft.verb("kneepop");
+            draft.unknown().removeIf(SaidBeside::isRoll);
+            return terms.advance();
+        }
         boolean knee = term.text().equals("knee") && draft.hasAction();
         draft.told(Told.OF_BODY);
         if (!knee) {
             terms.skipWords(Kind.FOOT, Kind.PLACE, Kind.FILLER, Kind.ONTO, Kind.BODY);
         }
         return true;
+    }
+
+    /** "Roll R knee out", "R knee in": what is danced there, where nothing else is. */
+    private boolean rollsKnee(Term term) {
+        boolean goes = terms.at(Kind.PLACE, "in") || terms.at(Kind.PLACE, "out");
+        boolean named = draft.hasFoot() || draft.unknown().stream().anyMatch(SaidBeside::isRoll);
+        return term.text().startsWith("knee") && named && goes && !draft.hasAction() && draft.takesVerb("kneepop");
+    }
+
+    private static boolean isRoll(Term term) {
+        return term.text().startsWith("roll");
     }
 
     /** What the rest of the body does meanwhile is styling; a turn is not ("as you turn 1/4 R"), nor the step of a turn ("turn 1/4 R as you step"). */
@@ -94,7 +111,13 @@ final class SaidBeside {
 
     boolean brackets() {
         List<Term> inside = terms.bracketed();
-        draft.remark(Remark.read(inside));
+        if (inside.size() == 1 && isTimes(inside.get(0))) {
+            draft.repeats(new TermCursor(inside).number());
+            return true;
+        }
+        Optional<PhraseDraft> turn = turn(inside);
+        turn.ifPresentOrElse(
+                said -> draft.turnInBrackets(said, Remark.read(inside)), () -> draft.remark(Remark.read(inside)));
         if (!draft.hasFoot()) {
             ListedFeet.read(inside).forEach(foot -> draft.listed(foot.foot(), foot.way()));
             ListedFeet.lead(inside).filter(foot -> !draft.hasFoot()).ifPresent(foot -> {
@@ -106,6 +129,24 @@ final class SaidBeside {
             });
         }
         return true;
+    }
+
+    /** "(x2)", "(twice)" */
+    private static boolean isTimes(Term term) {
+        return term.is(Kind.NUMBER) && !term.text().equals(term.meaning());
+    }
+
+    /** "(full turn R over 4 counts)", "(turning 3/4 L)" behind feet that are listed. */
+    private Optional<PhraseDraft> turn(List<Term> inside) {
+        TermCursor said = new TermCursor(inside);
+        said.skipWords(Kind.FILLER);
+        boolean turns = (said.at(Kind.TURN) || said.at(Kind.FRACTION)) && draft.hasFoot() && !draft.turns();
+        if (!turns) {
+            return Optional.empty();
+        }
+        PhraseDraft turn = new PhraseDraft(said.peek().column());
+        new TurnWords(said, turn).read();
+        return Optional.of(turn).filter(PhraseDraft::turns);
     }
 
     /** "Step L fwd * Restart here on wall 3": all that is left is said beside the steps. */

@@ -8,8 +8,10 @@ import cuelead.dance.Part;
 import cuelead.dance.Weight;
 import cuelead.report.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Reads a step sheet as the trade writes it: header, sections, counts with prose, tags, restarts, parts. Mistakes
@@ -60,19 +62,19 @@ public final class SheetReader {
     public static ReadSheet read(String fileName, String text, OwnFigures own) {
         ReadSheet read = readSteps(fileName, text, own);
         return read.dance()
-                .map(dance -> withOptions(dance, SheetLine.of(text), read.problems()))
+                .map(dance -> withOptions(dance, SheetLine.of(text), read))
                 .orElse(read);
     }
 
     /** What an option says is no step of the dance, but it is not left out either. */
-    private static ReadSheet withOptions(Dance dance, List<SheetLine> lines, List<Problem> problems) {
+    private static ReadSheet withOptions(Dance dance, List<SheetLine> lines, ReadSheet read) {
         Dance full = EasyOptions.with(dance, lines);
-        List<Problem> told = problems.stream()
+        List<Problem> told = read.problems().stream()
                 .filter(problem -> full.options().isEmpty()
                         || !problem.kind().equals(Asides.NOT_READ)
                         || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
                 .toList();
-        return new ReadSheet(Optional.of(full), told);
+        return new ReadSheet(Optional.of(full), told, read.notes());
     }
 
     private static ReadSheet readSteps(String fileName, String text, OwnFigures own) {
@@ -122,7 +124,18 @@ public final class SheetReader {
         }
         Dance dance = dance(body.get());
         ClaimedExtras.check(headerNotes, written, dance, problems);
-        return new ReadSheet(Optional.of(origins.of(dance, header)), broken.instead(problems.all(origins), fileName));
+        List<Problem> told = broken.instead(problems.all(origins), fileName);
+        int bodyLine = laid.lines().get(laid.header()).origin(0).line();
+        Set<Integer> said = new HashSet<>();
+        body.get()
+                .saidBelow()
+                .forEach(line ->
+                        said.add(expanded.get(line.number() - 1).origin(0).line()));
+        told.stream()
+                .filter(problem -> problem.kind().equals(Asides.NOT_READ))
+                .forEach(problem -> said.add(problem.line()));
+        SheetNotes notes = NoteLines.of(lines, dance.header().title(), bodyLine, said);
+        return new ReadSheet(Optional.of(origins.of(dance, header)), told, notes);
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */
@@ -207,7 +220,7 @@ public final class SheetReader {
                 0,
                 sentence,
                 "A step sheet has lines such as \"1-2 Step R to side, step L beside R\".");
-        return new ReadSheet(Optional.empty(), one.all());
+        return new ReadSheet(Optional.empty(), one.all(), SheetNotes.NONE);
     }
 
     /** Characters that no text has: zero bytes, or many control or undecodable characters. */

@@ -29,15 +29,23 @@ import java.util.stream.Collectors;
 public final class SheetWriter {
     private final StringBuilder text = new StringBuilder();
     private final Dance dance;
+    private final SheetNotes notes;
     private Footing footing;
 
-    private SheetWriter(Dance dance) {
+    private SheetWriter(Dance dance, SheetNotes notes) {
         this.dance = dance;
+        this.notes = notes;
         this.footing = new Footing(dance.header().startWeight());
     }
 
+    /** Without what its sheet says beside it. */
     public static String write(Dance dance) {
-        SheetWriter writer = new SheetWriter(dance);
+        return write(dance, SheetNotes.NONE);
+    }
+
+    /** With credits behind the facts, and notes below the dance. */
+    public static String write(Dance dance, SheetNotes notes) {
+        SheetWriter writer = new SheetWriter(dance, notes);
         writer.header(dance.header());
         dance.parts().forEach(writer::part);
         if (!dance.isPhrased()) {
@@ -47,7 +55,15 @@ public final class SheetWriter {
         dance.tags().forEach(writer::tag);
         dance.restarts().forEach(writer::restart);
         dance.ending().ifPresent(writer::ending);
+        writer.notes();
         return writer.text.toString();
+    }
+
+    private void notes() {
+        if (!notes.notes().isEmpty()) {
+            line("");
+        }
+        notes.notes().forEach(note -> line(NoteLines.written(note)));
     }
 
     private void line(String words) {
@@ -76,6 +92,7 @@ public final class SheetWriter {
         if (header.startWeight() == Weight.LEFT || header.startWeight() == Weight.RIGHT) {
             line("Start with weight on " + (header.startWeight() == Weight.LEFT ? "left" : "right"));
         }
+        notes.credits().forEach(this::line);
         if (dance.isPhrased() && !dance.sequence().isEmpty()) {
             line("Sequence: " + sequence());
         }

@@ -120,6 +120,7 @@ final class StepWords {
             case SPLIT_HEELS -> List.of("split heels");
             case SPLIT_TOES -> List.of("split toes");
             case STOMPUP -> List.of("stomp up *", "stomp up");
+            case JUMP -> List.of("jump");
             case KNEE_POP -> List.of("pop knees");
             case HIPROLL -> List.of("hip roll");
             case BODYROLL -> List.of("body roll");

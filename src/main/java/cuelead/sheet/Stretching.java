@@ -17,7 +17,7 @@ final class Stretching {
     /** Less is likelier. */
     static int cost(Action action) {
         return switch (action) {
-            case HOLD, DRAG, SWEEP, SLIDE, SHIMMY, HIPROLL, BODYROLL -> 1;
+            case HOLD, DRAG, SWEEP, SLIDE, SHIMMY, HIPROLL, BODYROLL, KNEE_POP -> 1;
             default -> 12;
         };
     }

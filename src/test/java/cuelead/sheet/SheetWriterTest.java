@@ -21,9 +21,12 @@ class SheetWriterTest {
     @ParameterizedTest
     @MethodSource("sheets")
     void readsBackToTheSameDance(String name) {
-        Dance dance = dance(SampleSheetsTest.text(name + ".txt"));
-        String written = SheetWriter.write(dance);
-        Dance again = dance(written);
+        ReadSheet read = SheetReader.read("sheet.txt", SampleSheetsTest.text(name + ".txt"));
+        Dance dance = read.dance().orElseThrow();
+        String written = SheetWriter.write(dance, read.notes());
+        ReadSheet readAgain = SheetReader.read("sheet.txt", written);
+        Dance again = readAgain.dance().orElseThrow();
+        assertEquals(read.notes(), readAgain.notes(), written);
         assertEquals(rows(dance), rows(again), written);
         assertEquals(dance.header(), again.header(), written);
         assertEquals(dance.sequence(), again.sequence(), written);
@@ -40,8 +43,8 @@ class SheetWriterTest {
     @ParameterizedTest
     @MethodSource("sheets")
     void writingIsSettled(String name) {
-        String written = SheetWriter.write(dance(SampleSheetsTest.text(name + ".txt")));
-        assertEquals(written, SheetWriter.write(dance(written)));
+        String written = write(SampleSheetsTest.text(name + ".txt"));
+        assertEquals(written, write(written));
     }
 
     /** What is wrong with a dance is wrong with it when it is written. */
@@ -56,7 +59,8 @@ class SheetWriterTest {
         return walls.toString();
     }
 
-    private static Dance dance(String text) {
-        return SheetReader.read("sheet.txt", text).dance().orElseThrow();
+    private static String write(String text) {
+        ReadSheet read = SheetReader.read("sheet.txt", text);
+        return SheetWriter.write(read.dance().orElseThrow(), read.notes());
     }
 }

@@ -1,0 +1,144 @@
+package cuelead.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/**
+ * Keeps what a sheet says and nobody dances: credits above the dance, notes in it and below. What is told otherwise is left
+ * out: facts of the header, easy options, restarts, tags and endings.
+ */
+final class NoteLines {
+    private static final Pattern HEAD = Pattern.compile("^\\W*notes?\\b\\s*[:.\u2013-]?\\s*", Pattern.CASE_INSENSITIVE);
+
+    private static final Set<String> COLUMNS = Set.of(
+            "count",
+            "counts",
+            "beat",
+            "beats",
+            "step",
+            "steps",
+            "description",
+            "facing",
+            "direction",
+            "footwork",
+            "actual",
+            "calling",
+            "suggestion",
+            "bar",
+            "bars");
+    /** So many words that are none of the trade make a line one that is said. */
+    private static final int FEWEST_STRANGE_WORDS = 2;
+
+    /** Letters alone, in lower case. */
+    private final String title;
+
+    private final int bodyLine;
+    private final Set<Integer> said;
+
+    private final List<String> credits = new ArrayList<>();
+    private final List<String> notes = new ArrayList<>();
+    private boolean titled;
+    private int lastNote;
+
+    private NoteLines(String title, int bodyLine, Set<Integer> said) {
+        this.title = letters(title);
+        this.bodyLine = bodyLine;
+        titled = this.title.isEmpty();
+        this.said = said;
+    }
+
+    /**
+     * Those of a sheet.
+     *
+     * @param lines    the whole sheet
+     * @param title    the dance's name, as it was read
+     * @param bodyLine 1-based number of the line with which the dance begins
+     * @param said     1-based numbers of the lines that nobody dances, as the reader found
+     */
+    static SheetNotes of(List<SheetLine> lines, String title, int bodyLine, Set<Integer> said) {
+        NoteLines notes = new NoteLines(title, bodyLine, said);
+        lines.stream().filter(line -> !line.isBlank()).forEach(notes::take);
+        return new SheetNotes(notes.credits, notes.notes);
+    }
+
+    private void take(SheetLine line) {
+        String letters = letters(line.text());
+        boolean isTitle = letters.equals(title) || (!titled && letters.contains(title));
+        titled |= isTitle;
+        if (isTitle || letters.isEmpty() || isOfAnotherKind(line)) {
+            return;
+        }
+        if (line.number() >= bodyLine) {
+            note(line);
+        } else if (isCredit(line)) {
+            credits.add(line.text().strip());
+        }
+    }
+
+    private static String letters(String text) {
+        return text.chars()
+                .filter(Character::isLetterOrDigit)
+                .map(Character::toLowerCase)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
+    private static boolean isOfAnotherKind(SheetLine line) {
+        boolean heads = line.tokens().stream()
+                .filter(token -> token.is(Token.Kind.WORD))
+                .allMatch(token -> COLUMNS.contains(token.text()));
+        return heads
+                || OwnLines.isOwn(line)
+                || PageCrumbs.isCrumb(line)
+                || !OptionWords.of(line.text()).isEmpty()
+                || SequenceReader.isNote(line)
+                || PhrasedWords.usual(List.of(line)).stream().anyMatch(SequenceReader::isSequence);
+    }
+
+    private static boolean isCredit(SheetLine line) {
+        LineKind kind = LineKind.of(line);
+        boolean plain = (kind == LineKind.NOTE || kind == LineKind.OTHER) && !line.namesWall();
+        boolean named = new HeaderTokens(line.tokens()).startsWith(HeaderFacts.CREDITS);
+        return plain && (named || (!HeaderFacts.isFact(line) && isSaid(line)));
+    }
+
+    /** "If the kick is too much for the knees": not the names of figures alone. */
+    private static boolean isSaid(SheetLine line) {
+        long strange = Vocabulary.STANDARD.terms(line.tokens()).stream()
+                .filter(term -> term.is(Term.Kind.UNKNOWN))
+                .count();
+        return strange >= FEWEST_STRANGE_WORDS || DanceLine.movesNothing(line.text());
+    }
+
+    private void note(SheetLine line) {
+        boolean told =
+                LineKind.of(line) == LineKind.NOTE && !Row.of(line, 0, false).isCounted();
+        if (!told && !(said.contains(line.number()) && isSaid(line))) {
+            return;
+        }
+        String words = words(line).orElse("");
+        char first = line.text().charAt(line.firstColumn() - 1);
+        boolean goesOn = lastNote == line.number() - 1 && Character.isLowerCase(first) && !notes.isEmpty();
+        if (goesOn) {
+            words = notes.remove(notes.size() - 1) + " " + words;
+        }
+        lastNote = words.isEmpty() ? lastNote : line.number();
+        if (!words.isEmpty()) {
+            notes.add(words);
+        }
+    }
+
+    /** Without "Note:"; empty where that is all. */
+    private static Optional<String> words(SheetLine line) {
+        String words = HEAD.matcher(line.text()).replaceFirst("").strip();
+        return words.isEmpty() ? Optional.empty() : Optional.of(words);
+    }
+
+    /** A line that is read as this note again. */
+    static String written(String note) {
+        return LineKind.of(new SheetLine(1, note)) == LineKind.NOTE ? note : "Note: " + note;
+    }
+}
