@@ -238,17 +238,17 @@ final class RecordDesk implements KeyedLine.Shown {
             case COUNT_IN -> "listen: four clicks, then say it";
             case TAKING -> "NOW";
             case JUDGED ->
-                mark().map(mark -> judged() + "Enter keeps  space again  p plays" + told(mark))
+                mark().map(mark -> judged() + told(mark) + ": Enter keeps  space again  p plays")
                         .orElse("space again  n leaves out");
-            case RECORDED -> "recorded: p plays  space again  Enter on" + told(mark().orElseThrow());
+            case RECORDED -> "recorded, " + told(mark().orElseThrow()) + ": p plays  Enter on  space again";
         };
     }
 
     private String judged() {
-        return session.taken().orElseThrow().verdict().fault().use() == Use.GOOD ? "good: " : "";
+        return session.taken().orElseThrow().verdict().fault().use() == Use.GOOD ? "good, " : "";
     }
 
     private static String told(Mark mark) {
-        return String.format(Locale.ROOT, "  mark %.3f s", mark.centreSeconds());
+        return String.format(Locale.ROOT, "%.3f s", mark.centreSeconds());
     }
 }
