@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
+import cuelead.practice.DipWish;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -77,6 +78,17 @@ final class DanceOptions {
     private CallsGo callsGo;
 
     @Option(
+            names = "--dip",
+            paramLabel = "DIP",
+            converter = Values.Dip.class,
+            defaultValue = "all",
+            description =
+                    "How the music goes down under the calls: all of it, or only the band that covers speech, 1 to"
+                            + " 4 kHz (band), so that its bass goes on; or by how many dB, 0 to 24; or both (band,14). Usual is"
+                            + " all of it, by 10.")
+    private DipWish dip;
+
+    @Option(
             names = "--speed",
             paramLabel = "SPEED",
             converter = Values.SpeedRatio.class,
@@ -131,6 +143,7 @@ final class DanceOptions {
                 toSeconds,
                 go,
                 speed,
-                easy ? Wish.Way.EASIER : Wish.Way.AS_WRITTEN);
+                easy ? Wish.Way.EASIER : Wish.Way.AS_WRITTEN,
+                dip);
     }
 }

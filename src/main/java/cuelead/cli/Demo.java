@@ -53,7 +53,7 @@ final class Demo {
             throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         LiveStart.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers, wish.callsGo(), Delays.NONE, opened.keys()).practise(wish);
+        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).practise();
     }
 
     private void writeInstead(Practice practice) throws InterruptedException, Refused {

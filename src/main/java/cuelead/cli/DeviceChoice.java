@@ -36,7 +36,9 @@ record DeviceChoice(Optional<DeviceName> main, Optional<DeviceName> ear) {
     }
 
     private static Optional<DeviceName> named(Optional<String> part, SoundDevices devices) throws Refused {
-        return part.isPresent() ? Optional.of(DeviceName.meantBy(part.get(), devices.names())) : Optional.empty();
+        return part.isPresent()
+                ? Optional.of(DeviceName.meantBy(part.get(), devices.names(), DeviceName.Kind.SOUND_DEVICE))
+                : Optional.empty();
     }
 
     /** Opens all or none. */

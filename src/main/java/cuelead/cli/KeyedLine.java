@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.report.Refused;
+import java.util.List;
 
 /** One line of a terminal that is drawn again and again while its user presses keys. Used on one thread. */
 final class KeyedLine {
@@ -20,6 +21,11 @@ final class KeyedLine {
         void tick() throws Refused;
 
         String line();
+
+        /** Sentences since the last time that are to stand above the line. */
+        default List<String> news() {
+            return List.of();
+        }
     }
 
     /**
@@ -44,16 +50,21 @@ final class KeyedLine {
             while (!shown.isOver()) {
                 shown.tick();
                 screen.show(shown.line());
-                for (String news : lost.news()) {
-                    screen.clear();
-                    surroundings.err().print(news + "\r\n"); // a raw terminal does not go back by itself
-                }
+                tell(lost.news(), screen);
+                tell(shown.news(), screen);
                 for (String stroke : keys.next(POLL_MILLIS).stream().toList()) {
                     shown.obey(stroke);
                 }
             }
         } finally {
             screen.clear();
+        }
+    }
+
+    private void tell(List<String> news, Screen screen) {
+        for (String sentence : news) {
+            screen.clear();
+            surroundings.err().print(sentence + "\r\n"); // a raw terminal does not go back by itself
         }
     }
 }

@@ -6,7 +6,6 @@ import cuelead.lesson.Pace;
 import cuelead.lesson.Pass;
 import cuelead.lesson.Piece;
 import cuelead.lesson.PieceWords;
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Heard;
 import cuelead.practice.LiveWalkthrough;
@@ -21,16 +20,19 @@ final class LessonSteersman implements Steered {
     private final LiveWalkthrough lesson;
     private final PieceWords pieces;
     private final Tempo full;
-    private final CallsGo callsGo;
+    private final Wish wish;
     private final DelaySteps delays;
 
-    /** @param full counts a minute at full speed */
-    LessonSteersman(LiveWalkthrough lesson, Dance dance, Tempo full, CallsGo callsGo) {
+    /**
+     * @param full counts a minute at full speed
+     * @param wish what the lesson was made for
+     */
+    LessonSteersman(LiveWalkthrough lesson, Dance dance, Tempo full, Wish wish) {
         this.lesson = lesson;
         pieces = new PieceWords(dance);
         this.full = full;
-        this.callsGo = callsGo;
-        delays = new DelaySteps(callsGo, lesson.delays(), lesson::delays);
+        this.wish = wish;
+        delays = new DelaySteps(wish.callsGo(), lesson.delays(), lesson::delays);
     }
 
     @Override
@@ -84,10 +86,10 @@ final class LessonSteersman implements Steered {
                 lesson.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING,
                 lesson.heard().settings(),
                 Heard.Repeating.NOTHING,
-                callsGo.usualDipDb(),
+                wish.dip().on(wish.callsGo()),
                 0,
                 Wish.Click.SILENT,
-                callsGo,
+                wish.callsGo(),
                 Optional.empty());
     }
 

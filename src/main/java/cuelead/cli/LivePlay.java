@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.LivePractice;
 import cuelead.practice.LiveWalkthrough;
@@ -19,12 +18,14 @@ final class LivePlay {
     /** The song loads many times faster than it plays: this much is enough to begin with. */
     private static final double LOADED_FIRST_SECONDS = 3;
 
+    private static final String RISES = "The music comes in softly.";
+
     private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
 
     private final Surroundings surroundings;
     private final Practice practice;
     private final SpeakerPair speakers;
-    private final CallsGo callsGo;
+    private final Wish wish;
     private final Delays delays;
     private final Optional<PlayerKeys> keys;
     private boolean isWhollyLoaded;
@@ -37,25 +38,28 @@ final class LivePlay {
             Surroundings surroundings,
             Practice practice,
             SpeakerPair speakers,
-            CallsGo callsGo,
+            Wish wish,
             Delays delays,
             Optional<PlayerKeys> keys) {
         this.surroundings = surroundings;
         this.practice = practice;
         this.speakers = speakers;
-        this.callsGo = callsGo;
+        this.wish = wish;
         this.delays = delays;
         this.keys = keys;
         lost = new LostDevices(speakers);
     }
 
     /** A practice of a dance to its end. */
-    void practise(Wish wish) throws InterruptedException, Refused {
+    void practise() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
         live.getReady();
+        if (practice.song().isPresent()) {
+            notice(RISES);
+        }
         play(new Steersman(live, wish), fromSeconds);
     }
 
@@ -63,7 +67,7 @@ final class LivePlay {
     void teach(Walkthrough walkthrough) throws InterruptedException, Refused {
         awaitWholeSong();
         LiveWalkthrough live = walkthrough.live(speakers.main(), speakers.ear(), delays);
-        play(new LessonSteersman(live, practice.dance(), walkthrough.full(), callsGo), Double.NEGATIVE_INFINITY);
+        play(new LessonSteersman(live, practice.dance(), walkthrough.full(), wish), Double.NEGATIVE_INFINITY);
     }
 
     private void play(Steered live, double fromSeconds) throws InterruptedException, Refused {
@@ -132,7 +136,7 @@ final class LivePlay {
     /** What was found by trying is worth writing down. */
     private void tellDelays(Steered live) {
         if (!live.delays().equals(delays)) {
-            surroundings.err().println("Next time: " + SoundOptions.asking(callsGo, live.delays()));
+            surroundings.err().println("Next time: " + SoundOptions.asking(wish.callsGo(), live.delays()));
         }
     }
 

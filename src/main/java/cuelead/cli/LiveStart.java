@@ -33,7 +33,7 @@ record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
             Playing playing = content.of(practice);
             SpeakerPair speakers = opening.at(practice.rate());
             CAUTION.forEach(surroundings.err()::println);
-            playing.on(new LivePlay(surroundings, practice, speakers, wish.callsGo(), delays, opened.keys()));
+            playing.on(new LivePlay(surroundings, practice, speakers, wish, delays, opened.keys()));
             start.tellProblems(practice);
             start.remindOfErrors(practice);
         }

@@ -28,7 +28,17 @@ final class OpenAlDevices implements SoundDevices {
     }
 
     @Override
-    public Microphone openMicrophone(SampleRate rate) throws Refused {
-        return OpenAlMicrophone.open(rate);
+    public List<DeviceName> microphones() {
+        return DeviceName.microphones();
+    }
+
+    @Override
+    public Optional<DeviceName> usualMicrophone() {
+        return DeviceName.usualMicrophone();
+    }
+
+    @Override
+    public Microphone openMicrophone(Optional<DeviceName> name, SampleRate rate) throws Refused {
+        return name.isPresent() ? OpenAlMicrophone.open(rate, name.get()) : OpenAlMicrophone.open(rate);
     }
 }

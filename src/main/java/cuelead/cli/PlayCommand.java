@@ -16,7 +16,8 @@ import picocli.CommandLine.Mixin;
             "The terminal shows wall, section, count, the call now and the call next, and what comes at the end of the"
                     + " wall.",
             "Keys: space pauses and goes on, left and right (or Page Up and Page Down, as a presenter's clicker"
-                    + " sends) jump by sections, up and down by walls, ? shows all others, q quits."
+                    + " sends) jump by sections, up and down by walls, ? shows all others, q quits.",
+            "Where playing begins, music rises within a second and a half, so that nobody is startled."
         },
         footer = {
             "",
@@ -44,7 +45,7 @@ final class PlayCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         Wish wish = options.wish(sound);
-        new LiveStart(surroundings, wish, sound).play(practice -> play -> play.practise(wish));
+        new LiveStart(surroundings, wish, sound).play(practice -> play -> play.practise());
         return Failures.DONE;
     }
 }

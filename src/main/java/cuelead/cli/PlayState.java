@@ -4,6 +4,7 @@ import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.Wish;
+import cuelead.sound.Dipping;
 import java.util.Optional;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Optional;
  * @param motion  whether it goes on
  * @param calls     how calls are chosen
  * @param repeating whether a section is repeated
- * @param dipDb   how far the music goes down under the calls
+ * @param dip     how the music goes down under the calls
  * @param voiceDb how much louder the calls are than balanced
  * @param click   whether a click is heard over music
  * @param callsGo where calls and clicks are heard
@@ -22,7 +23,7 @@ record PlayState(
         Motion motion,
         CallSettings calls,
         Heard.Repeating repeating,
-        double dipDb,
+        Dipping dip,
         double voiceDb,
         Wish.Click click,
         CallsGo callsGo,
@@ -41,6 +42,6 @@ record PlayState(
 
     /** The same where it goes on otherwise. */
     PlayState with(Motion other) {
-        return new PlayState(other, calls, repeating, dipDb, voiceDb, click, callsGo, pace);
+        return new PlayState(other, calls, repeating, dip, voiceDb, click, callsGo, pace);
     }
 }

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.DeviceName;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;
 import cuelead.practice.Voicing;
@@ -31,7 +32,8 @@ import picocli.CommandLine.Parameters;
             "Without a SHEET it marks the sound files that you have put into the folder.",
             "Keys: space records (again), Enter keeps and goes on, p plays the word against a click, left and right"
                     + " move its mark by 5 milliseconds, down and up by 20, comma and point by 1, b goes back, n leaves a"
-                    + " word out, q ends."
+                    + " word out, q ends. Words that are recorded can be heard and their marks moved, too: go back to"
+                    + " them, or begin with --again."
         },
         footer = {
             "",
@@ -45,9 +47,7 @@ final class RecordCommand implements Callable<Integer> {
     private static final SampleRate RATE = new SampleRate(48_000);
     private static final long POLL_MILLIS = 10;
     private static final List<String> WHAT_TO_DO = List.of(
-            "Begin softly: clicks can be loud. A quiet room and a hand's breadth to the microphone are best.",
-            "space record (again)   Enter keep, go on   p play   left, right mark 5 ms (down, up 20; comma, point 1)",
-            "b back   n leave out   q end");
+            "Begin softly: clicks can be loud. Best are a quiet room and", "a hand's breadth to the microphone.");
 
     private static final String WITHOUT_KEYS =
             "Recording by keys needs a terminal; there, start it again, or add --hands-free.";
@@ -69,6 +69,20 @@ final class RecordCommand implements Callable<Integer> {
             description = "Goes on by itself: keeps what is good, and tries each other word three times.")
     private boolean handsFree;
 
+    @Option(
+            names = "--again",
+            description =
+                    "Asks for all words of the dances, also for those that are recorded: to hear them, to move their"
+                            + " marks, to record them again.")
+    private boolean again;
+
+    @Option(
+            names = "--device",
+            paramLabel = "NAME",
+            description = "The microphone: its name, or a part of it that no other has (\"cuelead devices\" lists"
+                    + " them). Usual is the computer's usual one.")
+    private Optional<String> device;
+
     @Mixin
     private FiguresOption figures;
 
@@ -81,7 +95,7 @@ final class RecordCommand implements Callable<Integer> {
         if (sheets.isEmpty()) {
             FolderMarks marked = FolderMarks.of(folder, Voicing.wordFiles());
             new ProblemPrinter(surroundings.err()).tellInShort(marked.problems());
-            new WordKeeping(folder, new TakeFolder(folder), marked).write();
+            new WordKeeping(folder, new TakeFolder(folder), marked, Voicing.wordFiles()).write();
             surroundings.out().println(Told.number(marked.words().size(), "word") + " marked in " + folder + ".");
             return Failures.DONE;
         }
@@ -90,11 +104,12 @@ final class RecordCommand implements Callable<Integer> {
         FolderMarks before = FolderMarks.of(folder, Voicing.wordFiles());
         new ProblemPrinter(surroundings.err()).tellInShort(before.problems());
         List<String> recorded = before.words();
-        RecordingSession session = new RecordingSession(needed, recorded);
+        RecordingSession session = new RecordingSession(
+                needed, recorded, again ? RecordingSession.Asked.ALL : RecordingSession.Asked.MISSING);
         if (session.isOver()) {
             tell(session);
         } else {
-            record(session, new WordKeeping(folder, takes, before));
+            record(session, new WordKeeping(folder, takes, before, Voicing.wordFiles()));
         }
         return Failures.DONE;
     }
@@ -102,7 +117,7 @@ final class RecordCommand implements Callable<Integer> {
     private void record(RecordingSession session, WordKeeping keeping) throws Refused, InterruptedException {
         Optional<KeyedLine> screen =
                 handsFree ? Optional.empty() : Optional.of(new KeyedLine(surroundings, WITHOUT_KEYS));
-        try (Microphone microphone = surroundings.devices().openMicrophone(RATE);
+        try (Microphone microphone = openMicrophone();
                 SpeakerPair speakers = DeviceChoice.USUAL.open(surroundings.devices(), RATE)) {
             keeping.write();
             TakeBuffer buffer = new TakeBuffer(microphone, System::nanoTime);
@@ -115,13 +130,23 @@ final class RecordCommand implements Callable<Integer> {
         }
     }
 
+    private Microphone openMicrophone() throws Refused {
+        SoundDevices devices = surroundings.devices();
+        if (device.isEmpty()) {
+            return devices.openMicrophone(Optional.empty(), RATE);
+        }
+        DeviceName name = DeviceName.meantBy(device.get(), devices.microphones(), DeviceName.Kind.MICROPHONE);
+        return devices.openMicrophone(Optional.of(name), RATE);
+    }
+
     private void show(RecordDesk desk, Optional<KeyedLine> screen, SpeakerPair speakers)
             throws Refused, InterruptedException {
         if (screen.isPresent()) {
             WHAT_TO_DO.forEach(surroundings.err()::println);
+            RecordKeys.TOLD.forEach(surroundings.err()::println);
             screen.get().show(desk, new LostDevices(speakers));
         } else {
-            surroundings.err().println(WHAT_TO_DO.get(0));
+            WHAT_TO_DO.forEach(surroundings.err()::println);
             goOnAlone(desk, new LostDevices(speakers));
         }
     }

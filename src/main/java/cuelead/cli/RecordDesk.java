@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
 import cuelead.voice.Clip;
+import cuelead.voice.Mark;
 import cuelead.voice.RecordingSession;
 import cuelead.voice.TakeVerdict;
 import cuelead.voice.TakeVerdict.Use;
@@ -29,7 +30,6 @@ final class RecordDesk implements KeyedLine.Shown {
     private Optional<Path> kept = Optional.empty();
     private int tries;
     private boolean isEnded;
-    private String notice = "";
 
     /** Who decides what comes next. */
     enum Steering {
@@ -41,15 +41,19 @@ final class RecordDesk implements KeyedLine.Shown {
         READY,
         COUNT_IN,
         TAKING,
-        JUDGED
+        JUDGED,
+        /** What was recorded before is heard and marked. */
+        RECORDED
     }
 
-    RecordDesk(RecordingSession session, TakeBuffer buffer, Speakers speakers, WordKeeping keeping, Steering steering) {
+    RecordDesk(RecordingSession session, TakeBuffer buffer, Speakers speakers, WordKeeping keeping, Steering steering)
+            throws Refused {
         this.session = session;
         this.buffer = buffer;
         this.speakers = speakers;
         this.keeping = keeping;
         this.steering = steering;
+        ready();
     }
 
     @Override
@@ -64,14 +68,14 @@ final class RecordDesk implements KeyedLine.Shown {
             return;
         }
         if (key.get().laterSeconds() != 0) {
-            session.nudge(key.get().laterSeconds());
-            playAgainstClick();
+            nudge(key.get().laterSeconds());
             return;
         }
         switch (key.get()) {
             case TAKE -> countIn();
             case ACCEPT -> acceptOrTake();
             case PLAY -> playAgainstClick();
+            case HELP -> news.addAll(RecordKeys.TOLD);
             case BACK -> {
                 session.back();
                 ready();
@@ -84,29 +88,51 @@ final class RecordDesk implements KeyedLine.Shown {
         }
     }
 
-    private void ready() {
-        phase = Phase.READY;
+    private void ready() throws Refused {
+        phase = !isOver() && steering == Steering.BY_KEYS && keeping.show(session) ? Phase.RECORDED : Phase.READY;
         kept = Optional.empty();
         tries = 0;
-        notice = "";
         speakers.stop();
+    }
+
+    /** The mark of a recording is kept at once, that of a take with the take. */
+    private void nudge(double laterSeconds) throws Refused {
+        if (!isHeardAgain()) {
+            return;
+        }
+        session.nudge(laterSeconds);
+        if (phase == Phase.RECORDED) {
+            keeping.mark(session.word(), mark().orElseThrow());
+        }
+        playAgainstClick();
+    }
+
+    private boolean isHeardAgain() {
+        return phase == Phase.JUDGED || phase == Phase.RECORDED;
+    }
+
+    private Optional<Mark> mark() {
+        return session.taken().flatMap(RecordingSession.Taken::mark);
     }
 
     private void countIn() {
         if (phase == Phase.COUNT_IN || phase == Phase.TAKING || !buffer.hasHeard()) {
             return;
         }
-        news.add("Say \"" + session.word() + "\" after the fourth click (" + session.number() + " of " + session.count()
-                + ").");
-        notice = "";
+        if (steering == Steering.HANDS_FREE) {
+            news.add("Say \"" + session.word() + "\" after the fourth click (" + session.number() + " of "
+                    + session.count() + ").");
+        }
         phase = Phase.COUNT_IN;
         speakers.play(TakeClicks.countIn(buffer.rate()), 0);
     }
 
     private void acceptOrTake() throws Refused {
-        boolean isUsable = session.taken().flatMap(RecordingSession.Taken::mark).isPresent();
-        if (phase == Phase.JUDGED && isUsable) {
+        if (phase == Phase.JUDGED && mark().isPresent()) {
             accept();
+        } else if (phase == Phase.RECORDED) {
+            session.skip();
+            ready();
         } else {
             countIn();
         }
@@ -125,7 +151,7 @@ final class RecordDesk implements KeyedLine.Shown {
     }
 
     private void playAgainstClick() {
-        Optional<Clip> clip = phase == Phase.JUDGED ? session.clip(buffer.rate()) : Optional.empty();
+        Optional<Clip> clip = isHeardAgain() ? session.clip(buffer.rate()) : Optional.empty();
         clip.ifPresent(now -> speakers.play(TakeClicks.against(now), 0));
     }
 
@@ -149,11 +175,13 @@ final class RecordDesk implements KeyedLine.Shown {
         phase = Phase.JUDGED;
         tries++;
         TakeVerdict verdict = session.take(buffer.end());
-        notice = verdict.fault().sentence();
-        news.add(session.word() + ": " + notice);
+        String sentence = verdict.fault().sentence();
+        if (steering == Steering.HANDS_FREE || verdict.fault().use() != Use.GOOD) {
+            news.add(session.word() + ": " + sentence);
+        }
         boolean isDead = verdict.fault() == TakeVerdict.Fault.DEAD;
         if (isDead && steering == Steering.HANDS_FREE && tries >= TRIES) {
-            throw new Refused(notice + " All takes so far are kept.");
+            throw new Refused(sentence + " All takes so far are kept.");
         }
         if (!isDead) {
             keep();
@@ -185,8 +213,8 @@ final class RecordDesk implements KeyedLine.Shown {
         }
     }
 
-    /** What has happened since the last time, a sentence each. */
-    List<String> news() {
+    @Override
+    public List<String> news() {
         List<String> told = List.copyOf(news);
         news.clear();
         return told;
@@ -198,7 +226,7 @@ final class RecordDesk implements KeyedLine.Shown {
         if (isOver()) {
             return "";
         }
-        return session.number() + " of " + session.count() + "   \"" + session.word() + "\"   " + state();
+        return session.number() + " of " + session.count() + "  \"" + session.word() + "\"  " + state();
     }
 
     private String state() {
@@ -206,18 +234,21 @@ final class RecordDesk implements KeyedLine.Shown {
             return "waiting for the microphone ...";
         }
         return switch (phase) {
-            case READY -> session.isRecorded() ? "recorded; space records it again" : "space";
+            case READY -> "space records it";
             case COUNT_IN -> "listen: four clicks, then say it";
             case TAKING -> "NOW";
-            case JUDGED -> judged();
+            case JUDGED ->
+                mark().map(mark -> judged() + told(mark) + ": Enter keeps  space again  p plays")
+                        .orElse("space again  n leaves out");
+            case RECORDED -> "recorded, " + told(mark().orElseThrow()) + ": p plays  Enter on  space again";
         };
     }
 
     private String judged() {
-        return session.taken()
-                .flatMap(RecordingSession.Taken::mark)
-                .map(mark -> String.format(
-                        Locale.ROOT, "%s Mark %.3f.   Enter keep   space again   p play", notice, mark.centreSeconds()))
-                .orElse(notice + "   space again   n leave out");
+        return session.taken().orElseThrow().verdict().fault().use() == Use.GOOD ? "good, " : "";
+    }
+
+    private static String told(Mark mark) {
+        return String.format(Locale.ROOT, "%.3f s", mark.centreSeconds());
     }
 }

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,6 +17,7 @@ enum RecordKeys {
     BIT_LATER,
     BACK,
     SKIP,
+    HELP,
     QUIT;
 
     private static final double STEP_SECONDS = 0.005;
@@ -34,8 +36,15 @@ enum RecordKeys {
             Map.entry(".", BIT_LATER),
             Map.entry("b", BACK),
             Map.entry("n", SKIP),
+            Map.entry("?", HELP),
             Map.entry("q", QUIT),
             Map.entry("Q", QUIT));
+
+    /** What there is to press, for a narrow terminal. */
+    static final List<String> TOLD = List.of(
+            "space records (again)   Enter keeps, goes on   p plays",
+            "left, right: mark 5 ms (down, up 20; comma, point 1)",
+            "b back   n leaves out   ? these keys   q ends");
 
     static Optional<RecordKeys> of(String stroke) {
         return Optional.ofNullable(KEYS.get(stroke));

@@ -19,7 +19,8 @@ import picocli.CommandLine.Option;
         sortOptions = false,
         description = {
             "The file holds the same that \"play\" lets you hear, with the dance as title and the tempo. Its ending names"
-                    + " its format: .wav, .flac (as exact, half as large) or .mp3 (small).",
+                    + " its format: .wav, .flac (as exact, half as large) or .mp3 (small). The music rises at its"
+                    + " beginning within a second and a half.",
             TrackTarget.LICENCE
         },
         footer = {

@@ -5,6 +5,7 @@ import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Heard;
 import cuelead.practice.Wish;
+import cuelead.sound.Dipping;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -92,7 +93,7 @@ record Scene(
         play.pace().flatMap(SongPace::told).ifPresent(parts::add);
         parts.add("lead " + Told.decimal(settings.lead().toDecimal()));
         parts.add("calls: " + calls(heard, settings) + where(play.callsGo()));
-        parts.add("dip " + Told.decimal(play.dipDb()) + " dB");
+        parts.add("dip " + Told.decimal(play.dip().db()) + " dB" + (isOfBand(play.dip()) ? " of 1-4 kHz" : ""));
         if (play.voiceDb() != 0) {
             parts.add(String.format(Locale.ROOT, "voice %+.0f dB", play.voiceDb()));
         }
@@ -112,6 +113,10 @@ record Scene(
         return heard.repeating() == Heard.Repeating.A_SECTION
                 ? heard.aim().map(aim -> " " + aim.section().name()).orElse("")
                 : "";
+    }
+
+    private static boolean isOfBand(Dipping dip) {
+        return dip.db() > 0 && dip.range() == Dipping.Range.SPEECH_BAND;
     }
 
     private static String where(CallsGo callsGo) {

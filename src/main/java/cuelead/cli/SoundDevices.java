@@ -23,10 +23,16 @@ interface SoundDevices {
      */
     Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused;
 
+    List<DeviceName> microphones();
+
+    /** The microphone that is taken where none is named, where that is known. */
+    Optional<DeviceName> usualMicrophone();
+
     /**
-     * Opens the usual microphone, which listens from then on.
+     * Opens a microphone, which listens from then on.
      *
-     * @throws Refused when there is none
+     * @param name empty = the usual one
+     * @throws Refused when it is not there
      */
-    Microphone openMicrophone(SampleRate rate) throws Refused;
+    Microphone openMicrophone(Optional<DeviceName> name, SampleRate rate) throws Refused;
 }

@@ -6,6 +6,7 @@ import cuelead.practice.Heard;
 import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
+import cuelead.sound.Dipping;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -14,7 +15,7 @@ import java.util.function.Function;
 /** Gives a user's orders to the practice that plays, and says what was done. Used on one thread. */
 final class Steersman implements Steered {
     private static final double DIP_STEP_DB = 2;
-    private static final double MOST_DIP_DB = 24;
+    static final double MOST_DIP_DB = 24;
     private static final double VOICE_STEP_DB = 1;
     private static final double MOST_VOICE_DB = 6;
 
@@ -24,8 +25,8 @@ final class Steersman implements Steered {
     private final DelaySteps delays;
     private Optional<String> late = Optional.empty();
     private boolean repeats;
-    private double dipDb;
-    private double otherDipDb;
+    private Dipping dip;
+    private Dipping otherDip;
     private CallsGo callsGo;
     private double voiceDb;
     private SongPace pace;
@@ -40,8 +41,8 @@ final class Steersman implements Steered {
         click = wish.click();
         pace = SongPace.of(practice.speed(), practice.heard().timeline().grid().medianTempo());
         callsGo = wish.callsGo();
-        dipDb = callsGo.usualDipDb();
-        otherDipDb = dipDb == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0;
+        dip = wish.dip().on(callsGo);
+        otherDip = dip.by(callsGo.usualDipDb() == 0 ? CallsGo.WITH_THE_MUSIC.usualDipDb() : 0);
     }
 
     @Override
@@ -78,7 +79,7 @@ final class Steersman implements Steered {
     public PlayState state() {
         PlayState.Motion motion = practice.isPaused() ? PlayState.Motion.PAUSED : PlayState.Motion.PLAYING;
         Heard.Repeating repeating = repeats ? Heard.Repeating.A_SECTION : Heard.Repeating.NOTHING;
-        return new PlayState(motion, calls.wanted(), repeating, dipDb, voiceDb, click, callsGo, Optional.of(pace));
+        return new PlayState(motion, calls.wanted(), repeating, dip, voiceDb, click, callsGo, Optional.of(pace));
     }
 
     @Override
@@ -178,15 +179,16 @@ final class Steersman implements Steered {
     }
 
     private String dip(double moreDb) {
-        double before = dipDb;
-        dipDb = Math.max(0, Math.min(MOST_DIP_DB, dipDb + moreDb));
-        double wanted = dipDb;
-        practice.levels(now -> now.withDip(wanted));
-        if (dipDb == 0) {
+        Dipping before = dip;
+        Dipping wanted = dip.by(Math.max(0, Math.min(MOST_DIP_DB, dip.db() + moreDb)));
+        dip = wanted;
+        practice.levels(now -> now.with(wanted));
+        if (dip.db() == 0) {
             return "The music does not go down under the calls.";
         }
-        return "The music goes down by " + Told.decimal(dipDb) + " dB under the calls"
-                + (dipDb == before ? " already." : ".");
+        String what = dip.range() == Dipping.Range.WHOLE ? "The music goes" : "The music's 1 to 4 kHz go";
+        return what + " down by " + Told.decimal(dip.db()) + " dB under the calls"
+                + (dip.equals(before) ? " already." : ".");
     }
 
     private String otherSide() {
@@ -200,13 +202,13 @@ final class Steersman implements Steered {
 
     private String callsTo(CallsGo next, String what) {
         if (next.usualDipDb() != callsGo.usualDipDb()) {
-            double before = dipDb;
-            dipDb = otherDipDb;
-            otherDipDb = before;
+            Dipping before = dip;
+            dip = otherDip;
+            otherDip = before;
         }
         callsGo = next;
-        double wanted = dipDb;
-        return done(what, () -> practice.levels(now -> next.on(now, wanted)));
+        Dipping wanted = dip;
+        return done(what, () -> practice.levels(now -> now.with(wanted).with(next.sides())));
     }
 
     private String speed(SongPace wanted, String cannot) {

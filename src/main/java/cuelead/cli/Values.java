@@ -2,13 +2,16 @@ package cuelead.cli;
 
 import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
+import cuelead.practice.DipWish;
 import cuelead.practice.VoiceWish;
+import cuelead.sound.Dipping;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.util.Arrays;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -146,6 +149,30 @@ final class Values {
                 case "right" -> CallsGo.RIGHT;
                 case "both" -> CallsGo.WITH_THE_MUSIC;
                 default -> throw notWhatIsWanted(text, "one of left, right, both");
+            };
+        }
+    }
+
+    /** How the music goes down: {@code all}, {@code band}, {@code 6} or {@code band,6}. */
+    static final class Dip implements ITypeConverter<DipWish> {
+        private static final String WANTED =
+                "a dip: all, band (only 1 to 4 kHz), a number of dB from 0 to 24, or both, such as band,14";
+
+        @Override
+        public DipWish convert(String text) {
+            DipWish dip = DipWish.USUAL;
+            for (String part : text.strip().split("[,\\s]+", -1)) {
+                dip = with(dip, part.toLowerCase(Locale.ROOT), text);
+            }
+            return dip;
+        }
+
+        private static DipWish with(DipWish dip, String part, String text) {
+            return switch (part) {
+                case "all" -> new DipWish(dip.db(), Dipping.Range.WHOLE);
+                case "band" -> new DipWish(dip.db(), Dipping.Range.SPEECH_BAND);
+                default ->
+                    new DipWish(OptionalDouble.of(between(text, part, 0, Steersman.MOST_DIP_DB, WANTED)), dip.range());
             };
         }
     }

@@ -39,6 +39,7 @@ import picocli.CommandLine.Option;
             "Each pass says what comes and counts in. Keys: right (or Page Down, as a presenter's clicker sends) skips to"
                     + " the next pass, left goes back, Enter begins the pass again, - and + begin it again slower or"
                     + " faster, space pauses, ? shows all keys, q quits.",
+            "Music rises within a second and a half where it follows clicks or a pause, not from one time to the next.",
             "--tempo takes a full speed of your own, to clicks; with --speed all passes are so much slower or faster."
         },
         footer = {

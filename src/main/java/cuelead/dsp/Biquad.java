@@ -60,17 +60,31 @@ public final class Biquad {
         return Math.tan(Math.PI * hz / rate.hz());
     }
 
-    /** Filters samples in place, from rest (transposed direct form II). */
+    /** Filters samples in place, from rest. */
     public void run(double[] samples) {
-        double state1 = 0;
-        double state2 = 0;
+        Stream stream = stream();
         for (int i = 0; i < samples.length; i++) {
-            double in = samples[i];
+            samples[i] = stream.filter(samples[i]);
+        }
+    }
+
+    /** Filters a stream, from rest. Not thread-safe; realtime-safe. */
+    public final class Stream {
+        private double state1;
+        private double state2;
+
+        /** The next sample (transposed direct form II). */
+        public double filter(double in) {
             double out = b0 * in + state1;
             state1 = b1 * in - a1 * out + state2;
             state2 = b2 * in - a2 * out;
-            samples[i] = out;
+            return out;
         }
+    }
+
+    /** A new stream through this filter. */
+    public Stream stream() {
+        return new Stream();
     }
 
     /** Filters forwards and backwards: twice the effect, and nothing is delayed. */

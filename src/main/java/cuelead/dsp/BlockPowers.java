@@ -2,6 +2,8 @@ package cuelead.dsp;
 
 import cuelead.time.SampleRate;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 
 /**
  * Measures K-weighted power in steps of 100 ms: for each step the mean square of each filtered channel, summed
@@ -12,18 +14,46 @@ import java.util.Arrays;
  */
 public final class BlockPowers {
     private static final double STEP_SECONDS = 0.1;
+    /** Of 1 / (1 + x^4)^2, the power that two second-order Butterworth low-passes let through: its integral. */
+    private static final double NOISE_WIDTH = 3 * Math.PI / (16 * Math.sin(Math.PI / 4));
 
     private final int stepFrames;
-    private final KWeighting[] channels;
+    private final DoubleUnaryOperator[] channels;
     private float[] powers = new float[1024];
     private int steps;
     private double energy;
     private int framesInStep;
 
     public BlockPowers(SampleRate rate, int channelCount) {
+        this(rate, channelCount, () -> new KWeighting(rate)::filter);
+    }
+
+    private BlockPowers(SampleRate rate, int channelCount, Supplier<DoubleUnaryOperator> filters) {
         stepFrames = stepFrames(rate);
-        channels = new KWeighting[channelCount];
-        Arrays.setAll(channels, channel -> new KWeighting(rate));
+        channels = new DoubleUnaryOperator[channelCount];
+        Arrays.setAll(channels, channel -> filters.get());
+    }
+
+    /**
+     * Only of what lies between two frequencies: two Butterworth filters after one another on either side (Linkwitz 1976,
+     * "Active crossover networks for noncoincident drivers"), so far apart that as much noise passes as would between
+     * straight edges.
+     */
+    public static BlockPowers between(double fromHz, double toHz, SampleRate rate, int channelCount) {
+        Biquad above = Biquad.highPass(fromHz * NOISE_WIDTH, rate);
+        // beyond half the rate there is nothing to keep out
+        Biquad below = Biquad.lowPass(Math.min(toHz / NOISE_WIDTH, 0.49 * rate.hz()), rate);
+        return new BlockPowers(rate, channelCount, () -> {
+            Biquad.Stream[] filters = {above.stream(), above.stream(), below.stream(), below.stream()};
+            KWeighting weighting = new KWeighting(rate);
+            return sample -> {
+                double passed = sample;
+                for (Biquad.Stream filter : filters) {
+                    passed = filter.filter(passed);
+                }
+                return weighting.filter(passed);
+            };
+        });
     }
 
     /** Frames in one step of 100 ms. */
@@ -35,8 +65,8 @@ public final class BlockPowers {
     public void add(float[] interleaved, int frames) {
         int at = 0;
         for (int frame = 0; frame < frames; frame++) {
-            for (KWeighting channel : channels) {
-                double weighted = channel.filter(interleaved[at++]);
+            for (DoubleUnaryOperator channel : channels) {
+                double weighted = channel.applyAsDouble(interleaved[at++]);
                 energy += weighted * weighted;
             }
             if (++framesInStep == stepFrames) {

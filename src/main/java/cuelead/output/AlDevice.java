@@ -64,7 +64,8 @@ final class AlDevice implements AutoCloseable {
 
     /** @throws Refused when it is not there or in use */
     static AlDevice openNamed(SampleRate rate, DeviceName name) throws Refused {
-        return open(rate, Optional.of(name)).orElseThrow(() -> name.refusal(DeviceName.all()));
+        return open(rate, Optional.of(name))
+                .orElseThrow(() -> name.refusal(DeviceName.all(), DeviceName.Kind.SOUND_DEVICE));
     }
 
     private static Optional<AlDevice> open(SampleRate rate, Optional<DeviceName> name) throws Refused {

@@ -10,8 +10,20 @@ import org.lwjgl.openal.ALC10;
 import org.lwjgl.openal.ALC11;
 import org.lwjgl.openal.ALUtil;
 
-/** A sound device by the name that its system gives it. */
+/** A sound device or a microphone by the name that its system gives it. */
 public record DeviceName(String text) {
+    /** What a device does, and what it is called. */
+    public enum Kind {
+        SOUND_DEVICE("sound device"),
+        MICROPHONE("microphone");
+
+        private final String told;
+
+        Kind(String told) {
+            this.told = told;
+        }
+    }
+
     private static final String LIBRARY_PREFIX = "OpenAL Soft on ";
 
     public DeviceName {
@@ -20,9 +32,18 @@ public record DeviceName(String text) {
 
     /** The devices that are there now, in the system's order; none when sound cannot be used at all. */
     public static List<DeviceName> all() {
+        return all(ALC11.ALC_ALL_DEVICES_SPECIFIER);
+    }
+
+    /** The microphones that are there now, in the system's order. */
+    public static List<DeviceName> microphones() {
+        return all(ALC11.ALC_CAPTURE_DEVICE_SPECIFIER);
+    }
+
+    private static List<DeviceName> all(int kind) {
         try {
             QuietLibrary.ask();
-            List<String> names = ALUtil.getStringList(0, ALC11.ALC_ALL_DEVICES_SPECIFIER);
+            List<String> names = ALUtil.getStringList(0, kind);
             return names == null
                     ? List.of()
                     : names.stream().map(DeviceName::new).toList();
@@ -33,9 +54,18 @@ public record DeviceName(String text) {
 
     /** The one that is taken where none is named, as far as the system says. */
     public static Optional<DeviceName> usual() {
+        return usual(ALC11.ALC_DEFAULT_ALL_DEVICES_SPECIFIER);
+    }
+
+    /** The microphone that is taken where none is named, as far as the system says. */
+    public static Optional<DeviceName> usualMicrophone() {
+        return usual(ALC11.ALC_CAPTURE_DEFAULT_DEVICE_SPECIFIER);
+    }
+
+    private static Optional<DeviceName> usual(int kind) {
         try {
             QuietLibrary.ask();
-            return Optional.ofNullable(ALC10.alcGetString(0, ALC11.ALC_DEFAULT_ALL_DEVICES_SPECIFIER))
+            return Optional.ofNullable(ALC10.alcGetString(0, kind))
                     .filter(name -> !name.isEmpty())
                     .map(DeviceName::new);
         } catch (LinkageError noLibrary) {
@@ -48,9 +78,10 @@ public record DeviceName(String text) {
      * hyphens make no difference: systems write them as they like.
      *
      * @param there the devices to choose from
+     * @param kind  what they are
      * @throws Refused when none or several are meant, naming them
      */
-    public static DeviceName meantBy(String part, List<DeviceName> there) throws Refused {
+    public static DeviceName meantBy(String part, List<DeviceName> there, Kind kind) throws Refused {
         for (DeviceName name : there) {
             if (part.equals(name.text()) || part.equals(name.told())) {
                 return name;
@@ -66,7 +97,7 @@ public record DeviceName(String text) {
                 .filter(name -> !wanted.isEmpty() && plain(name.told()).contains(wanted))
                 .toList();
         if (meant.isEmpty()) {
-            throw new DeviceName(part).refusal(there);
+            throw new DeviceName(part).refusal(there, kind);
         }
         if (meant.size() > 1) {
             throw new Refused("\"" + part + "\" may be " + quoted(meant, " or ") + "; write more of the name.");
@@ -88,17 +119,16 @@ public record DeviceName(String text) {
     }
 
     /** Why the device of this name could not be opened. */
-    Refused refusal(List<DeviceName> there) {
+    Refused refusal(List<DeviceName> there, Kind kind) {
         if (there.contains(this)) {
-            return new Refused(
-                    "The sound device \"" + told()
-                            + "\" could not be opened; another program may be using it, so close that or choose another device.");
+            return new Refused("The " + kind.told + " \"" + told()
+                    + "\" could not be opened; another program may be using it, so close that or choose another.");
         }
         if (there.isEmpty()) {
-            return new Refused(
-                    "There is no sound device \"" + told() + "\", and no other; connect it, or leave its name out.");
+            return new Refused("There is no " + kind.told + " \"" + told()
+                    + "\", and no other; connect it, or leave its name out.");
         }
-        return new Refused(
-                "There is no sound device \"" + told() + "\"; connect it, or choose from " + quoted(there, ", ") + ".");
+        return new Refused("There is no " + kind.told + " \"" + told() + "\"; connect it, or choose from "
+                + quoted(there, ", ") + ".");
     }
 }

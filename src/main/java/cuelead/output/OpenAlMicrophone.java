@@ -4,13 +4,14 @@ import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.time.SampleRate;
 import java.nio.FloatBuffer;
+import java.util.Optional;
 import org.lwjgl.openal.ALC10;
 import org.lwjgl.openal.ALC11;
 import org.lwjgl.openal.EXTDisconnect;
 import org.lwjgl.openal.EXTFloat32;
 import org.lwjgl.system.MemoryUtil;
 
-/** The system's usual microphone, by OpenAL capture (OpenAL 1.1 specification, section 6.4.2). For one thread. */
+/** A microphone, by OpenAL capture (OpenAL 1.1 specification, section 6.4.2). For one thread. */
 public final class OpenAlMicrophone implements Microphone {
     private static final String NONE = "No microphone could be opened: plug one in, and in the system's settings allow"
             + " this program to use it; or put sound files named after their words into the folder.";
@@ -26,24 +27,36 @@ public final class OpenAlMicrophone implements Microphone {
     }
 
     /**
-     * Opens it and begins to listen.
+     * Opens the system's usual one and begins to listen.
      *
      * @param rate that samples come at, whatever the device has
      * @throws Refused when there is none, or the system does not give it
      */
     public static OpenAlMicrophone open(SampleRate rate) throws Refused {
+        return open(rate, Optional.empty()).orElseThrow(() -> new Refused(NONE));
+    }
+
+    /**
+     * The same with the microphone of a name, see {@link DeviceName#microphones}.
+     *
+     * @throws Refused when it is not there or in use
+     */
+    public static OpenAlMicrophone open(SampleRate rate, DeviceName name) throws Refused {
+        return open(rate, Optional.of(name))
+                .orElseThrow(() -> name.refusal(DeviceName.microphones(), DeviceName.Kind.MICROPHONE));
+    }
+
+    private static Optional<OpenAlMicrophone> open(SampleRate rate, Optional<DeviceName> name) throws Refused {
         try {
             QuietLibrary.ask();
+            CharSequence wanted = name.map(DeviceName::text).orElse(null); // the library's word for the usual one
             long device = QuietStandardError.during(() -> ALC11.alcCaptureOpenDevice(
-                    (CharSequence) null, // the library's word for the usual one
-                    rate.hz(),
-                    EXTFloat32.AL_FORMAT_MONO_FLOAT32,
-                    BUFFER_SECONDS * rate.hz()));
+                    wanted, rate.hz(), EXTFloat32.AL_FORMAT_MONO_FLOAT32, BUFFER_SECONDS * rate.hz()));
             if (device == 0) {
-                throw new Refused(NONE);
+                return Optional.empty();
             }
             ALC11.alcCaptureStart(device);
-            return new OpenAlMicrophone(device, rate);
+            return Optional.of(new OpenAlMicrophone(device, rate));
         } catch (LinkageError noLibrary) {
             throw new Refused(NONE, noLibrary);
         }

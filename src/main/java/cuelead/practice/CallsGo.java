@@ -24,8 +24,7 @@ public enum CallsGo {
         return this == WITH_THE_MUSIC ? Levels.EVEN.dipDb() : 0;
     }
 
-    /** Levels for that, with another dip. */
-    public Levels on(Levels levels, double dipDb) {
-        return levels.with(sides).withDip(dipDb);
+    public Sides sides() {
+        return sides;
     }
 }

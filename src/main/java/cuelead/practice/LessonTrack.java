@@ -1,5 +1,6 @@
 package cuelead.practice;
 
+import cuelead.sound.GentleStart;
 import cuelead.sound.Mix;
 import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
@@ -69,6 +70,18 @@ final class LessonTrack implements Track {
     }
 
     private Sound inTurn(Function<MixPlan, Sound> part) {
-        return new InTurn(rate, rounds.stream().map(round -> round.take().mix()).toList(), part);
+        return new InTurn(rate, plans(), part);
+    }
+
+    /** As they are heard live: music comes in gently where it begins from silence, not at each round of it. */
+    private List<MixPlan> plans() {
+        List<MixPlan> plans = new ArrayList<>();
+        boolean isMusicOn = false;
+        for (Round round : rounds) {
+            MixPlan plan = round.take().mix();
+            plans.add(isMusicOn ? plan.with(GentleStart.NONE) : plan);
+            isMusicOn = plan.music().isPresent();
+        }
+        return plans;
     }
 }

@@ -80,7 +80,7 @@ final class Preparation {
         problems.addAll(doubts.unsaid(words.asked()));
         doubts.hard(take.calls()).ifPresent(problems::add);
         CallsGo go = wish.callsGo();
-        Levels balanced = go.on(Balance.of(take.mix(), listening.powers()), go.usualDipDb());
+        Levels balanced = Balance.of(take.mix(), listening.powers(), wish.dip().on(go), go.sides());
         return new ReadyPractice(
                 problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
     }

@@ -16,6 +16,7 @@ import cuelead.sound.Balance;
 import cuelead.sound.ClickAt;
 import cuelead.sound.Levels;
 import cuelead.sound.MixPlan;
+import cuelead.sound.MusicPowers;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
@@ -209,7 +210,8 @@ final class Rounds {
     private Levels levels(Pass pass, Take take) {
         return pass.over() == Over.MUSIC
                 ? usual.levels()
-                : Balance.of(take.mix(), new float[0]).with(usual.levels().sides());
+                : Balance.of(take.mix(), MusicPowers.UNKNOWN)
+                        .with(usual.levels().sides());
     }
 
     private static MixPlan upTo(MixPlan mix, RoundSpan span) {
@@ -217,6 +219,13 @@ final class Rounds {
                 .filter(click -> click.frame() < span.quietFromFrame())
                 .toList();
         return new MixPlan(
-                mix.rate(), mix.music(), mix.clips(), clicks, mix.levels(), span.fromFrame(), span.toFrame());
+                mix.rate(),
+                mix.music(),
+                mix.clips(),
+                clicks,
+                mix.levels(),
+                span.fromFrame(),
+                span.toFrame(),
+                mix.start());
     }
 }

@@ -8,6 +8,7 @@ import cuelead.song.SongCache;
 import cuelead.song.SongFacts;
 import cuelead.song.SongHash;
 import cuelead.song.SongLoudness;
+import cuelead.sound.MusicPowers;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -26,12 +27,12 @@ final class SongMemory {
     }
 
     /** K-weighted powers of the song's blocks. */
-    float[] musicPowers(Song song) throws Refused {
+    MusicPowers musicPowers(Song song) throws Refused {
         SongHash hash = SongHash.of(song.file());
         Optional<SongFacts> known = cache.find(hash);
         return known.isPresent()
-                ? known.get().loudness().blockPowers()
-                : remember(hash, song, Optional.empty()).loudness().blockPowers();
+                ? known.get().loudness().powers()
+                : remember(hash, song, Optional.empty()).loudness().powers();
     }
 
     /** The beats of a song that has no beat file. */

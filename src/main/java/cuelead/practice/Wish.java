@@ -27,6 +27,7 @@ import java.util.OptionalDouble;
  * @param callsGo     where calls and clicks are heard
  * @param speed       how fast the song is played
  * @param way         whether the sheet's easier ways are danced
+ * @param dip         how the music goes down under the calls
  */
 public record Wish(
         Path sheet,
@@ -43,14 +44,15 @@ public record Wish(
         OptionalDouble toSeconds,
         CallsGo callsGo,
         Speed speed,
-        Way way) {
+        Way way,
+        DipWish dip) {
     /** Which steps are danced where the sheet offers easier ones. */
     public enum Way {
         AS_WRITTEN,
         EASIER
     }
 
-    /** The dance as it is written. */
+    /** The dance as it is written, and the usual dip. */
     public Wish(
             Path sheet,
             Optional<Path> song,
@@ -81,7 +83,8 @@ public record Wish(
                 toSeconds,
                 callsGo,
                 speed,
-                Way.AS_WRITTEN);
+                Way.AS_WRITTEN,
+                DipWish.USUAL);
     }
 
     /** Whether a click is heard. */

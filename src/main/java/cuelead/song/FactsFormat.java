@@ -1,5 +1,6 @@
 package cuelead.song;
 
+import cuelead.sound.MusicPowers;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayInputStream;
@@ -14,7 +15,7 @@ import java.util.zip.CRC32;
 /** {@link SongFacts} as bytes: a mark with the version, the facts, and a check sum over both. */
 final class FactsFormat {
     /** "CLS" and the version. Raise it whenever a measure or the layout changes. */
-    private static final int MARK = 0x434c_5301;
+    private static final int MARK = 0x434c_5302;
 
     private static final int CHECK_BYTES = Long.BYTES;
     private static final int NO_BEATS = 0;
@@ -29,9 +30,11 @@ final class FactsFormat {
         out.writeLong(facts.lengthFrames());
         out.writeDouble(facts.loudness().samplePeak());
         out.writeDouble(facts.loudness().truePeakDbtp());
-        out.writeInt(facts.loudness().blocks());
-        for (int i = 0; i < facts.loudness().blocks(); i++) {
-            out.writeFloat(facts.loudness().blockPower(i));
+        MusicPowers powers = facts.loudness().powers();
+        out.writeInt(powers.blocks());
+        for (int i = 0; i < powers.blocks(); i++) {
+            out.writeFloat(powers.whole(i));
+            out.writeFloat(powers.band(i));
         }
         out.writeInt(facts.beats().map(BeatGrid::size).orElse(NO_BEATS));
         if (facts.beats().isPresent()) {
@@ -56,12 +59,15 @@ final class FactsFormat {
         long lengthFrames = in.readLong();
         double samplePeak = in.readDouble();
         double truePeakDbtp = in.readDouble();
-        float[] powers = new float[in.readInt()];
-        for (int i = 0; i < powers.length; i++) {
-            powers[i] = in.readFloat();
+        float[] whole = new float[in.readInt()];
+        float[] band = new float[whole.length];
+        for (int i = 0; i < whole.length; i++) {
+            whole[i] = in.readFloat();
+            band[i] = in.readFloat();
         }
         int beats = in.readInt();
         Optional<BeatGrid> grid = beats == NO_BEATS ? Optional.empty() : Optional.of(readBeats(in, beats));
+        MusicPowers powers = new MusicPowers(whole, band);
         return Optional.of(new SongFacts(rate, lengthFrames, new SongLoudness(powers, samplePeak, truePeakDbtp), grid));
     }
 

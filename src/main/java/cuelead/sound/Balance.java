@@ -26,28 +26,37 @@ public final class Balance {
      * The levels of a plan's mix.
      *
      * @param plan        its own levels are the user's wishes: what each part shall be louder or softer than
-     *                    balanced, and the depth of the dip ({@link Levels#EVEN} for no wishes)
+     *                    balanced, and the dip over which the calls stand clear ({@link Levels#EVEN} for no wishes)
      * @param musicPowers see {@link LoudnessForecast}
      */
-    public static Levels of(MixPlan plan, float[] musicPowers) {
+    public static Levels of(MixPlan plan, MusicPowers musicPowers) {
         LoudnessForecast forecast = new LoudnessForecast(plan, musicPowers);
-        Levels wishes = plan.levels();
+        return toProgrammeLoudness(clear(plan.levels(), forecast), forecast);
+    }
+
+    /**
+     * The levels of a plan's mix with another dip and sides: calls, clicks and undipped music are as loud beside each
+     * other as with the plan's own, and the whole has its usual loudness.
+     */
+    public static Levels of(MixPlan plan, MusicPowers musicPowers, Dipping dip, Sides sides) {
+        Levels clear = clear(plan.levels(), new LoudnessForecast(plan, musicPowers))
+                .with(dip)
+                .with(sides);
+        return toProgrammeLoudness(clear, new LoudnessForecast(plan.withLevels(clear), musicPowers));
+    }
+
+    private static Levels clear(Levels wishes, LoudnessForecast forecast) {
         double voiceDb = voiceDb(forecast, wishes);
         double voiceLufs =
                 voiceDb + forecast.voiceLufs().orElse(forecast.musicLufs().orElse(PROGRAMME_LUFS));
         double clickDb = voiceLufs - CLICK_BELOW_VOICE_LU - forecast.clickLufs();
-        Levels levels = new Levels(
-                wishes.musicDb(),
-                voiceDb + wishes.voiceDb(),
-                clickDb + wishes.clickDb(),
-                wishes.dipDb(),
-                wishes.sides());
-        return toProgrammeLoudness(levels, forecast);
+        return new Levels(
+                wishes.musicDb(), voiceDb + wishes.voiceDb(), clickDb + wishes.clickDb(), wishes.dip(), wishes.sides());
     }
 
     /** Gain of the calls where that of the music is 0 dB. */
     private static double voiceDb(LoudnessForecast forecast, Levels wishes) {
-        Levels even = new Levels(0, 0, 0, wishes.dipDb());
+        Levels even = new Levels(0, 0, 0, wishes.dip(), Sides.BOTH);
         OptionalDouble above = forecast.voiceAboveMusicLu(even, SHARE_OF_CALLS);
         OptionalDouble music = forecast.musicLufs();
         if (above.isEmpty() || music.isEmpty()) {

@@ -11,7 +11,7 @@ import java.util.List;
  * them, 0 dB before the first and after the last. A pure function of where the calls are audible. The music is
  * down shortly before a call begins, stays down across short gaps so that it does not pump, and comes back slowly.
  *
- * <p>Immutable. {@link #applyTo} is realtime-safe.
+ * <p>Immutable. {@link #gains} is realtime-safe.
  */
 public final class Dip {
     private static final double LOOK_AHEAD_SECONDS = 0.050;
@@ -109,29 +109,25 @@ public final class Dip {
     }
 
     /**
-     * Multiplies stereo frames by a gain and the dip. Realtime-safe.
+     * The factors of some frames. Realtime-safe.
      *
+     * @param into       they are written here, from its beginning
      * @param firstFrame the frame of the song that the first of them is
+     * @param gain       what they are where nothing dips
      */
-    void applyTo(float[] interleaved, int count, long firstFrame, double gain) {
+    void gains(float[] into, int count, long firstFrame, double gain) {
         int next = next(firstFrame);
         for (int done = 0; done < count; next++) {
             long left = next == frames.length ? Long.MAX_VALUE : frames[next] - firstFrame;
             int end = (int) Math.min(count, left);
             if (isFlatBefore(next)) {
-                scale(interleaved, done, end, (float) (gain * Decibels.gain(dbBefore(next, firstFrame + done))));
+                Arrays.fill(into, done, end, (float) (gain * Decibels.gain(dbBefore(next, firstFrame + done))));
             } else {
                 for (int i = done; i < end; i++) {
-                    scale(interleaved, i, i + 1, (float) (gain * Decibels.gain(dbBefore(next, firstFrame + i))));
+                    into[i] = (float) (gain * Decibels.gain(dbBefore(next, firstFrame + i)));
                 }
             }
             done = end;
-        }
-    }
-
-    private static void scale(float[] interleaved, int fromFrame, int toFrame, float factor) {
-        for (int i = fromFrame * Sound.CHANNELS; i < toFrame * Sound.CHANNELS; i++) {
-            interleaved[i] *= factor;
         }
     }
 

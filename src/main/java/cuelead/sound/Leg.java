@@ -25,6 +25,10 @@ final class Leg {
         return change;
     }
 
+    boolean hasMusic() {
+        return mix.hasMusic();
+    }
+
     /** The frame at which it goes back; after every frame when it does not. */
     long loopEndFrame() {
         return loopEndFrame;

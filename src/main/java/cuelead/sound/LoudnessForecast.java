@@ -17,6 +17,9 @@ public final class LoudnessForecast {
     private final MixPlan plan;
     private final int stepFrames;
     private final MusicPower music;
+    /** What of it the dip takes down. */
+    private final MusicPower dipped;
+
     private final Dip dip;
     private final IdentityHashMap<float[], ClipPower> clipPowers = new IdentityHashMap<>();
     private final float[] plainMusicSteps;
@@ -26,15 +29,18 @@ public final class LoudnessForecast {
     private final double[] voiceOverMusicDb;
 
     /**
-     * @param plan         the mix; of its levels only the depth of the dip counts
-     * @param musicPowers  the song's K-weighted power in steps of 100 ms, as {@link BlockPowers} measures it from
-     *                     its first frame on; empty or too short while it is not known
+     * @param plan         the mix; of its levels only the dip counts
+     * @param musicPowers  how loud the song is where; too short while not all is known
      */
-    public LoudnessForecast(MixPlan plan, float[] musicPowers) {
+    public LoudnessForecast(MixPlan plan, MusicPowers musicPowers) {
         this.plan = plan;
         SampleRate rate = plan.rate();
         stepFrames = BlockPowers.stepFrames(rate);
-        music = new MusicPower(plan.music().orElseGet(() -> new Pcm(rate, 0)), musicPowers);
+        Music heard = plan.music().orElseGet(() -> new Pcm(rate, 0));
+        music = new MusicPower(heard, musicPowers.whole(), MusicPower.USUAL_LUFS);
+        dipped = plan.levels().dip().range() == Dipping.Range.WHOLE
+                ? music
+                : new MusicPower(heard, musicPowers.of(Dipping.Range.SPEECH_BAND), MusicPower.USUAL_BAND_LUFS);
         dip = plan.dip();
         int steps = (int) (plan.lengthFrames() / stepFrames);
         plainMusicSteps = new float[steps];
@@ -46,7 +52,7 @@ public final class LoudnessForecast {
             plainMusicSteps[step] = (float) music.mean(from, from + stepFrames);
             long played = MixPlan.playedFrames(from + stepFrames / 2, plan.fromFrame());
             double start = Decibels.powerGain(plan.start().dbAt(played));
-            musicSteps[step] = (float) (start * plainMusicSteps[step] * dip.meanPowerGain(from, from + stepFrames));
+            musicSteps[step] = (float) (start * dippedMusic(from, from + stepFrames));
         }
         plan.clips().forEach(clip -> spread(clip, voiceSteps));
         addClicks();
@@ -83,8 +89,13 @@ public final class LoudnessForecast {
     private double voiceOverMusicDb(PlacedClip clip) {
         long from = clip.audibleStartFrame();
         long to = clip.audibleEndFrame();
-        double musicPower = music.mean(from, to) * dip.meanPowerGain(from, to);
+        double musicPower = dippedMusic(from, to);
         return Decibels.ofPowerRatio((voicePower(clip) + Double.MIN_NORMAL) / (musicPower + Double.MIN_NORMAL));
+    }
+
+    /** Mean power of the music with its dips. */
+    private double dippedMusic(long from, long to) {
+        return music.mean(from, to) - (1 - dip.meanPowerGain(from, to)) * dipped.mean(from, to);
     }
 
     private double voicePower(PlacedClip clip) {

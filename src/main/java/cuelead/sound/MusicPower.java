@@ -5,12 +5,14 @@ import cuelead.dsp.IntegratedLoudness;
 import cuelead.dsp.KWeighting;
 
 /**
- * The K-weighted power of a song at any span, from its 100 ms steps. What is not measured yet (a song that is
+ * The K-weighted power of a song, or of a band of it, at any span, from its 100 ms steps. What is not measured yet (a song that is
  * still loading) counts as loud as what is; a song of which nothing is known, as loud as most.
  */
 final class MusicPower {
     /** What released popular music measures, give or take 3 LU. */
-    private static final double USUAL_LUFS = -12;
+    static final double USUAL_LUFS = -12;
+    /** The band that covers speech holds about a third of it. */
+    static final double USUAL_BAND_LUFS = USUAL_LUFS - 5;
 
     private final Music music;
     private final int stepFrames;
@@ -19,14 +21,15 @@ final class MusicPower {
     private final double unmeasured;
 
     /**
-     * @param powers as {@link BlockPowers} measures them, from the song's first frame on; may be incomplete
+     * @param powers    as {@link BlockPowers} measures them, from the song's first frame on; may be incomplete
+     * @param usualLufs how loud a song is of which nothing is known
      */
-    MusicPower(Music music, float[] powers) {
+    MusicPower(Music music, float[] powers, double usualLufs) {
         this.music = music;
         stepFrames = BlockPowers.stepFrames(music.rate());
         this.powers = powers;
         lengthFrames = music.songFrameAt(music.lengthFrames());
-        unmeasured = KWeighting.powerOfLufs(IntegratedLoudness.lufs(powers).orElse(USUAL_LUFS));
+        unmeasured = KWeighting.powerOfLufs(IntegratedLoudness.lufs(powers).orElse(usualLufs));
     }
 
     /** Mean power over a span of frames of the music, full scale = 1; outside the song there is none. */

@@ -8,6 +8,10 @@ public interface MusicReader extends SongSamples {
     /**
      * Goes on without a seam from another reader that has been read up to a frame, where both give the same music around
      * it; elsewhere it begins by itself.
+     *
+     * @return whether it goes on
      */
-    default void goOnFrom(MusicReader other, long frame) {}
+    default boolean goOnFrom(MusicReader other, long frame) {
+        return false;
+    }
 }

@@ -35,7 +35,7 @@ public record SlowedMusic(Pcm song, Onsets onsets, TimeMap map) implements Music
 
     /** A map that is turned while the music plays must stay the same so far behind the next frame. */
     public static int aheadFrames(SampleRate rate) {
-        return Stretcher.aheadFrames(rate);
+        return Stretcher.aheadFrames(rate) + BandDip.aheadFrames(rate);
     }
 
     /** The whole of it, from its first frame to its last. */

@@ -44,7 +44,7 @@ final class SlowedReader implements MusicReader {
     }
 
     @Override
-    public void goOnFrom(MusicReader other, long frame) {
+    public boolean goOnFrom(MusicReader other, long frame) {
         if (other instanceof SlowedReader slowed && slowed.song == song && slowed != this) {
             Head its = slowed.heads[slowed.newestHead];
             Head mine = heads[newestHead];
@@ -52,8 +52,10 @@ final class SlowedReader implements MusicReader {
             if (its.nextFrame == frame && map.isSame(slowed.map, frame) && map.isSame(slowed.map, ahead)) {
                 mine.stretcher.set(its.stretcher, map);
                 mine.nextFrame = frame;
+                return true;
             }
         }
+        return false;
     }
 
     @Override

@@ -101,6 +101,9 @@ final class Steered implements Sound {
         if (frame == nextFrame) {
             next.goOnFrom(leg, frame);
         }
+        if (next.hasMusic() && !leg.hasMusic()) {
+            playedFrames = 0;
+        }
         goingLeg = leg;
         goingFrame = nextFrame;
         fadedFrames = 0;
@@ -131,7 +134,7 @@ final class Steered implements Sound {
         return got;
     }
 
-    /** Of music, wherever the changes led: it comes in gently once. Below 0 before the song. */
+    /** Of music, wherever the changes led: it comes in gently where it begins from silence. Below 0 before the song. */
     private long playedFrames() {
         return playedFrames == 0 ? Math.min(0, nextFrame) : playedFrames;
     }

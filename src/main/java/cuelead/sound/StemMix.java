@@ -22,9 +22,8 @@ public final class StemMix implements Sound {
 
     private final MixPlan plan;
     private final Set<Stem> stems;
+    private final boolean hasMusic;
     private final MusicReader music;
-    private final Dip dip;
-    private final double musicGain;
     private final MonoLane voice;
     private final MonoLane clicks;
     private long nextFrame;
@@ -38,15 +37,22 @@ public final class StemMix implements Sound {
     StemMix(MixPlan plan, Set<Stem> stems, long startFrame) {
         this.plan = plan;
         this.stems = Set.copyOf(stems);
+        hasMusic = plan.music().isPresent();
         Music heard = plan.music().filter(any -> stems.contains(Stem.MUSIC)).orElseGet(() -> new Pcm(plan.rate(), 0));
-        music = heard.reader();
-        dip = plan.dip();
-        musicGain = plan.levels().musicGain();
+        music = dipped(heard.reader(), plan);
         voice = new MonoLane(
                 plan.clips(), plan.levels().voiceGain(), plan.levels().sides());
         clicks = new MonoLane(
                 clickClips(plan), plan.levels().clickGain(), plan.levels().sides());
         nextFrame = startFrame;
+    }
+
+    private static MusicReader dipped(MusicReader music, MixPlan plan) {
+        double gain = plan.levels().musicGain();
+        return switch (plan.levels().dip().range()) {
+            case WHOLE -> new WholeDip(music, plan.dip(), gain);
+            case SPEECH_BAND -> new BandDip(music, plan.dip(), gain, plan.rate());
+        };
     }
 
     private static List<PlacedClip> clickClips(MixPlan plan) {
@@ -57,6 +63,11 @@ public final class StemMix implements Sound {
         return plan.clicks().stream()
                 .map(click -> PlacedClip.whole(click.frame(), samples.get(click.sound())))
                 .toList();
+    }
+
+    /** Realtime-safe. */
+    boolean hasMusic() {
+        return hasMusic;
     }
 
     /** Reads from another frame of the song next. Realtime-safe. */
@@ -83,7 +94,6 @@ public final class StemMix implements Sound {
         int wanted = (int) Math.max(0, Math.min(frames, plan.toFrame() - nextFrame));
         if (stems.contains(Stem.MUSIC)) {
             music.copy(nextFrame, interleaved, wanted);
-            dip.applyTo(interleaved, wanted, nextFrame, musicGain);
             plan.start().applyTo(interleaved, wanted, playedFrames);
             plan.levels().sides().fold(interleaved, wanted);
         } else {

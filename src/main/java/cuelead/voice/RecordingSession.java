@@ -13,22 +13,31 @@ import java.util.Set;
 public final class RecordingSession {
     private final List<String> words;
     private final Set<String> recorded;
+    private final Asked asked;
     private int at;
     private Optional<Taken> taken = Optional.empty();
+
+    /** Which words are asked for. */
+    public enum Asked {
+        MISSING,
+        /** Those that are recorded, too. */
+        ALL
+    }
 
     /** A take, how it was judged, and where it is marked now. */
     public record Taken(MonoSound sound, TakeVerdict verdict, Optional<Mark> mark) {}
 
     /**
-     * Begins with the first word that is not recorded yet.
+     * Begins with the first word that is asked for.
      *
      * @param words    all that are needed, each as {@link SpeakableText} has it
      * @param recorded those that there are already
      */
-    public RecordingSession(List<String> words, List<String> recorded) {
+    public RecordingSession(List<String> words, List<String> recorded, Asked asked) {
+        this.asked = asked;
         this.words = List.copyOf(words);
         this.recorded = new LinkedHashSet<>(recorded);
-        goOnToMissing();
+        goOnToAsked();
     }
 
     /** Whether it is behind the last word. */
@@ -61,7 +70,12 @@ public final class RecordingSession {
         return verdict;
     }
 
-    /** The take since this word began. */
+    /** The word's recording, instead of a take that was made now. */
+    public void show(MonoSound sound, Mark mark) {
+        taken = Optional.of(new Taken(sound, TakeVerdict.of(sound, word()), Optional.of(mark)));
+    }
+
+    /** The take since this word began, or its recording. */
     public Optional<Taken> taken() {
         return taken;
     }
@@ -88,12 +102,12 @@ public final class RecordingSession {
         });
     }
 
-    /** The take is the recording from now on, and the next missing word comes. */
+    /** The take is the recording from now on, and the next word that is asked for comes. */
     public void accepted() {
         recorded.add(word());
         at++;
         taken = Optional.empty();
-        goOnToMissing();
+        goOnToAsked();
     }
 
     /** The next word, whether or not this one is recorded. */
@@ -108,8 +122,8 @@ public final class RecordingSession {
         taken = Optional.empty();
     }
 
-    private void goOnToMissing() {
-        while (!isOver() && recorded.contains(word())) {
+    private void goOnToAsked() {
+        while (!isOver() && asked == Asked.MISSING && recorded.contains(word())) {
             at++;
         }
     }

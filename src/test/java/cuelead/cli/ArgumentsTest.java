@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.Bench.Outcome;
+import cuelead.practice.CallsGo;
+import cuelead.practice.DipWish;
+import cuelead.sound.Dipping;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,6 +82,20 @@ class ArgumentsTest {
         assertTrue(outcome.err().startsWith(sentence), outcome.err());
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "all, 10, WHOLE",
+        "band, 10, SPEECH_BAND",
+        "6, 6, WHOLE",
+        "'band,14', 14, SPEECH_BAND",
+        "0 Band, 0, SPEECH_BAND"
+    })
+    void aDipIsAllOrABandByADepth(String text, double db, Dipping.Range range) {
+        DipWish dip = new Values.Dip().convert(text);
+        assertEquals(new Dipping(db, range), dip.on(CallsGo.WITH_THE_MUSIC));
+        assertEquals(text.matches(".*\\d.*") ? db : 0, dip.on(CallsGo.LEFT).db());
+    }
+
     @Test
     void timesAreReadAsTheyArePrinted() {
         Values.SongTime time = new Values.SongTime();
@@ -110,6 +127,9 @@ class ArgumentsTest {
                 "--to=0",
                 "--calls=loud",
                 "--side=up",
+                "--dip=deep",
+                "--dip=25",
+                "--dip=band,",
                 "--nonsense"
             })
     void nonsenseIsRefusedInASentence(String option) {

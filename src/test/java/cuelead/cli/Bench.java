@@ -38,6 +38,9 @@ final class Bench {
     static final DeviceName EAR = new DeviceName("OpenAL Soft on Left earphone");
     static final DeviceName TAKEN = new DeviceName("OpenAL Soft on Desk speaker");
 
+    static final DeviceName DESK_MICROPHONE = new DeviceName("Desk microphone");
+    static final DeviceName HEADSET = new DeviceName("Headset");
+
     private final Path cache;
     private final Path working;
     private final Path temporary;
@@ -85,8 +88,19 @@ final class Bench {
         }
 
         @Override
-        public Microphone openMicrophone(SampleRate rate) throws Refused {
-            throw new Refused("No microphone.");
+        public List<DeviceName> microphones() {
+            return device == Device.THERE ? List.of(DESK_MICROPHONE, HEADSET) : List.of();
+        }
+
+        @Override
+        public Optional<DeviceName> usualMicrophone() {
+            return microphones().stream().findFirst();
+        }
+
+        @Override
+        public Microphone openMicrophone(Optional<DeviceName> name, SampleRate rate) throws Refused {
+            throw new Refused(
+                    "No microphone" + name.map(named -> ", " + named.told()).orElse("") + ".");
         }
 
         @Override

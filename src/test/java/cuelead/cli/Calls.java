@@ -13,6 +13,7 @@ import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.sheet.SheetReader;
+import cuelead.sound.Levels;
 import cuelead.time.BeatGrid;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -68,7 +69,7 @@ final class Calls {
                         PlayState.Motion.PLAYING,
                         heard.settings(),
                         Heard.Repeating.NOTHING,
-                        10,
+                        Levels.EVEN.dip(),
                         0,
                         Wish.Click.SILENT,
                         CallsGo.WITH_THE_MUSIC,

@@ -81,12 +81,13 @@ class RecordDeskTest {
 
     @BeforeEach
     void twoWords() {
-        session = new RecordingSession(List.of("ah", "oh"), List.of());
+        session = new RecordingSession(List.of("ah", "oh"), List.of(), RecordingSession.Asked.MISSING);
     }
 
     private RecordDesk desk(RecordDesk.Steering steering) throws Refused {
         TakeFolder takes = new TakeFolder(folder);
-        WordKeeping keeping = new WordKeeping(folder, takes, FolderMarks.of(folder, Voicing.wordFiles()));
+        FolderMarks before = FolderMarks.of(folder, Voicing.wordFiles());
+        WordKeeping keeping = new WordKeeping(folder, takes, before, Voicing.wordFiles());
         return new RecordDesk(session, new TakeBuffer(microphone, () -> nanos), speakers, keeping, steering);
     }
 
@@ -113,7 +114,10 @@ class RecordDeskTest {
         pass(desk, 0.1);
         desk.obey(" ");
         take(desk, true);
-        assertTrue(desk.line().startsWith("1 of 2   \"ah\"   Good. Mark 0."), desk.line());
+        assertTrue(
+                desk.line().startsWith("1 of 2  \"ah\"  good, 0.")
+                        && desk.line().endsWith(" s: Enter keeps  space again  p plays"),
+                desk.line());
         assertFalse(Files.exists(folder.resolve("ah.wav")));
         assertTrue(Files.exists(folder.resolve("takes/ah-1.wav")));
         double heard = session.taken().orElseThrow().mark().orElseThrow().centreSeconds();
@@ -127,12 +131,55 @@ class RecordDeskTest {
     }
 
     @Test
+    void aRecordedWordIsHeardMovedAndLeftAsItIs() throws Exception {
+        RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
+        pass(desk, 0.1);
+        desk.obey(" ");
+        take(desk, true);
+        desk.obey("enter");
+        desk.obey("left"); // there is nothing of "oh" to move
+        desk.obey("b");
+        assertTrue(desk.line().startsWith("1 of 2  \"ah\"  recorded, 0."), desk.line());
+        double heard = MarkFile.read(folder).marks().get("ah.wav").centreSeconds();
+        desk.obey("right");
+        desk.obey("up");
+        Mark moved = MarkFile.read(folder).marks().get("ah.wav");
+        assertEquals(heard + 0.025, moved.centreSeconds(), 1e-3);
+        assertEquals(Mark.By.EAR, moved.by());
+        desk.obey("enter");
+        assertEquals("oh", session.word());
+        assertEquals(List.of("oh"), session.missing());
+    }
+
+    @Test
+    void allWordsCanBeAskedForAgain() throws Exception {
+        RecordDesk first = desk(RecordDesk.Steering.BY_KEYS);
+        pass(first, 0.1);
+        first.obey(" ");
+        take(first, true);
+        first.obey("enter");
+        session = new RecordingSession(List.of("ah", "oh"), List.of("ah"), RecordingSession.Asked.ALL);
+        RecordDesk again = desk(RecordDesk.Steering.BY_KEYS);
+        pass(again, 0.1);
+        assertTrue(again.line().startsWith("1 of 2  \"ah\"  recorded"), again.line());
+        again.obey(" ");
+        take(again, true);
+        again.obey("enter");
+        assertEquals("oh", session.word());
+        assertTrue(Files.exists(folder.resolve("takes/ah-2.wav")));
+        again.obey("?");
+        assertEquals(RecordKeys.TOLD, again.news());
+        assertTrue(RecordKeys.TOLD.stream().allMatch(line -> line.length() < 60));
+    }
+
+    @Test
     void aTakeWithoutAWordIsToldAndNotAccepted() throws Exception {
         RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
         pass(desk, 0.1);
         desk.obey(" ");
         take(desk, false);
-        assertTrue(desk.line().contains("No word is heard"), desk.line());
+        assertTrue(desk.news().get(0).startsWith("ah: No word is heard."));
+        assertEquals("1 of 2  \"ah\"  space again  n leaves out", desk.line());
         desk.obey("enter");
         assertEquals("ah", session.word());
         assertFalse(Files.exists(folder.resolve("ah.wav")));

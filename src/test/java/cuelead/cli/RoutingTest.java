@@ -44,11 +44,31 @@ class RoutingTest {
     @Test
     void devicesAreListedWithTheUsualOne() {
         assertEquals(
-                List.of("* Hall speaker", "  Left earphone", "  Desk speaker"),
+                List.of(
+                        "* Hall speaker",
+                        "  Left earphone",
+                        "  Desk speaker",
+                        "Microphones:",
+                        "* Desk microphone",
+                        "  Headset"),
                 bench.run("devices").out().lines().toList());
         Outcome none = Bench.withoutDevice(temp).run("devices");
         assertEquals(1, none.exitCode());
         assertEquals("There is no sound device; connect one.", none.err().strip());
+    }
+
+    @Test
+    void aMicrophoneIsChosenByName() {
+        Path words = temp.resolve("words");
+        String[] record = {"record", Bench.DEMO_SHEET, "--hands-free", "--folder", words.toString(), "--device", ""};
+        record[record.length - 1] = "head";
+        assertEquals("No microphone, Headset.", bench.run(record).err().strip());
+        record[record.length - 1] = "xyzzy";
+        Outcome none = bench.run(record);
+        assertEquals(1, none.exitCode());
+        assertEquals(
+                "There is no microphone \"xyzzy\"; connect it, or choose from \"Desk microphone\", \"Headset\".",
+                none.err().strip());
     }
 
     @Test

@@ -139,7 +139,7 @@ class SteersmanTest {
             steersman.obey(Order.FEWER_CALLS);
             live.tick();
         }
-        assertEquals(0, steersman.state().dipDb());
+        assertEquals(0, steersman.state().dip().db());
         assertEquals(6, steersman.state().voiceDb());
         assertEquals("The voice cannot be louder.", steersman.obey(Order.LOUDER_VOICE));
     }
@@ -245,7 +245,7 @@ class SteersmanTest {
     void callsGoFromSideToSideAndTheDipWithThem() throws Exception {
         assertEquals("Calls on the left, music on the right.", steersman.obey(Order.OTHER_SIDE));
         assertEquals(CallsGo.LEFT, steersman.state().callsGo());
-        assertEquals(0, steersman.state().dipDb());
+        assertEquals(0, steersman.state().dip().db());
         after(Order.MORE_DIP);
         int from = speakers.heard().length;
         after(Order.OTHER_SIDE);
@@ -261,9 +261,9 @@ class SteersmanTest {
         assertTrue(right > 0.05, "at " + right);
         after(Order.OTHER_SIDE);
         assertEquals(CallsGo.WITH_THE_MUSIC, steersman.state().callsGo());
-        assertEquals(10, steersman.state().dipDb());
+        assertEquals(10, steersman.state().dip().db());
         after(Order.OTHER_SIDE);
-        assertEquals(2, steersman.state().dipDb());
+        assertEquals(2, steersman.state().dip().db());
     }
 
     @Test

@@ -3,6 +3,7 @@ package cuelead.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import cuelead.output.DeviceName.Kind;
 import cuelead.report.Refused;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -19,27 +20,28 @@ class DeviceNameTest {
     void spacesUnderscoresAndHyphensMakeNoDifference() throws Exception {
         DeviceName round = new DeviceName("OpenAL Soft on Round_Speaker-5");
         List<DeviceName> there = List.of(HALL, round);
-        assertEquals(round, DeviceName.meantBy("round speaker 5", there));
-        assertEquals(round, DeviceName.meantBy("roundspeaker", there));
-        assertEquals(round, DeviceName.meantBy("Speaker_5", there));
+        assertEquals(round, DeviceName.meantBy("round speaker 5", there, Kind.SOUND_DEVICE));
+        assertEquals(round, DeviceName.meantBy("roundspeaker", there, Kind.SOUND_DEVICE));
+        assertEquals(round, DeviceName.meantBy("Speaker_5", there, Kind.SOUND_DEVICE));
     }
 
     @Test
     void aDistinctPartOfANameIsEnough() throws Exception {
-        assertEquals(EAR, DeviceName.meantBy("EAR", THERE));
-        assertEquals(LONG_HALL, DeviceName.meantBy("left", THERE));
-        assertEquals(LONG_HALL, DeviceName.meantBy("OpenAL Soft on hall left", THERE));
-        assertEquals(HALL, DeviceName.meantBy("hall", THERE), "a whole name before a part of another");
+        assertEquals(EAR, DeviceName.meantBy("EAR", THERE, Kind.SOUND_DEVICE));
+        assertEquals(LONG_HALL, DeviceName.meantBy("left", THERE, Kind.SOUND_DEVICE));
+        assertEquals(LONG_HALL, DeviceName.meantBy("OpenAL Soft on hall left", THERE, Kind.SOUND_DEVICE));
+        assertEquals(
+                HALL, DeviceName.meantBy("hall", THERE, Kind.SOUND_DEVICE), "a whole name before a part of another");
     }
 
     @Test
     void whatIsNoDistinctPartIsRefusedInASentence() {
         assertEquals(
                 "\"al\" may be \"Hall\" or \"Hall left\"; write more of the name.",
-                assertThrows(Refused.class, () -> DeviceName.meantBy("al", THERE))
+                assertThrows(Refused.class, () -> DeviceName.meantBy("al", THERE, Kind.SOUND_DEVICE))
                         .getMessage());
         for (String nothing : List.of("OpenAL", "", " ", "desk")) {
-            String sentence = assertThrows(Refused.class, () -> DeviceName.meantBy(nothing, THERE))
+            String sentence = assertThrows(Refused.class, () -> DeviceName.meantBy(nothing, THERE, Kind.SOUND_DEVICE))
                     .getMessage();
             assertEquals(
                     "There is no sound device \"" + nothing
@@ -52,21 +54,29 @@ class DeviceNameTest {
     void aDeviceThatIsNotThereIsAnsweredWithThoseThatAre() {
         assertEquals(
                 "There is no sound device \"Ear piece\"; connect it, or choose from \"Hall\", \"Desk\".",
-                EAR.refusal(List.of(HALL, DESK)).getMessage());
+                EAR.refusal(List.of(HALL, DESK), Kind.SOUND_DEVICE).getMessage());
+    }
+
+    @Test
+    void aMicrophoneIsCalledOne() {
+        String sentence = assertThrows(
+                        Refused.class, () -> DeviceName.meantBy("xyzzy", List.of(EAR, DESK), Kind.MICROPHONE))
+                .getMessage();
+        assertEquals("There is no microphone \"xyzzy\"; connect it, or choose from \"Ear piece\", \"Desk\".", sentence);
     }
 
     @Test
     void aDeviceThatIsThereAndCannotBeOpenedIsInUse() {
         assertEquals(
                 "The sound device \"Hall\" could not be opened; another program may be using it, so close that or"
-                        + " choose another device.",
-                HALL.refusal(List.of(HALL, DESK)).getMessage());
+                        + " choose another.",
+                HALL.refusal(List.of(HALL, DESK), Kind.SOUND_DEVICE).getMessage());
     }
 
     @Test
     void withoutAnyDeviceNoneIsOffered() {
         assertEquals(
                 "There is no sound device \"Hall\", and no other; connect it, or leave its name out.",
-                HALL.refusal(List.of()).getMessage());
+                HALL.refusal(List.of(), Kind.SOUND_DEVICE).getMessage());
     }
 }

@@ -62,6 +62,57 @@ class LiveWalkthroughTest {
         }
     }
 
+    /** To music, twice, behind clicks: the music begins softly once. */
+    @Test
+    void overMusicItIsTheTrackToo() throws Exception {
+        practice.close();
+        Path song = HumSong.write(folder);
+        Wish wish = Wishes.withSong(folder.resolve("dance.txt"), song);
+        practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
+        practice.await(practice.toFrame());
+        Pass music = new Pass(new Piece.OneSection(2), Pace.FULL, 2, Pass.Over.MUSIC);
+        walkthrough = practice.walkthrough(new Lesson(List.of(SECOND, music)));
+        speakers = new FakeSpeakers(practice.rate());
+        live = walkthrough.live(speakers, Optional.empty(), Delays.NONE);
+        hear(120);
+        int second = practice.rate().hz();
+        int begins = practice.rate().framesIn(walkthrough.lengths().get(0).seconds());
+        float[] alone = new float[(int) (2 * walkthrough.track().toFrame())];
+        walkthrough.track().musicStem().read(alone, alone.length / 2);
+        assertEquals(0, level(alone, 0, begins - second / 2));
+        double risen = level(alone, begins + 2 * second, begins + 3 * second);
+        assertTrue(level(alone, begins + second / 10, begins + second / 4) < risen / 8, "it begins softly");
+        Pass once = new Pass(music.piece(), Pace.FULL, 1, Pass.Over.MUSIC);
+        int again = (int)
+                practice.walkthrough(new Lesson(List.of(SECOND, once))).track().toFrame();
+        float[] mix = new float[alone.length];
+        walkthrough.track().mix().read(mix, mix.length / 2);
+        float[] heard = speakers.heard();
+        // going over is a blend when it is live, and a little fade in a file
+        int seam = second / 50;
+        assertArrayEquals(Arrays.copyOf(mix, 2 * (begins - seam)), Arrays.copyOf(heard, 2 * (begins - seam)), 1e-4f);
+        assertArrayEquals(frames(mix, begins + seam, again - seam), frames(heard, begins + seam, again - seam), 1e-4f);
+        assertArrayEquals(
+                frames(mix, again + seam, mix.length / 2 - second),
+                frames(heard, again + seam, mix.length / 2 - second),
+                1e-4f);
+        for (int at = again - second; at < again + 2 * second; at += second / 4) {
+            assertTrue(level(alone, at, at + second / 4) > risen / 4, "it goes on the second time");
+        }
+    }
+
+    private static float[] frames(float[] stereo, int from, int to) {
+        return Arrays.copyOfRange(stereo, 2 * from, 2 * to);
+    }
+
+    private static double level(float[] stereo, int from, int to) {
+        double energy = 0;
+        for (int i = 2 * from; i < 2 * to; i++) {
+            energy += stereo[i] * stereo[i];
+        }
+        return Math.sqrt(energy / (to - from));
+    }
+
     @Test
     void untouchedItIsTheTrack() throws Exception {
         hear(120);

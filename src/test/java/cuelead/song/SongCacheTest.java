@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.sound.MusicPowers;
 import cuelead.time.BeatGrid;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
@@ -28,7 +29,7 @@ class SongCacheTest {
     private static final SongFacts FACTS = new SongFacts(
             new SampleRate(44_100),
             5_000_000,
-            new SongLoudness(new float[] {0.1f, 0, 2e-9f}, 0.97, -0.2),
+            new SongLoudness(new MusicPowers(new float[] {0.1f, 0, 2e-9f}, new float[] {0.03f, 0, 1e-9f}), 0.97, -0.2),
             Optional.empty());
     private static final SongFacts WITH_BEATS = FACTS.withBeats(BeatGrid.steady(new Tempo(104), 2.3, 30, 4));
 

@@ -26,8 +26,8 @@ class SongLoudnessTest {
     @Test
     void measuresTheRecommendationsSine() throws Exception {
         SongLoudness loudness = measured(sine(997, 1, 5 * 44_100));
-        assertEquals(-3.01, IntegratedLoudness.lufs(loudness.blockPowers()).orElseThrow(), 0.02);
-        assertEquals(50, loudness.blocks());
+        assertEquals(-3.01, IntegratedLoudness.lufs(loudness.powers().whole()).orElseThrow(), 0.02);
+        assertEquals(50, loudness.powers().blocks());
         assertEquals(1, loudness.samplePeak(), 1e-3);
         assertEquals(0, loudness.truePeakDbtp(), 0.1);
     }
@@ -66,8 +66,8 @@ class SongLoudnessTest {
     @Test
     void theBlockPowersAreACopy() throws Exception {
         SongLoudness loudness = measured(sine(997, 0.5, 44_100));
-        loudness.blockPowers()[3] = 99;
-        assertTrue(loudness.blockPower(3) < 1);
+        loudness.powers().whole()[3] = 99;
+        assertTrue(loudness.powers().whole(3) < 1);
     }
 
     private static SongLoudness measured(float[] stereo) throws InterruptedException {

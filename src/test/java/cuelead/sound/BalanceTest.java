@@ -27,7 +27,7 @@ class BalanceTest {
     }
 
     private static MixPlan balanced(MixPlan plan) {
-        float[] powers = plan.music().map(Band::powers).orElse(new float[0]);
+        MusicPowers powers = plan.music().map(Band::powers).orElse(MusicPowers.UNKNOWN);
         return plan.withLevels(Balance.of(plan, powers));
     }
 
@@ -53,10 +53,10 @@ class BalanceTest {
     @Test
     void aSongThatIsStillLoadingIsTakenToGoOnAsItBegan() {
         MixPlan plan = Band.plan(SECONDS, 0.4);
-        float[] all = Band.powers(plan.music().orElseThrow());
-        Levels early = Balance.of(plan, Arrays.copyOf(all, 200));
+        MusicPowers all = Band.powers(plan.music().orElseThrow());
+        Levels early = Balance.of(plan, first(all, 200));
         assertEquals(Balance.PROGRAMME_LUFS, measuredLufs(plan.withLevels(early)), 1);
-        Levels unknown = Balance.of(plan, new float[0]);
+        Levels unknown = Balance.of(plan, MusicPowers.UNKNOWN);
         assertTrue(unknown.voiceDb() > unknown.musicDb(), "nothing known: " + unknown);
     }
 
@@ -89,8 +89,13 @@ class BalanceTest {
     void silenceIsLeftAlone() {
         MixPlan plan =
                 MixPlan.whole(Band.RATE, Optional.of(new Pcm(Band.RATE, 44_100)), List.of(), List.of(), Levels.EVEN);
-        Levels levels = Balance.of(plan, new float[10]);
+        Levels levels = Balance.of(plan, new MusicPowers(new float[10], new float[10]));
         assertEquals(0, levels.musicDb());
+    }
+
+    private static MusicPowers first(MusicPowers all, int blocks) {
+        return new MusicPowers(
+                Arrays.copyOf(all.whole(), blocks), Arrays.copyOf(all.of(Dipping.Range.SPEECH_BAND), blocks));
     }
 
     private static double over(double[] energyBefore, PlacedClip clip) {

@@ -1,6 +1,5 @@
 package cuelead.sound;
 
-import cuelead.dsp.BlockPowers;
 import cuelead.dsp.stretch.SongSamples;
 import cuelead.time.SampleRate;
 import java.util.ArrayList;
@@ -46,8 +45,8 @@ public final class Band {
     }
 
     /** A song's power in steps of 100 ms. */
-    public static float[] powers(Music music) {
-        BlockPowers powers = new BlockPowers(music.rate(), Sound.CHANNELS);
+    public static MusicPowers powers(Music music) {
+        MusicPowers.Meter powers = new MusicPowers.Meter(music.rate());
         SongSamples reader = music.reader();
         float[] block = new float[BLOCK_FRAMES * Sound.CHANNELS];
         for (long at = 0; at < music.lengthFrames(); at += BLOCK_FRAMES) {

@@ -87,9 +87,28 @@ class GentleStartTest {
         assertArrayEquals(frames(sudden, settled, 2 * SECOND), frames(again, settled, 2 * SECOND), 1e-6f);
     }
 
+    /** A lesson goes over from clicks to music, and then from one place of the music to another. */
+    @Test
+    void musicBehindClicksRisesOnceAndThenGoesOn() {
+        MixPlan clicks = new MixPlan(
+                Band.RATE, Optional.empty(), List.of(), SUDDEN.clicks(), SOFT, 0, 8L * SECOND, new GentleStart(RISE));
+        LiveMix mix = live(clicks);
+        mix.change(new Change(1, 2L * SECOND, GENTLE, 3L * SECOND, Optional.empty()));
+        float[] first = new float[4 * SECOND * Sound.CHANNELS];
+        mix.read(first, 4 * SECOND);
+        mix.change(new Change(2, 5L * SECOND, GENTLE, SECOND, Optional.empty()));
+        float[] then = new float[2 * SECOND * Sound.CHANNELS];
+        mix.read(then, 2 * SECOND);
+        float[] risen = Band.pull(new Mix(GENTLE.between(3L * SECOND, 8L * SECOND)), 4_096);
+        float[] sudden = Band.pull(new Mix(SUDDEN), 4_096);
+        int settled = SECOND / 10;
+        assertArrayEquals(frames(risen, settled, 2 * SECOND), frames(first, 2 * SECOND + settled, 4 * SECOND), 1e-6f);
+        assertArrayEquals(frames(sudden, SECOND + settled, 2 * SECOND), frames(then, settled, SECOND), 1e-6f);
+    }
+
     @Test
     void theForecastKnowsIt() {
-        float[] powers = Band.powers(Band.song(8, 0.5));
+        MusicPowers powers = Band.powers(Band.song(8, 0.5));
         double sudden = new LoudnessForecast(SUDDEN, powers).programmeLufs(SOFT).orElseThrow();
         double gentle = new LoudnessForecast(GENTLE, powers).programmeLufs(SOFT).orElseThrow();
         assertTrue(gentle < sudden && gentle > sudden - 1, sudden + " " + gentle);

@@ -16,6 +16,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class SlowedMusicTest {
     private static final Pcm SONG = Band.song(8, 0.3);
@@ -47,6 +49,10 @@ class SlowedMusicTest {
         return MixPlan.whole(Band.RATE, Optional.of(along(map)), List.of(), List.of(), Levels.EVEN);
     }
 
+    private static MixPlan plan(TimeMap map, Dipping.Range range) {
+        return plan(map).withLevels(Levels.EVEN.with(new Dipping(10, range)));
+    }
+
     @Test
     void atTheOriginalSpeedItIsTheSong() {
         float[] heard = read(along(TimeMap.even(Speed.ORIGINAL)).reader(), -100, 50_000, 777);
@@ -75,16 +81,17 @@ class SlowedMusicTest {
     }
 
     /** No step between samples is larger than the song's own, and no silence comes in. */
-    @Test
-    void theSpeedChangesWithoutClickOrGap() {
+    @ParameterizedTest
+    @EnumSource
+    void theSpeedChangesWithoutClickOrGap(Dipping.Range range) {
         TimeMap map = TimeMap.even(Speed.ORIGINAL);
-        LiveMix mix = new LiveMix(0, plan(map), 0, Optional.empty(), EnumSet.of(Stem.MUSIC));
+        LiveMix mix = new LiveMix(0, plan(map, range), 0, Optional.empty(), EnumSet.of(Stem.MUSIC));
         int block = 2_205;
         float[] heard = new float[2 * block * 140];
         for (int i = 0; i < 140; i++) {
             long at = mix.nextFrame();
             map = map.then(at + AHEAD, Speed.of(0.8 + 0.3 * Math.cos(i / 20.0)));
-            mix.change(new Change(i + 1, at, plan(map), at, Optional.empty()));
+            mix.change(new Change(i + 1, at, plan(map, range), at, Optional.empty()));
             float[] some = new float[2 * block];
             assertEquals(block, mix.read(some, block));
             System.arraycopy(some, 0, heard, 2 * block * i, 2 * block);
@@ -126,6 +133,25 @@ class SlowedMusicTest {
         assertArrayEquals(second, first, 0.002f);
     }
 
+    /** Nor is another depth, where nothing dips; no stroke is near that a new way would lead to otherwise. */
+    @ParameterizedTest
+    @EnumSource
+    void anotherDepthGoesOnFromThereToo(Dipping.Range range) {
+        TimeMap map = TimeMap.even(Speed.of(0.7));
+        LiveMix mix = new LiveMix(0, plan(map, range), 0, Optional.empty(), EnumSet.of(Stem.MUSIC));
+        LiveMix other = new LiveMix(0, plan(map, range), 0, Optional.empty(), EnumSet.of(Stem.MUSIC));
+        float[] first = new float[2 * 30_700];
+        float[] second = first.clone();
+        mix.read(first, 30_700);
+        other.read(second, 30_700);
+        long at = mix.nextFrame();
+        MixPlan deeper = plan(map).withLevels(Levels.EVEN.with(new Dipping(14, range)));
+        mix.change(new Change(1, at, deeper, at, Optional.empty()));
+        mix.read(first, 30_000);
+        other.read(second, 30_000);
+        assertArrayEquals(second, first, 0);
+    }
+
     @Test
     void readingAllocatesNothing() {
         MusicReader reader = along(TimeMap.even(Speed.of(0.6))).reader();
@@ -144,8 +170,9 @@ class SlowedMusicTest {
         MixPlan plan = plan(TimeMap.even(Speed.of(0.6)));
         double forecast =
                 new LoudnessForecast(plan, Band.powers(SONG)).musicLufs().orElseThrow();
-        double measured =
-                IntegratedLoudness.lufs(Band.powers(plan.music().orElseThrow())).orElseThrow();
+        double measured = IntegratedLoudness.lufs(
+                        Band.powers(plan.music().orElseThrow()).whole())
+                .orElseThrow();
         assertEquals(measured, forecast, 1);
     }
 }

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class RecordingSessionTest {
     private static final MonoSound TAKE = Sounds.sound(Sounds.silence(0.5), Sounds.vowel(0.3), Sounds.silence(1));
 
-    private final RecordingSession session =
-            new RecordingSession(List.of("rock", "touch", "step", "hold"), List.of("rock", "step"));
+    private final RecordingSession session = new RecordingSession(
+            List.of("rock", "touch", "step", "hold"), List.of("rock", "step"), RecordingSession.Asked.MISSING);
 
     @Test
     void onlyMissingWordsAreAskedFor() {
