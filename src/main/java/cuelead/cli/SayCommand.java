@@ -97,6 +97,9 @@ final class SayCommand implements Callable<Integer> {
     }
 
     private void tellDoubts(String call, Clip clip) {
+        SpeakableText.of(call)
+                .filter(read -> !read.equalsIgnoreCase(call))
+                .ifPresent(read -> surroundings.err().println("\"" + call + "\" is read as \"" + read + "\"."));
         String unsaid = SpeakableText.unsaid(call);
         if (!unsaid.isEmpty()) {
             surroundings.err().println("The voice leaves out \"" + unsaid + "\"; write it in English letters.");

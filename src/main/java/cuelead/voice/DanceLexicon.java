@@ -8,7 +8,8 @@ import java.util.Map;
 /**
  * The synthesizer's dictionary, repaired for the dance floor. The kevin voice has no recording of the vowel of
  * "touch" and says "totch": every such vowel becomes the short {@code ax}, which it says well. A few words of the trade
- * are spelled out because the dictionary lacks them or takes them for another word ("close" the door, not close to).
+ * are spelled out because the dictionary lacks them, takes them for another word ("close" the door, not close to), or
+ * stresses them on another syllable ("sideways").
  */
 final class DanceLexicon implements Lexicon {
     private static final Map<String, String> OURS = Map.ofEntries(
@@ -18,7 +19,8 @@ final class DanceLexicon implements Lexicon {
             Map.entry("restart", "r iy1 s t aa r t"),
             Map.entry("restarts", "r iy1 s t aa r t s"),
             Map.entry("clockwise", "k l aa1 k w ay z"),
-            Map.entry("o'clock", "ax k l aa1 k"));
+            Map.entry("o'clock", "ax k l aa1 k"),
+            Map.entry("sideways", "s ay1 d w ey z"));
 
     private final Lexicon dictionary;
     private final Map<String, List<String>> users;

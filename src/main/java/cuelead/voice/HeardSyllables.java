@@ -20,6 +20,8 @@ final class HeardSyllables {
     private static final double DEEP_DIP = 0.8;
     /** Too short for a vowel, part way up: the burst of a "k" or a "t". */
     private static final double SHORTEST_VOWEL_SECONDS = 0.040;
+    /** Where there are more hills than syllables, a last one lower than this part of the highest (12 dB) is none. */
+    private static final double WEAK_HILL = 0.25;
     /** Where hills join, a lower one at the edge still belongs to the vowel when it has this part of the height. */
     private static final double SHOULDER = 0.6;
     /** A syllable with this part of the next one's height is not the weak one before a stress. */
@@ -136,7 +138,7 @@ final class HeardSyllables {
             shallow = join(shallowest(DEEP_DIP));
         }
         while (hills.size() > most) {
-            if (!drop(shortest())) {
+            if (!drop(weakLast()) && !drop(shortest())) {
                 join(shallowest(0));
             }
         }
@@ -160,6 +162,16 @@ final class HeardSyllables {
         boolean falls = height[next.lastTop] < SHOULDER * higher;
         hills.set(which, new Hill(rises ? next.firstTop : one.firstTop, falls ? one.lastTop : next.lastTop));
         return true;
+    }
+
+    /** The last, where it is weak: the nasal of "unwind" lets go there, whose first vowel may be shorter than a burst. */
+    private int weakLast() {
+        int last = hills.size() - 1;
+        double highest = 0;
+        for (Hill hill : hills) {
+            highest = Math.max(highest, height[hill.firstTop]);
+        }
+        return height[hills.get(last).firstTop] < WEAK_HILL * highest ? last : -1;
     }
 
     private int shortest() {

@@ -12,7 +12,7 @@ import java.util.Optional;
  */
 public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
 
     private final SampleRate rate;
     private final Pronunciations pronunciations;

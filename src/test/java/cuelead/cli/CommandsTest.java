@@ -247,6 +247,10 @@ class CommandsTest {
         assertTrue(SongFile.readAll(file).monoSamples().length > 44_100 / 2);
         Path nothing = temp.resolve("nothing.wav");
         assertEquals(1, bench.run("say", "!!!", "-o", nothing.toString()).exitCode());
+        String read =
+                bench.run("say", "1/4 turn R, rock", "-o", file.toString()).err();
+        assertTrue(read.contains("\"1/4 turn R\" is read as \"quarter turn right\"."), read);
+        assertFalse(read.contains("\"rock\""), read);
         assertFalse(Files.exists(nothing));
     }
 
