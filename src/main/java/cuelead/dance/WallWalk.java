@@ -10,11 +10,13 @@ import java.util.Optional;
 public final class WallWalk {
     private final Dance dance;
     private final KnownTurns turns;
+    private final Turn ofWall;
     private final Map<Integer, Facing> starts = new HashMap<>();
 
     public WallWalk(Dance dance) {
         this.dance = dance;
         turns = new KnownTurns(dance);
+        ofWall = net(part());
         starts.put(1, Facing.FRONT);
     }
 
@@ -57,7 +59,7 @@ public final class WallWalk {
         if (restart.isPresent()) {
             return at(restart.get());
         }
-        Facing end = startOf(wall).after(net(part()));
+        Facing end = startOf(wall).after(ofWall);
         if (withTags) {
             for (Tag tag : dance.tags()) {
                 end = tag.afterWalls().contains(wall) ? end.after(net(tag.part())) : end;

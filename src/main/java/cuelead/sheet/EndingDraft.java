@@ -60,12 +60,8 @@ final class EndingDraft {
 
     /** How the sheet says to finish; empty where it says nothing of it. */
     Optional<Ending> ending() {
-        return told.map(line -> new Ending(line.text().strip(), firstWall(line), place, tags.ending(), line.number()));
-    }
-
-    private static OptionalInt firstWall(SheetLine line) {
-        List<Integer> walls = WallNote.read(line.tokens()).walls();
-        return walls.isEmpty() || walls.get(0) < 1 ? OptionalInt.empty() : OptionalInt.of(walls.get(0));
+        return told.map(line -> new Ending(
+                line.text().strip(), WallNote.read(line.tokens()).firstWall(), place, tags.ending(), line.number()));
     }
 
     /** Where the sheet says that the dance ends, as far as it says it. */

@@ -68,9 +68,7 @@ final class EndingReader {
                     ? Optional.of(new EndingClaim(stated, from, OptionalInt.empty(), counts, turn, line.number()))
                     : Optional.empty();
         }
-        OptionalInt wall = note.walls().isEmpty()
-                ? OptionalInt.empty()
-                : OptionalInt.of(note.walls().get(0));
+        OptionalInt wall = note.firstWall();
         boolean told = place.isPresent() ? wall.isPresent() : turn.isNone() && !stopsWithin(at);
         return told
                 ? Optional.of(new EndingClaim(stated, Optional.empty(), wall, place, turn, line.number()))

@@ -28,6 +28,7 @@ final class HeaderWords {
                             "(?<=\\d)\\s*(?:times|tempos?|temps|tiempos|tempi|beats?)\\b(?!\\s*(?:a|per|each|to|in (?:the|a))\\b)",
                             FLAGS),
                     " counts"),
+            Map.entry(Pattern.compile("#\\s?(\\d{1,3}) intro\\b", FLAGS), "Intro $1"),
             Map.entry(Pattern.compile("(?<=[/|,;] )(\\d{1,3}) in(?=\\s*(?:[,;/|.]|$))", FLAGS), "Intro $1"),
             Map.entry(Pattern.compile("\\b(?:lead[- ]in|count[- ]in)\\s*(?=[:=]?\\s*\\d)", FLAGS), "Intro"),
             Map.entry(Pattern.compile("\\b(?:in|enter) (?:on|after)\\s+(?=\\d{1,3}\\b)", FLAGS), "Intro "),

@@ -64,7 +64,7 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
     }
 
     boolean fits() {
-        return cost() < LineFit.IMPOSSIBLE;
+        return tried().fits(text);
     }
 
     /** As it is read when this layout is chosen. */
@@ -78,7 +78,8 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
         return kind.map(line::as).orElse(line);
     }
 
-    private TriedLines tried() {
+    /** What the lines of its reading came to. */
+    TriedLines tried() {
         return pieces.get(0).line().tried();
     }
 

@@ -33,16 +33,18 @@ final class LayoutFit {
     /** The same, told exactly up to a limit; beyond it, only that it is beyond. */
     static int cost(SheetLayout.Laid laid, int limit) {
         LayoutFit fit = new LayoutFit();
-        HeaderReader header = new HeaderReader(Problems.unheard());
-        for (int i = 0; i < laid.lines().size() && fit.cost <= limit; i++) {
-            LaidLine line = laid.lines().get(i);
-            if (i < laid.header()) {
-                header.read(line.asRead());
-            } else {
-                fit.add(line);
-            }
+        for (int i = laid.header(); i < laid.lines().size() && fit.cost <= limit; i++) {
+            fit.add(laid.lines().get(i));
         }
-        return fit.cost > limit ? fit.cost : fit.total(header.counts());
+        return fit.cost > limit ? fit.cost : fit.total(stated(laid.lines().subList(0, laid.header())));
+    }
+
+    private static OptionalInt stated(List<LaidLine> header) {
+        return header.isEmpty()
+                ? OptionalInt.empty()
+                : header.get(0)
+                        .tried()
+                        .statedCounts(header.stream().map(LaidLine::asRead).toList());
     }
 
     /** Whether far more lines fill their counts than do not: then they are counts, and what does not fit is a mistake. */

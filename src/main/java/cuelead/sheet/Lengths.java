@@ -70,7 +70,7 @@ final class Lengths implements Manner {
                 String steps = from > place.from() ? "" : line.text().substring(from, place.from());
                 String counted = "1-" + Math.max(2, place.counts()) + " "
                         + OPENING.matcher(steps).replaceFirst("");
-                fitting += LineFit.fits(counted) ? 1 : 0;
+                fitting += line.tried().fits(counted) ? 1 : 0;
                 from = place.to();
             }
             return fitting * 2 > places.size();

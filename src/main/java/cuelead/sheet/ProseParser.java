@@ -27,6 +27,7 @@ final class ProseParser {
     private final LeftWords leftWords;
     private final TermCursor terms;
     private final List<Phrase> phrases = new ArrayList<>();
+    private final PhrasesBefore before = new PhrasesBefore(phrases);
     private boolean doubtful;
     /** Feet that are told before what they do: "starting with left", "LF, RF, LF shuffle forward". */
     private final List<Foot> leads = new ArrayList<>();
@@ -164,13 +165,13 @@ final class ProseParser {
             return;
         }
         if (draft.shape().isOnlyTravel() && !phrases.isEmpty()) {
-            travel(draft);
+            before.travel(draft);
             return;
         }
         if (WalkAround.ends(draft, phrases)) {
             return;
         }
-        if (draft.shape().isOnlyLead() || (draft.shape().isOnlyFeet() && !repeatPrevious(draft) && phrases.isEmpty())) {
+        if (draft.shape().isOnlyLead() || (draft.shape().isOnlyFeet() && !before.repeat(draft) && phrases.isEmpty())) {
             leads.addAll(draft.feet());
             return;
         }
@@ -182,10 +183,10 @@ final class ProseParser {
         if ((draft.shape().isOnlyPlaces()
                         || draft.shape().isOnlyParts()
                         || draft.shape().isBarePart())
-                && swingOn(draft)) {
+                && before.swingOn(draft)) {
             return;
         }
-        if (recovers(draft) || turnsOnto(draft)) {
+        if (before.recovers(draft) || before.turnsOnto(draft, joint)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
@@ -205,7 +206,7 @@ final class ProseParser {
         boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
         phrases.add(oneEach ? phrase.repeated(1 - listed) : phrase);
         if (figure.isEmpty() && draft.feet().size() > 1) {
-            addAgain(
+            before.addAgain(
                     draft,
                     action.orElseThrow(),
                     draft.feet().subList(1, draft.feet().size()));
@@ -217,112 +218,10 @@ final class ProseParser {
         return doubtful;
     }
 
-    private void addAgain(PhraseDraft draft, Phrase.ActionCall action, List<Foot> feet) {
-        int last = phrases.size() - 1;
-        if (action.isWalkAround()) {
-            boolean first = action.foot().isEmpty();
-            Phrase led = first ? phrases.get(last).ledBy(feet.get(0)) : phrases.get(last);
-            phrases.set(last, led.repeated(first ? feet.size() - 1 : feet.size()));
-            return;
-        }
-        for (Foot foot : feet) {
-            phrases.add(draft.phrase(Optional.of(again(action, foot))));
-        }
-    }
-
-    /** "Shuffle back right, left, right": feet that stand alone belong to the figure, or repeat the action. */
-    private boolean repeatPrevious(PhraseDraft draft) {
-        if (phrases.isEmpty()) {
-            return false;
-        }
-        int last = phrases.size() - 1;
-        Phrase previous = phrases.get(last);
-        if (previous.figure().isPresent()) {
-            List<Foot> feet = new ArrayList<>(previous.figure().get().feet());
-            feet.addAll(draft.feet());
-            Phrase.FigureCall figure = new Phrase.FigureCall(
-                    previous.figure().get().row(),
-                    feet,
-                    previous.figure().get().ways(),
-                    previous.figure().get().turn());
-            phrases.set(last, previous.with(figure).withRemarks(draft.remarks()));
-            return true;
-        }
-        previous.action().ifPresent(action -> addAgain(draft, action, draft.feet()));
-        return previous.action().isPresent();
-    }
-
-    /** "Swivel heels right, centre", "bump hips right, left": the same again to another side. */
-    private boolean swingOn(PhraseDraft draft) {
-        if (phrases.isEmpty()) {
-            return false;
-        }
-        Optional<Phrase.ActionCall> before = phrases.get(phrases.size() - 1)
-                .action()
-                .filter(action -> ActionRules.swings(action.action())
-                        && (!draft.shape().isBarePart() || ActionRules.swivels(action.action())));
-        before.ifPresent(action -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
-                action.foot(),
-                ActionRules.swungOn(action.action(), draft.part()),
-                draft.shape().isBarePart() ? action.direction() : draft.swing(),
-                Optional.empty(),
-                action.transfer())))));
-        return before.isPresent();
-    }
-
-    /** "Shuffle RLR with 1/2 turn, moving back": the figure goes there; a step's own way was told with it. */
-    private void travel(PhraseDraft draft) {
-        int last = phrases.size() - 1;
-        Phrase before = phrases.get(last);
-        before.figure()
-                .map(call -> new Phrase.FigureCall(
-                        FigureWays.danced(call.row(), draft.places()), call.feet(), call.ways(), call.turn()))
-                .ifPresent(call -> phrases.set(last, before.with(call)));
-        phrases.set(last, phrases.get(last).withRemarks(draft.remarks()));
-    }
-
-    /** "Rock forward on left, back on right": the weight goes back, and no foot is moved. */
-    private boolean recovers(PhraseDraft draft) {
-        Optional<Phrase.ActionCall> rock = phrases.isEmpty()
-                ? Optional.empty()
-                : phrases.get(phrases.size() - 1).action().filter(call -> call.action() == Action.ROCK);
-        Optional<Foot> to = draft.shape()
-                .weightGoesTo()
-                .filter(foot -> rock.isPresent() && !rock.get().foot().equals(Optional.of(foot)));
-        to.ifPresent(foot -> phrases.add(draft.phrase(Optional.of(new Phrase.ActionCall(
-                Optional.of(foot), Action.RECOVER, Direction.PLACE, Optional.empty(), Transfer.FULL)))));
-        return to.isPresent();
-    }
-
-    /** "Turn 1/4 left and put your weight on the left": the turn takes it there. */
-    private boolean turnsOnto(PhraseDraft draft) {
-        int last = phrases.size() - 1;
-        boolean turned = last >= 0 && joint != Joint.PARTED && MoveMaker.isTurn(phrases.get(last));
-        Optional<Foot> to = draft.shape().weightGoesTo().filter(foot -> turned);
-        to.ifPresent(foot -> phrases.set(
-                last,
-                phrases.get(last)
-                        .withRemarks(new Phrase.Remarks(Optional.empty(), Optional.of(foot), false, false))
-                        .withRemarks(draft.remarks())));
-        return to.isPresent();
-    }
-
-    private static Phrase.ActionCall again(Phrase.ActionCall action, Foot foot) {
-        return new Phrase.ActionCall(
-                ActionRules.needsNoFoot(action.action()) ? Optional.empty() : Optional.of(foot),
-                action.action(),
-                DraftMeaning.lateral(action.action(), foot).orElse(action.direction()),
-                Optional.empty(),
-                action.transfer());
-    }
-
     /** A clause without an action: remarks belong to the one before; anything else is a problem. */
     private void unread(PhraseDraft draft) {
         if (draft.unknown().isEmpty() && draft.shape().isOnlyRemarks()) {
-            if (!phrases.isEmpty()) {
-                int last = phrases.size() - 1;
-                phrases.set(last, phrases.get(last).withRemarks(draft.remarks()));
-            }
+            before.remark(draft);
             return;
         }
         phrases.add(draft.phrase(Optional.empty()));

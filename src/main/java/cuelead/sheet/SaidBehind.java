@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class SaidBehind {
     private static final Pattern BOUNDARY = Pattern.compile(
             "[.!?;]+[\"')]*\\s+(?=[\\p{L}(])|\\s[-\u2013\u2014]+\\s+"
-                    + "|[,;]?\\s+(?=(?:so (?:that|you|now|we)|and (?:that|you|now|it)|that(?:'s| is| puts| brings| makes)|then (?:start|begin|we|you|go)|and (?:start|begin)|you'?(?:ll|re)?"
+                    + "|[,;]?\\s+(?=[satynw])(?=(?:so (?:that|you|now|we)|and (?:that|you|now|it)|that(?:'s| is| puts| brings| makes)|then (?:start|begin|we|you|go)|and (?:start|begin)|you'?(?:ll|re)?"
                     + "|now|we'?(?:ll|re)?)\\b)",
             Pattern.CASE_INSENSITIVE);
 

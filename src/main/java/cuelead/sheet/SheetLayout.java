@@ -192,7 +192,8 @@ final class SheetLayout {
     /** A line without counts: it goes on from the line above, or leads to the one below, or is a heading, or a note. */
     private int words(int i) {
         Row row = rows.get(i);
-        if (SequenceReader.isNote(row.line())) {
+        boolean repeatsTag = inTag && TagTimes.below(row.line()) > 1;
+        if (repeatsTag || SequenceReader.isNote(row.line())) {
             laid.add(LaidLine.whole(row.line()).as(LineKind.NOTE));
             return i;
         }

@@ -98,9 +98,8 @@ final class TextTable {
     /** Rows that fill their counts. */
     private static long fitting(List<SheetLine> laid) {
         return laid.stream()
-                .map(SheetLine::text)
-                .filter(text -> CountGroup.read(text).isPresent())
-                .filter(text -> LineFit.fits(text) || RepeatCall.isCounted(text))
+                .filter(line -> CountGroup.read(line.text()).isPresent())
+                .filter(line -> line.tried().fits(line.text()) || RepeatCall.isCounted(line.text()))
                 .count();
     }
 
@@ -155,8 +154,8 @@ final class TextTable {
     private static boolean completes(SheetLine row, SheetLine line) {
         return !line.isBlank()
                 && LineKind.of(line) == LineKind.OTHER
-                && !LineFit.fits(row.text())
-                && LineFit.fits(row.and(line).text());
+                && !row.tried().fits(row.text())
+                && row.tried().fits(row.and(line).text());
     }
 
     /** {@code before} with the cells of these columns behind it. */

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.function.Function;
 
 /**
@@ -15,6 +16,7 @@ final class TriedLines {
     private final Map<String, Boolean> naming = new HashMap<>();
     private final Map<String, Boolean> danced = new HashMap<>();
     private final Map<Behind, List<CountPlaces.Counted>> counted = new HashMap<>();
+    private final Map<List<SheetLine>, OptionalInt> statedCounts = new HashMap<>();
     private final Map<String, Integer> costs = new HashMap<>();
     private final Map<String, Integer> wholeCosts = new HashMap<>();
 
@@ -29,6 +31,15 @@ final class TriedLines {
 
     /** A line whose counts depend on the count before it. */
     private record Behind(String text, int lastCount) {}
+
+    /** The length in counts that the lines above a dance state. */
+    OptionalInt statedCounts(List<SheetLine> lines) {
+        return once(statedCounts, lines, header -> {
+            HeaderReader reader = new HeaderReader(Problems.unheard());
+            header.forEach(reader::read);
+            return reader.counts();
+        });
+    }
 
     /** As {@link WallNote#namesWall}. */
     boolean namesWall(SheetLine line) {
@@ -52,7 +63,12 @@ final class TriedLines {
 
     /** Whether what stands behind the steps of a line is said and not danced: they fill its counts without it alone. */
     boolean isOnlySaidBehind(String steps, String withTail) {
-        return cost(steps) < LineFit.IMPOSSIBLE && cost(withTail) >= LineFit.IMPOSSIBLE;
+        return fits(steps) && !fits(withTail);
+    }
+
+    /** As {@link LineFit#fits}. */
+    boolean fits(String text) {
+        return cost(text) < LineFit.IMPOSSIBLE;
     }
 
     /** As {@link LineFit#wholeCost}. */

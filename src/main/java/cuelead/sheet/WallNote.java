@@ -47,6 +47,15 @@ record WallNote(
         return WallNoteReader.mayNameWall(tokens) && new WallNoteReader(tokens).namesWall();
     }
 
+    /** The first wall that it names; empty where it names none, or one that no song has. */
+    OptionalInt firstWall() {
+        return walls.stream()
+                .limit(1)
+                .filter(WallNumbers::isReal)
+                .mapToInt(wall -> wall)
+                .findFirst();
+    }
+
     /** What it says of one of its walls alone. */
     WallNote of(int wall) {
         int index = walls.indexOf(wall);

@@ -10,11 +10,15 @@ final class WallNumbers {
 
     private WallNumbers() {}
 
+    static boolean isReal(int wall) {
+        return wall >= 1 && wall <= MOST;
+    }
+
     /** The numbers that can be, each once; the others are reported. */
     static List<Integer> checked(List<Integer> walls, SheetLine line, Problems problems) {
         List<Integer> real = new ArrayList<>();
         for (int wall : walls) {
-            if (wall < 1 || wall > MOST) {
+            if (!isReal(wall)) {
                 problems.error(
                         "no_such_wall",
                         line.number(),

@@ -23,6 +23,8 @@ class TagTimesTest {
                 "TAG: Dance this 4-count tag 2x at the end of wall 2\n" + STEPS,
                 "TAG: after wall 2\n" + STEPS + "Repeat the 4 counts\n",
                 "TAG: after wall 2\n" + STEPS + "Do these 4 counts two times\n",
+                "TAG: after wall 2\n" + STEPS + "(Dance the tag twice)\n",
+                "TAG: after wall 2\n" + STEPS + "Dance it twice\n",
                 "TAG: after wall 2, 8 counts\n" + STEPS + "5-8 Repeat 1-4\n"
             })
     void isDancedTwice(String tag) {
