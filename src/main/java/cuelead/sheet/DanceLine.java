@@ -20,8 +20,7 @@ final class DanceLine {
     /** Whether a line of steps stands here, with counts or without, and nothing of another kind. */
     static boolean isOfSteps(SheetLine line) {
         LineKind kind = LineKind.of(line);
-        return (kind == LineKind.OTHER || kind == LineKind.COUNTS)
-                && line.tried().isDanced(line.text());
+        return (kind == LineKind.OTHER || kind == LineKind.COUNTS) && line.isDanced();
     }
 
     /** Words, perhaps a turn, that belong to the action before them. */

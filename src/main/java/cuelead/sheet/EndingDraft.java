@@ -71,7 +71,7 @@ final class EndingDraft {
 
     /** Tells that nobody will dance it, where it has steps that are not understood. */
     void finish(Problems problems) {
-        told.filter(line -> tags.ending().isEmpty() && DanceLine.isDanced(line.text()))
+        told.filter(line -> tags.ending().isEmpty() && line.isDanced())
                 .ifPresent(line -> problems.note(
                         "ending_told",
                         line.number(),

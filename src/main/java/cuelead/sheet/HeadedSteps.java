@@ -63,7 +63,7 @@ final class HeadedSteps {
                 .filter(line -> SectionHead.read(line.text())
                         .filter(head -> !head.isBareRange())
                         .isEmpty())
-                .map(line -> CountPlaces.of(line.text(), 0))
+                .map(line -> line.counted(0))
                 .filter(below -> !below.isEmpty()
                         && below.get(0).group().counts().get(0).number()
                                 <= group.counts().get(0).number())
@@ -74,7 +74,7 @@ final class HeadedSteps {
     private static boolean isAbove(List<SheetLine> lines, int i) {
         return below(lines, i)
                 .filter(line -> LineKind.of(line) == LineKind.COUNTS
-                        || (LineKind.of(line) == LineKind.OTHER && DanceLine.isDanced(line.text())))
+                        || (LineKind.of(line) == LineKind.OTHER && line.isDanced()))
                 .isPresent();
     }
 

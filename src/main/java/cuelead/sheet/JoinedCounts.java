@@ -80,7 +80,7 @@ final class JoinedCounts {
     }
 
     private static int cost(SheetLine line) {
-        List<CountPlaces.Counted> counted = CountPlaces.of(line.text(), 0);
+        List<CountPlaces.Counted> counted = line.counted(0);
         return counted.size() != 1
                 ? LineFit.IMPOSSIBLE
                 : LineFit.cost(

@@ -48,7 +48,7 @@ final class Lengths implements Manner {
             if (said.isBlank() || title || OwnLines.isOwn(said)) {
                 return said;
             }
-            SheetLine line = said.tried().isDanced(said.text()) ? SpokenLengths.written(said) : said;
+            SheetLine line = said.isDanced() ? SpokenLengths.written(said) : said;
             LineKind kind = LineKind.of(line);
             if (kind == LineKind.SECTION || kind == LineKind.TAG) {
                 last = SectionHead.read(line.text())
@@ -91,7 +91,7 @@ final class Lengths implements Manner {
         /** As long as its figures usually are. */
         private SheetLine usualLength(SheetLine line) {
             int from = line.firstColumn() - 1;
-            boolean counted = line.tried().counted(line.text(), last).stream()
+            boolean counted = line.counted(last).stream()
                             .anyMatch(each -> each.group().counts().size() > 1)
                     || CountGroup.read(line.text()).isPresent()
                     || RepeatCall.read(line.text(), from).isPresent();

@@ -154,7 +154,7 @@ enum LineKind {
         boolean ends = !first.isEmpty() && EndingWords.isTold(line, first.get(0), "");
         return !ends
                 && LENGTH.matcher(line.text()).find()
-                && DanceLine.isDanced(line.text())
+                && line.isDanced()
                 && !has(line, BREAKS_OFF)
                 && OneLineTag.read(line).isPresent();
     }

@@ -1,8 +1,9 @@
 package cuelead.sheet;
 
+import cuelead.report.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -11,6 +12,7 @@ import java.util.regex.Pattern;
  * out: facts of the header, easy options, restarts, tags and endings.
  */
 final class NoteLines {
+    /** What is left out before a note. */
     private static final Pattern HEAD = Pattern.compile("^\\W*notes?\\b\\s*[:.\u2013-]?\\s*", Pattern.CASE_INSENSITIVE);
 
     private static final Set<String> COLUMNS = Set.of(
@@ -36,6 +38,7 @@ final class NoteLines {
     private final String title;
 
     private final int bodyLine;
+    /** Lines that nobody dances, as the reader found. */
     private final Set<Integer> said;
 
     private final List<String> credits = new ArrayList<>();
@@ -51,15 +54,26 @@ final class NoteLines {
     }
 
     /**
+     * Places in a sheet, as 1-based numbers of lines.
+     *
+     * @param body  the line with which the dance begins
+     * @param below lines below it that belong to nothing in it
+     */
+    record Places(int body, List<Integer> below) {}
+
+    /**
      * Those of a sheet.
      *
      * @param lines    the whole sheet
      * @param title    the dance's name, as it was read
-     * @param bodyLine 1-based number of the line with which the dance begins
-     * @param said     1-based numbers of the lines that nobody dances, as the reader found
+     * @param problems what was told of the lines, also of those that nobody dances
      */
-    static SheetNotes of(List<SheetLine> lines, String title, int bodyLine, Set<Integer> said) {
-        NoteLines notes = new NoteLines(title, bodyLine, said);
+    static SheetNotes of(List<SheetLine> lines, String title, List<Problem> problems, Places places) {
+        Set<Integer> said = new HashSet<>(places.below());
+        problems.stream()
+                .filter(problem -> problem.kind().equals(Asides.NOT_READ))
+                .forEach(problem -> said.add(problem.line()));
+        NoteLines notes = new NoteLines(title, places.body(), said);
         lines.stream().filter(line -> !line.isBlank()).forEach(notes::take);
         return new SheetNotes(notes.credits, notes.notes);
     }
@@ -119,22 +133,14 @@ final class NoteLines {
         if (!told && !(said.contains(line.number()) && isSaid(line))) {
             return;
         }
-        String words = words(line).orElse("");
+        String words = HEAD.matcher(line.text()).replaceFirst("").strip();
+        if (words.isEmpty()) {
+            return;
+        }
         char first = line.text().charAt(line.firstColumn() - 1);
         boolean goesOn = lastNote == line.number() - 1 && Character.isLowerCase(first) && !notes.isEmpty();
-        if (goesOn) {
-            words = notes.remove(notes.size() - 1) + " " + words;
-        }
-        lastNote = words.isEmpty() ? lastNote : line.number();
-        if (!words.isEmpty()) {
-            notes.add(words);
-        }
-    }
-
-    /** Without "Note:"; empty where that is all. */
-    private static Optional<String> words(SheetLine line) {
-        String words = HEAD.matcher(line.text()).replaceFirst("").strip();
-        return words.isEmpty() ? Optional.empty() : Optional.of(words);
+        notes.add(goesOn ? notes.remove(notes.size() - 1) + " " + words : words);
+        lastNote = line.number();
     }
 
     /** A line that is read as this note again. */

@@ -34,7 +34,7 @@ final class NumberedHeadings implements Manner {
 
     /** Several counts, the first of which begins a section. */
     private static boolean opens(SheetLine line) {
-        List<CountPlaces.Counted> counted = CountPlaces.of(line.text(), 0);
+        List<CountPlaces.Counted> counted = line.counted(0);
         if (counted.isEmpty()) {
             return false;
         }

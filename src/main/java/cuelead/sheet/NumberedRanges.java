@@ -66,7 +66,7 @@ final class NumberedRanges {
                 .skip(i + 1L)
                 .filter(line -> !line.isBlank())
                 .limit(FEWEST)
-                .flatMap(line -> CountPlaces.of(line.text(), 0).stream())
+                .flatMap(line -> line.counted(0).stream())
                 .map(counted -> counted.group().counts().get(0).number())
                 .anyMatch(count -> count <= end - first + 1 || (count >= first && count <= end));
     }

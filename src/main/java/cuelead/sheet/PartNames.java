@@ -142,7 +142,7 @@ final class PartNames {
         boolean numbered = line.text().matches("^\\W*[A-Za-z]{1,8}[ .-]?\\d.*");
         return kind == LineKind.SECTION
                 || kind == LineKind.COUNTS
-                || (kind == LineKind.OTHER && (numbered || DanceLine.isDanced(line.text())));
+                || (kind == LineKind.OTHER && (numbered || line.isDanced()));
     }
 
     private static Optional<String> heading(SheetLine line) {

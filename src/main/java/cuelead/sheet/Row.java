@@ -35,7 +35,7 @@ record Row(SheetLine line, LineKind kind, List<CountPlaces.Counted> counted, boo
                     case COUNTS, OTHER, NOTE, RESTART, SECTION -> true;
                     case TAG, SEQUENCE, ENDING, REPEAT -> false;
                 };
-        List<CountPlaces.Counted> found = mayCount ? line.tried().counted(line.text(), lastCount) : List.of();
+        List<CountPlaces.Counted> found = mayCount ? line.counted(lastCount) : List.of();
         boolean lone = found.size() == 1 && found.get(0).group().isLoneAnd(line.text());
         List<CountPlaces.Counted> counted = lone ? List.of() : found;
         if (kind == LineKind.RESTART && tellsOfWalls(line)) {

@@ -173,6 +173,21 @@ final class SheetLine {
         return tried;
     }
 
+    /** Its counts, as {@link CountPlaces#of}. */
+    List<CountPlaces.Counted> counted(int lastCount) {
+        return tried.counted(text, lastCount);
+    }
+
+    /** As {@link DanceLine#isDanced}. */
+    boolean isDanced() {
+        return tried.isDanced(text);
+    }
+
+    /** As {@link LineFit#fits}. */
+    boolean fits() {
+        return tried.fits(text);
+    }
+
     /** As {@link WallNote#namesWall}. */
     boolean namesWall() {
         return tried.namesWall(this);

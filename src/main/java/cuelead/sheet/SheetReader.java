@@ -8,10 +8,8 @@ import cuelead.dance.Part;
 import cuelead.dance.Weight;
 import cuelead.report.Problem;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Reads a step sheet as the trade writes it: header, sections, counts with prose, tags, restarts, parts. Mistakes
@@ -60,24 +58,6 @@ public final class SheetReader {
      * @param own      figures and local names beside those of the table
      */
     public static ReadSheet read(String fileName, String text, OwnFigures own) {
-        ReadSheet read = readSteps(fileName, text, own);
-        return read.dance()
-                .map(dance -> withOptions(dance, SheetLine.of(text), read))
-                .orElse(read);
-    }
-
-    /** What an option says is no step of the dance, but it is not left out either. */
-    private static ReadSheet withOptions(Dance dance, List<SheetLine> lines, ReadSheet read) {
-        Dance full = EasyOptions.with(dance, lines);
-        List<Problem> told = read.problems().stream()
-                .filter(problem -> full.options().isEmpty()
-                        || !problem.kind().equals(Asides.NOT_READ)
-                        || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
-                .toList();
-        return new ReadSheet(Optional.of(full), told, read.notes());
-    }
-
-    private static ReadSheet readSteps(String fileName, String text, OwnFigures own) {
         if (isNoText(text)) {
             return noSheet(fileName, "This is not a text file, so no step sheet can be read from it.");
         }
@@ -90,10 +70,41 @@ public final class SheetReader {
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
         SheetLayout.Laid laid = SheetLayout.of(lines.stream().map(own::expanded).toList());
-        SheetReader first = new SheetReader(fileName, Optional.empty(), own);
-        ReadSheet read = first.readAll(fileName, lines, laid);
-        Optional<Weight> assumed = first.weightThatIsNotSaid();
-        return assumed.isEmpty() ? read : new SheetReader(fileName, assumed, own).readAll(fileName, lines, laid);
+        SheetReader reader = new SheetReader(fileName, Optional.empty(), own);
+        ReadSheet read = reader.readAll(fileName, lines, laid);
+        Optional<Weight> assumed = reader.weightThatIsNotSaid();
+        if (assumed.isPresent()) {
+            reader = new SheetReader(fileName, assumed, own);
+            read = reader.readAll(fileName, lines, laid);
+        }
+        return read.dance().isPresent()
+                ? withWhatIsSaid(read.dance().get(), lines, read.problems(), reader.saidBelow(laid))
+                : read;
+    }
+
+    /** What an option says is no step of the dance, but it is not left out either; nor are credits and notes. */
+    private static ReadSheet withWhatIsSaid(
+            Dance dance, List<SheetLine> lines, List<Problem> problems, NoteLines.Places places) {
+        Dance full = EasyOptions.with(dance, lines);
+        List<Problem> told = problems.stream()
+                .filter(problem -> full.options().isEmpty()
+                        || !problem.kind().equals(Asides.NOT_READ)
+                        || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
+                .toList();
+        return new ReadSheet(
+                Optional.of(full), told, NoteLines.of(lines, dance.header().title(), problems, places));
+    }
+
+    /** Where the dance begins, and which lines below it belong to nothing in it. */
+    private NoteLines.Places saidBelow(SheetLayout.Laid laid) {
+        List<Integer> below = body.orElseThrow().saidBelow().stream()
+                .map(line -> firstLine(laid.lines().get(line.number() - 1)))
+                .toList();
+        return new NoteLines.Places(firstLine(laid.lines().get(laid.header())), below);
+    }
+
+    private static int firstLine(LaidLine line) {
+        return line.origin(0).line();
     }
 
     /** Where the sheet does not say where the weight is before count 1, its first step tells. */
@@ -124,18 +135,10 @@ public final class SheetReader {
         }
         Dance dance = dance(body.get());
         ClaimedExtras.check(headerNotes, written, dance, problems);
-        List<Problem> told = broken.instead(problems.all(origins), fileName);
-        int bodyLine = laid.lines().get(laid.header()).origin(0).line();
-        Set<Integer> said = new HashSet<>();
-        body.get()
-                .saidBelow()
-                .forEach(line ->
-                        said.add(expanded.get(line.number() - 1).origin(0).line()));
-        told.stream()
-                .filter(problem -> problem.kind().equals(Asides.NOT_READ))
-                .forEach(problem -> said.add(problem.line()));
-        SheetNotes notes = NoteLines.of(lines, dance.header().title(), bodyLine, said);
-        return new ReadSheet(Optional.of(origins.of(dance, header)), told, notes);
+        return new ReadSheet(
+                Optional.of(origins.of(dance, header)),
+                broken.instead(problems.all(origins), fileName),
+                SheetNotes.NONE);
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */

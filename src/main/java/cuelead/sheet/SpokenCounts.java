@@ -115,7 +115,7 @@ final class SpokenCounts implements Manner {
     }
 
     private static int last(SheetLine line) {
-        return line.tried().counted(line.text(), 0).stream()
+        return line.counted(0).stream()
                 .flatMap(each -> each.group().counts().stream())
                 .mapToInt(Count::number)
                 .max()

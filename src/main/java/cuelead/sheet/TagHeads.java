@@ -62,9 +62,9 @@ final class TagHeads {
     private boolean isDanced(int i) {
         Optional<SheetLine> below =
                 lines.stream().skip(i + 1L).filter(line -> !line.isBlank()).findFirst();
-        boolean counted = below.filter(line -> !CountPlaces.of(line.text(), 0).isEmpty()
-                        || LineFit.fits("1-4 " + line.text().strip()))
-                .filter(line -> DanceLine.isDanced(line.text()))
+        boolean counted = below.filter(line -> !line.counted(0).isEmpty()
+                        || line.tried().fits("1-4 " + line.text().strip()))
+                .filter(line -> line.isDanced())
                 .isPresent();
         return counted || OneLineTag.read(lines.get(i)).isPresent();
     }

@@ -99,7 +99,7 @@ final class TextTable {
     private static long fitting(List<SheetLine> laid) {
         return laid.stream()
                 .filter(line -> CountGroup.read(line.text()).isPresent())
-                .filter(line -> line.tried().fits(line.text()) || RepeatCall.isCounted(line.text()))
+                .filter(line -> line.fits() || RepeatCall.isCounted(line.text()))
                 .count();
     }
 
@@ -154,8 +154,8 @@ final class TextTable {
     private static boolean completes(SheetLine row, SheetLine line) {
         return !line.isBlank()
                 && LineKind.of(line) == LineKind.OTHER
-                && !row.tried().fits(row.text())
-                && row.tried().fits(row.and(line).text());
+                && !row.fits()
+                && row.and(line).fits();
     }
 
     /** {@code before} with the cells of these columns behind it. */

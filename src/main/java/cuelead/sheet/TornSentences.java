@@ -144,6 +144,6 @@ final class TornSentences {
         return LineKind.of(above) == LineKind.OTHER
                 && LineKind.of(line) == LineKind.OTHER
                 && !DanceLine.isDanced(above.text())
-                && !DanceLine.isDanced(line.text());
+                && !line.isDanced();
     }
 }
