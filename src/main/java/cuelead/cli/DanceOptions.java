@@ -128,22 +128,21 @@ final class DanceOptions {
     }
 
     Wish wish(CallsGo go, CallLevel level, CallSettings.Fading fading, double fromSeconds, OptionalDouble toSeconds) {
-        return new Wish(
-                sheet,
-                song,
-                tempo,
-                lead.map(beats -> OptionalDouble.of(beats.toDecimal())).orElse(OptionalDouble.empty()),
-                level,
-                fading,
-                click ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT,
-                voice.wish(),
-                figures.file(),
-                rate,
-                fromSeconds,
-                toSeconds,
-                go,
-                speed,
-                easy ? Wish.Way.EASIER : Wish.Way.AS_WRITTEN,
-                dip);
+        return Wish.of(sheet)
+                .song(song)
+                .tempo(tempo)
+                .leadBeats(
+                        lead.map(beats -> OptionalDouble.of(beats.toDecimal())).orElse(OptionalDouble.empty()))
+                .calls(level, fading)
+                .click(click ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT)
+                .voice(voice.wish())
+                .ownFigures(figures.file())
+                .rate(rate)
+                .between(fromSeconds, toSeconds)
+                .callsGo(go)
+                .speed(speed)
+                .way(easy ? Wish.Way.EASIER : Wish.Way.AS_WRITTEN)
+                .dip(dip)
+                .wish();
     }
 }

@@ -5,18 +5,14 @@ import cuelead.dance.Part;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.plan.Call;
-import cuelead.plan.CallLevel;
-import cuelead.plan.CallSettings;
 import cuelead.plan.CallWords;
 import cuelead.report.Refused;
-import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import cuelead.voice.SpeakableText;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /** The single words that dances are called with, which joined make all their calls. */
@@ -73,20 +69,6 @@ public final class NeededWords {
     }
 
     private Wish wish(Path sheet) {
-        return new Wish(
-                sheet,
-                Optional.empty(),
-                Optional.of(SLOW),
-                OptionalDouble.empty(),
-                CallLevel.WORDS,
-                CallSettings.Fading.STEADY,
-                Wish.Click.SILENT,
-                VoiceWish.USUAL,
-                ownFigures,
-                Optional.empty(),
-                0,
-                OptionalDouble.empty(),
-                CallsGo.WITH_THE_MUSIC,
-                Speed.ORIGINAL);
+        return Wish.of(sheet).tempo(Optional.of(SLOW)).ownFigures(ownFigures).wish();
     }
 }

@@ -52,44 +52,126 @@ public record Wish(
         EASIER
     }
 
-    /** The dance as it is written, and the usual dip. */
-    public Wish(
-            Path sheet,
-            Optional<Path> song,
-            Optional<Tempo> tempo,
-            OptionalDouble leadBeats,
-            CallLevel level,
-            CallSettings.Fading fading,
-            Click click,
-            VoiceWish voice,
-            Optional<Path> ownFigures,
-            Optional<SampleRate> rate,
-            double fromSeconds,
-            OptionalDouble toSeconds,
-            CallsGo callsGo,
-            Speed speed) {
-        this(
-                sheet,
-                song,
-                tempo,
-                leadBeats,
-                level,
-                fading,
-                click,
-                voice,
-                ownFigures,
-                rate,
-                fromSeconds,
-                toSeconds,
-                callsGo,
-                speed,
-                Way.AS_WRITTEN,
-                DipWish.USUAL);
-    }
-
     /** Whether a click is heard. */
     public enum Click {
         SILENT,
         EVERY_BEAT
+    }
+
+    /** A wish for all of a dance as its sheet has it, which may be changed. */
+    public static Asked of(Path sheet) {
+        return new Asked(sheet);
+    }
+
+    /** A wish that is put together: every word, no click, the usual voice, as long as nothing else is asked for. */
+    public static final class Asked {
+        private final Path sheet;
+        private Optional<Path> song = Optional.empty();
+        private Optional<Tempo> tempo = Optional.empty();
+        private OptionalDouble leadBeats = OptionalDouble.empty();
+        private CallLevel level = CallLevel.WORDS;
+        private CallSettings.Fading fading = CallSettings.Fading.STEADY;
+        private Click click = Click.SILENT;
+        private VoiceWish voice = VoiceWish.USUAL;
+        private Optional<Path> ownFigures = Optional.empty();
+        private Optional<SampleRate> rate = Optional.empty();
+        private double fromSeconds;
+        private OptionalDouble toSeconds = OptionalDouble.empty();
+        private CallsGo callsGo = CallsGo.WITH_THE_MUSIC;
+        private Speed speed = Speed.ORIGINAL;
+        private Way way = Way.AS_WRITTEN;
+        private DipWish dip = DipWish.USUAL;
+
+        private Asked(Path sheet) {
+            this.sheet = sheet;
+        }
+
+        public Asked song(Optional<Path> file) {
+            song = file;
+            return this;
+        }
+
+        public Asked tempo(Optional<Tempo> without) {
+            tempo = without;
+            return this;
+        }
+
+        public Asked leadBeats(OptionalDouble beats) {
+            leadBeats = beats;
+            return this;
+        }
+
+        public Asked calls(CallLevel much, CallSettings.Fading fewer) {
+            level = much;
+            fading = fewer;
+            return this;
+        }
+
+        public Asked click(Click heard) {
+            click = heard;
+            return this;
+        }
+
+        public Asked voice(VoiceWish speaker) {
+            voice = speaker;
+            return this;
+        }
+
+        public Asked ownFigures(Optional<Path> file) {
+            ownFigures = file;
+            return this;
+        }
+
+        public Asked rate(Optional<SampleRate> ofSound) {
+            rate = ofSound;
+            return this;
+        }
+
+        /** Where sound begins and ends, at the song's own speed. */
+        public Asked between(double beginSeconds, OptionalDouble endSeconds) {
+            fromSeconds = beginSeconds;
+            toSeconds = endSeconds;
+            return this;
+        }
+
+        public Asked callsGo(CallsGo where) {
+            callsGo = where;
+            return this;
+        }
+
+        public Asked speed(Speed fast) {
+            speed = fast;
+            return this;
+        }
+
+        public Asked way(Way danced) {
+            way = danced;
+            return this;
+        }
+
+        public Asked dip(DipWish music) {
+            dip = music;
+            return this;
+        }
+
+        public Wish wish() {
+            return new Wish(
+                    sheet,
+                    song,
+                    tempo,
+                    leadBeats,
+                    level,
+                    fading,
+                    click,
+                    voice,
+                    ownFigures,
+                    rate,
+                    fromSeconds,
+                    toSeconds,
+                    callsGo,
+                    speed,
+                    way,
+                    dip);
+        }
     }
 }

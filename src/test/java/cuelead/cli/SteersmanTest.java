@@ -13,13 +13,10 @@ import cuelead.practice.Heard;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Places;
 import cuelead.practice.Practice;
-import cuelead.practice.VoiceWish;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
-import cuelead.time.Speed;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -41,21 +38,9 @@ class SteersmanTest {
     @BeforeEach
     void play() throws Exception {
         Wish usual = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
-        Wish wish = new Wish(
-                usual.sheet(),
-                Optional.empty(),
-                Optional.of(new cuelead.time.Tempo(120)),
-                OptionalDouble.empty(),
-                CallLevel.WORDS,
-                CallSettings.Fading.STEADY,
-                Wish.Click.SILENT,
-                VoiceWish.USUAL,
-                Optional.empty(),
-                Optional.empty(),
-                0,
-                OptionalDouble.empty(),
-                CallsGo.WITH_THE_MUSIC,
-                Speed.ORIGINAL);
+        Wish wish = Wish.of(usual.sheet())
+                .tempo(Optional.of(new cuelead.time.Tempo(120)))
+                .wish();
         practice = Practice.prepare(wish, new Places(temp, Bench.PROJECT), (work, done) -> {});
         speakers = new FakeSpeakers(practice.rate());
         live = practice.live(speakers);
@@ -288,21 +273,7 @@ class SteersmanTest {
 
     private static Wish apart() {
         Wish wish = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
-        return new Wish(
-                wish.sheet(),
-                wish.song(),
-                wish.tempo(),
-                wish.leadBeats(),
-                wish.level(),
-                wish.fading(),
-                wish.click(),
-                wish.voice(),
-                wish.ownFigures(),
-                wish.rate(),
-                wish.fromSeconds(),
-                wish.toSeconds(),
-                CallsGo.APART,
-                Speed.ORIGINAL);
+        return Wish.of(wish.sheet()).callsGo(CallsGo.APART).wish();
     }
 
     @Test

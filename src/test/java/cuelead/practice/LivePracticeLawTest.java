@@ -8,13 +8,13 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.time.Beats;
-import cuelead.time.Speed;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -119,22 +119,11 @@ class LivePracticeLawTest {
     private static Practice prepare(String countOne, CallSettings calls) throws Exception {
         Path sheet = folder.resolve("dance.txt");
         Files.writeString(sheet, HumSong.TWO_SECTIONS.replace("Intro: 8 counts", countOne));
-        Wish usual = Wishes.withSong(sheet, folder.resolve("hum.wav"));
-        Wish wish = new Wish(
-                usual.sheet(),
-                usual.song(),
-                usual.tempo(),
-                OptionalDouble.of(calls.lead().ticks() / (double) Beats.ONE.ticks()),
-                calls.level(),
-                calls.fading(),
-                usual.click(),
-                VoiceWish.USUAL,
-                usual.ownFigures(),
-                usual.rate(),
-                usual.fromSeconds(),
-                usual.toSeconds(),
-                usual.callsGo(),
-                Speed.ORIGINAL);
+        Wish wish = Wish.of(sheet)
+                .song(Optional.of(folder.resolve("hum.wav")))
+                .leadBeats(OptionalDouble.of(calls.lead().ticks() / (double) Beats.ONE.ticks()))
+                .calls(calls.level(), calls.fading())
+                .wish();
         Practice practice = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         practice.await(practice.toFrame());
         return practice;

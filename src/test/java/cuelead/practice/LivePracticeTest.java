@@ -12,7 +12,6 @@ import cuelead.plan.CallSettings;
 import cuelead.plan.DancedCount;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
-import cuelead.time.Speed;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -367,21 +366,10 @@ class LivePracticeTest {
         live.calls(now -> new CallSettings(Beats.of(4), Beats.of(4), CallLevel.WORDS, CallSettings.Fading.STEADY));
         hear(1);
         Wish wish = Wishes.withSong(folder.resolve("dance.txt"), folder.resolve("hum.wav"));
-        Wish asked = new Wish(
-                wish.sheet(),
-                wish.song(),
-                wish.tempo(),
-                OptionalDouble.of(4),
-                wish.level(),
-                wish.fading(),
-                wish.click(),
-                wish.voice(),
-                wish.ownFigures(),
-                wish.rate(),
-                wish.fromSeconds(),
-                wish.toSeconds(),
-                wish.callsGo(),
-                Speed.ORIGINAL);
+        Wish asked = Wish.of(wish.sheet())
+                .song(wish.song())
+                .leadBeats(OptionalDouble.of(4))
+                .wish();
         try (Practice other =
                 Practice.prepare(asked, new Places(folder.resolve("cache"), folder), (work, done) -> {})) {
             assertEquals(after(other.spokenCalls(), 16), after(live.heard().calls(), 16));

@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -49,21 +48,12 @@ class LiveSpeedTest {
     }
 
     private static Practice practice(double speed) throws Exception {
-        Wish wish = new Wish(
-                folder.resolve("dance.txt"),
-                Optional.of(folder.resolve("hum.wav")),
-                Optional.empty(),
-                OptionalDouble.empty(),
-                CallLevel.NONE,
-                CallSettings.Fading.STEADY,
-                Wish.Click.EVERY_BEAT,
-                VoiceWish.USUAL,
-                Optional.empty(),
-                Optional.empty(),
-                0,
-                OptionalDouble.empty(),
-                CallsGo.WITH_THE_MUSIC,
-                Speed.of(speed));
+        Wish wish = Wish.of(folder.resolve("dance.txt"))
+                .song(Optional.of(folder.resolve("hum.wav")))
+                .calls(CallLevel.NONE, CallSettings.Fading.STEADY)
+                .click(Wish.Click.EVERY_BEAT)
+                .speed(Speed.of(speed))
+                .wish();
         Practice made = Practice.prepare(wish, new Places(folder.resolve("cache"), folder), (work, done) -> {});
         made.await(made.toFrame());
         return made;

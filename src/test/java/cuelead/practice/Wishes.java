@@ -1,9 +1,5 @@
 package cuelead.practice;
 
-import cuelead.plan.CallLevel;
-import cuelead.plan.CallSettings;
-import cuelead.time.SampleRate;
-import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -52,20 +48,11 @@ final class Wishes {
             OptionalDouble leadBeats,
             double fromSeconds,
             OptionalDouble toSeconds) {
-        return new Wish(
-                sheet,
-                song,
-                tempo,
-                leadBeats,
-                CallLevel.WORDS,
-                CallSettings.Fading.STEADY,
-                Wish.Click.SILENT,
-                VoiceWish.USUAL,
-                Optional.empty(),
-                Optional.<SampleRate>empty(),
-                fromSeconds,
-                toSeconds,
-                CallsGo.WITH_THE_MUSIC,
-                Speed.ORIGINAL);
+        return Wish.of(sheet)
+                .song(song)
+                .tempo(tempo)
+                .leadBeats(leadBeats)
+                .between(fromSeconds, toSeconds)
+                .wish();
     }
 }
