@@ -56,7 +56,6 @@ final class LivePlay {
         practice.await(Math.min(practice.toFrame(), loadedFirst));
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
-        live.getReady();
         if (practice.song().isPresent()) {
             notice(RISES);
         }
@@ -83,6 +82,7 @@ final class LivePlay {
                 }
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live));
+                    live.getReady();
                 }
             }
             if (!isQuit) {

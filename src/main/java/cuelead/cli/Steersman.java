@@ -56,6 +56,11 @@ final class Steersman implements Steered {
     }
 
     @Override
+    public void getReady() {
+        practice.getReady();
+    }
+
+    @Override
     public boolean hasEnded() {
         return practice.hasEnded();
     }

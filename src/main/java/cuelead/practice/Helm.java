@@ -12,8 +12,10 @@ import cuelead.time.BeatPosition;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.TimeMap;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.function.UnaryOperator;
 
 /**
@@ -29,6 +31,8 @@ final class Helm {
     private final TakeMaker takes;
     private final SampleRate rate;
     private final Underway way;
+    /** Those at which nothing has been planned yet. */
+    private final Queue<Speed> unmet = new ArrayDeque<>(List.of(Speed.SLOWEST, Speed.ORIGINAL, Speed.FASTEST));
 
     Helm(TakeMaker takes, Underway way) {
         this.takes = takes;
@@ -58,10 +62,13 @@ final class Helm {
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
     }
 
-    /** Plans what nobody hears, so that the code that plans has been met when the first order comes. */
+    /**
+     * Plans what nobody hears, so that the code that plans has been met when the first order comes. A piece of it at each
+     * call, and nothing after the last.
+     */
     void getReady() {
-        for (Speed speed : List.of(Speed.SLOWEST, Speed.ORIGINAL, Speed.FASTEST)) {
-            Retiming.of(takes, way.coming(), TimeMap.even(speed)).of(way.coming());
+        if (!unmet.isEmpty()) {
+            Retiming.of(takes, way.coming(), TimeMap.even(unmet.remove())).of(way.coming());
         }
     }
 

@@ -46,7 +46,10 @@ public final class LivePractice {
         helm = new Helm(takes, way);
     }
 
-    /** So that the first command is obeyed as soon as later ones; takes some tenths of a second. */
+    /**
+     * So that the first command is obeyed as soon as later ones. To be called a few times while it plays; takes up to some
+     * tenths of a second each time, and does nothing when all is done.
+     */
     public void getReady() {
         helm.getReady();
     }

@@ -108,6 +108,7 @@ final class ReadyPractice implements Practice {
 
     @Override
     public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
+        song.ifPresent(Song::loadAll); // the audio thread asks for nothing
         return new LivePractice(takes, manner, take, Outputs.ofPractice(speakers, calls, delays, takes.rate()));
     }
 
