@@ -3,11 +3,15 @@ package cuelead.cli;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import picocli.CommandLine;
 
 /** The program's commands. Each is made when it is needed, for to make one takes some hundredths of a second. */
 final class Subcommands {
+    /** Those that are soon heard; no command stands for the demo. */
+    private static final Set<String> PLAYED = Set.of("play", "walkthrough");
+
     private final Map<String, Function<Surroundings, Object>> makers = new LinkedHashMap<>();
     private final Surroundings surroundings;
 
@@ -26,6 +30,11 @@ final class Subcommands {
         makers.put("devices", DevicesCommand::new);
         makers.put("align", AlignCommand::new);
         makers.put("help", none -> new CommandLine.HelpCommand());
+    }
+
+    /** Whether the arguments ask for what is played live. */
+    static boolean arePlayed(String... arguments) {
+        return arguments.length == 0 || PLAYED.contains(arguments[0]);
     }
 
     /** The one that the arguments begin with; all of them where they begin with none. */
