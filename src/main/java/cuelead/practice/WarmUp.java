@@ -27,29 +27,29 @@ public final class WarmUp {
     private static final int CLIP_FRAMES = 2_000;
 
     /** What most sheets have: a header, sections with figures, steps with turns and feet, a tag and a restart. */
-    private static final String SHEET = String.join(
-            "\n",
-            "WARM-UP",
-            "Count: 16     Wall: 4     Level: Beginner",
-            "Intro: 16 counts. Start with weight on left.",
-            "Restart: on wall 3 after count 8",
-            "",
-            "[1-8] VINE RIGHT, SHUFFLE BACK, ROCK STEP",
-            "1-2   Step right to right side, step left behind right",
-            "3-4   Step right to right side, touch left beside right",
-            "5&6   Shuffle back left, right, left",
-            "7-8   Rock right back, recover onto left",
-            "",
-            "[9-16] JAZZ BOX 1/4 TURN RIGHT, WALKS, KICK",
-            "1-2   Cross right over left, turn 1/4 right stepping left back (3:00)",
-            "3-4   Step right to right side, step left beside right",
-            "5-6   Walk forward right, left",
-            "7-8   Kick right forward, step right beside left and touch left beside right",
-            "",
-            "TAG: 4 counts after wall 2",
-            "1-4   Sway right, left, right, left",
-            "",
-            "REPEAT");
+    private static final String SHEET = """
+            WARM-UP
+            Count: 16     Wall: 4     Level: Beginner
+            Intro: 16 counts. Start with weight on left.
+            Restart: on wall 3 after count 8
+
+            [1-8] VINE RIGHT, SHUFFLE BACK, ROCK STEP
+            1-2   Step right to right side, step left behind right
+            3-4   Step right to right side, touch left beside right
+            5&6   Shuffle back left, right, left
+            7-8   Rock right back, recover onto left
+
+            [9-16] JAZZ BOX 1/4 TURN RIGHT, WALKS, KICK
+            1-2   Cross right over left, turn 1/4 right stepping left back (3:00)
+            3-4   Step right to right side, step left beside right
+            5-6   Walk forward right, left
+            7-8   Kick right forward, step right beside left and touch left beside right
+
+            TAG: 4 counts after wall 2
+            1-4   Sway right, left, right, left
+
+            REPEAT
+            """;
 
     private WarmUp() {}
 
