@@ -6,6 +6,7 @@ import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.practice.Steering.Course;
 import cuelead.sound.Change;
+import cuelead.sound.Levels;
 import cuelead.sound.SlowedMusic;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
@@ -60,6 +61,14 @@ final class Helm {
     void change(UnaryOperator<Manner> change) {
         Course now = way.coming();
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
+    }
+
+    /** Changes how loud each part is; what is called stays as it is. */
+    void changeLevels(UnaryOperator<Levels> change) {
+        Course now = way.coming();
+        Manner manner = now.manner().with(change.apply(now.manner().levels()));
+        Landing landing = Landing.onTheWay(way.grid(), way.heardBeforeNextSeconds(), way.nextSeconds());
+        way.goOver(new Course(now.take().with(manner.levels()), manner, now.aim(), now.loop()), landing);
     }
 
     /**

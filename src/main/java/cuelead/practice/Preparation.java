@@ -10,7 +10,6 @@ import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
-import cuelead.sound.Balance;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -59,7 +58,7 @@ final class Preparation {
         if (song.isEmpty() && !wish.speed().isOriginal()) {
             throw new Refused("A speed is for practice with a song; without music choose a tempo (--tempo 80).");
         }
-        Listening listening = Listening.to(song, places, progress);
+        Listening listening = Listening.to(song, places);
         song.ifPresent(open -> problems.addAll(open.problems()));
         if (song.isPresent() && dance.header().countOne().isEmpty()) {
             problems.add(noCountOne(dance));
@@ -82,9 +81,8 @@ final class Preparation {
         problems.addAll(doubts.unsaid(words.asked()));
         doubts.hard(take.calls()).ifPresent(problems::add);
         CallsGo go = wish.callsGo();
-        Levels balanced = Balance.of(take.mix(), listening.powers(), wish.dip().on(go), go.sides());
-        return new ReadyPractice(
-                problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
+        Balancing balancing = new Balancing(listening, take.mix(), wish.dip().on(go), go.sides());
+        return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing);
     }
 
     /** Only what lies between the wish's times. */
