@@ -53,7 +53,7 @@ final class PartLengths {
         return ARTICLE.matcher(length.group().strip()).matches();
     }
 
-    private static final Pattern ARTICLE = Pattern.compile("A\\s+\\d+\\s*(?:count|beat|ct)", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ARTICLE = Pattern.compile("a\\s+\\d+\\s*" + UNIT + "|A\\s+\\d+\\s*(?:count|beat|ct)");
 
     /** The line with spaces in the place of the lengths of parts: "Phrased, Part A 32 counts" tells no length of the dance. */
     static SheetLine without(SheetLine line) {
