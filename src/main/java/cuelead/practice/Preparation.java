@@ -77,7 +77,7 @@ final class Preparation {
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
         voice.noteSpoken(wish.sheet());
-        WordDoubts doubts = new WordDoubts(wish.sheet().toString());
+        WordDoubts doubts = new WordDoubts(wish.sheet().toString(), voice.pronunciations());
         problems.addAll(doubts.unsaid(words.asked()));
         doubts.hard(take.calls()).ifPresent(problems::add);
         CallsGo go = wish.callsGo();

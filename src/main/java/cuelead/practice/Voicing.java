@@ -30,7 +30,7 @@ public final class Voicing {
     private Voicing(VoiceWish wish, Path cache) throws Refused {
         this.wish = wish;
         kept = cache.resolve("words");
-        synthesizer = new SynthSource(pronunciations());
+        synthesizer = new SynthSource(read());
     }
 
     /** Reads recorded words from sound files. */
@@ -39,22 +39,12 @@ public final class Voicing {
     }
 
     /**
-     * Makes a voice.
-     *
-     * @param cache    folder in which spoken words may be kept
-     * @param problems what is doubtful about the recordings and the pronunciations is added here
-     * @throws Refused when the folder of recordings or the file of pronunciations is missing or cannot be read
-     */
-    public static Voice voice(SampleRate rate, VoiceWish wish, Path cache, List<Problem> problems) throws Refused {
-        return of(wish, cache).at(rate, problems);
-    }
-
-    /**
      * A voice whose sample rate is not known yet.
      *
+     * @param cache folder in which spoken words may be kept
      * @throws Refused when the file of pronunciations cannot be read
      */
-    static Voicing of(VoiceWish wish, Path cache) throws Refused {
+    public static Voicing of(VoiceWish wish, Path cache) throws Refused {
         return new Voicing(wish, cache);
     }
 
@@ -80,7 +70,7 @@ public final class Voicing {
      * @param told what is doubtful about the recordings and the pronunciations is added here
      * @throws Refused when the folder of recordings is missing or cannot be read
      */
-    Voice at(SampleRate rate, List<Problem> told) throws Refused {
+    public Voice at(SampleRate rate, List<Problem> told) throws Refused {
         told.addAll(problems);
         Voice spoken = spoken(rate);
         if (wish.ownWords().isEmpty()) {
@@ -93,7 +83,12 @@ public final class Voicing {
         return new Voices(List.of(recorded, spoken));
     }
 
-    private Pronunciations pronunciations() throws Refused {
+    /** How the user wants words to be said. */
+    public Pronunciations pronunciations() {
+        return synthesizer.pronunciations();
+    }
+
+    private Pronunciations read() throws Refused {
         if (wish.pronunciations().isEmpty()) {
             return Pronunciations.NONE;
         }
@@ -105,7 +100,7 @@ public final class Voicing {
 
     private Voice spoken(SampleRate rate) {
         if (wish.speaker() == VoiceWish.Speaker.ESPEAK_NG) {
-            EspeakVoice espeak = new EspeakVoice(rate, synthesizer.pronunciations());
+            EspeakVoice espeak = new EspeakVoice(rate, pronunciations());
             return new VoiceCache(espeak, espeak.key(), kept);
         }
         SynthVoice synth = new SynthVoice(rate, synthesizer);
