@@ -78,9 +78,7 @@ public final class RhythmSearch {
     List<PathBeat> beats(BandSpectrum song, float[][] loudness, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(loudness, heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
-        Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
-        return PhaseHold.hold(steady, bass, cymbals);
+        return PhaseHold.hold(steady, loudness);
     }
 
     private Rhythm counted(List<PathBeat> beats, float[][] loudness, Activations heard) {
