@@ -22,8 +22,9 @@ final class PhaseHold {
 
     private static final double HALF = 0.5;
     /**
-     * A run is moved by half a beat where that leaves it no less alike to the others than this. Less than 1: the search is
-     * drawn to where most is struck. (In 25 runs of 255 made songs it lay between .76 and .82.)
+     * A run is moved by half a beat where that leaves it hardly less like the others: by this, of how unlike it is now over
+     * how unlike it is then. Less than 1, since the search is drawn to where most is struck. Of 23 such runs in 334 songs, 16
+     * had .82 and more and were rightly moved, 7 had .76 and less and rightly stayed.
      */
     private static final double ALIKE_AT_HALF = 0.79;
     /** By other parts of a beat only where it is more alike, and with no less bass: hardly ever is that right. */
