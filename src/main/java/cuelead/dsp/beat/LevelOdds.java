@@ -7,8 +7,8 @@ import java.util.List;
  * How likely dancers are to hear a song's beat at one level rather than at another: a logarithm that means something only
  * against that of another level of the same song (conditional logit; McFadden 1974, "Conditional logit analysis of
  * qualitative choice behavior"). What the network hears on the beats and between them tells most; what comes back after
- * how many beats ({@link Recurrence}) tells a slow song from one twice as fast. The weights were
- * fitted together on 703 made songs of known tempo, 54 to 204 beats a minute, none of which any score is told for.
+ * how many beats ({@link Recurrence}) tells a slow song from one twice as fast. The weights were fitted together on 703 made
+ * songs of known tempo, 54 to 204 beats a minute, none of which the benchmark has.
  */
 final class LevelOdds {
     private static final double SCORE = 4.4;
