@@ -19,7 +19,10 @@ final class WeightNote {
         this.footing = footing;
     }
 
-    /** A weight note ("weight on L", "no weight") has the last word about the last action of its phrase. */
+    /**
+     * A weight note ("weight on L", "no weight") has the last word about the last action of its phrase. Rolling hips
+     * carry the weight to where the sheet says, and no step.
+     */
     List<Move> weighted(Phrase phrase, List<Move> moves) {
         Optional<Foot> note = phrase.remarks().weight();
         if (note.isEmpty() || moves.isEmpty()) {
@@ -35,7 +38,7 @@ final class WeightNote {
             transfer = Transfer.FULL;
         } else if (move.takesWeight()) {
             transfer = Transfer.NONE;
-        } else if (footing.weight().isOn(foot.other())) {
+        } else if (footing.weight().isOn(foot.other()) && move.action() != Action.HIPROLL) {
             problems.error(
                     "weight_note",
                     line,
