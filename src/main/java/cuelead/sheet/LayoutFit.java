@@ -102,7 +102,7 @@ final class LayoutFit {
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
-        boolean fits = line.fits() && !Lengths.contradict(line.text(), whole);
+        boolean fits = line.fits() && !Lengths.contradict(line.text(), group.counts());
         cost += fits || RepeatCall.read(line.text(), group.end()).isPresent() ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
