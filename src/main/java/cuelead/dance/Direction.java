@@ -15,6 +15,7 @@ public enum Direction {
     CENTRE("centre"),
     CONT("cont"),
     DOWN("down"),
+    FRONT_TO_BACK("front-to-back"),
     FWD("fwd"),
     FWD_ACROSS("fwd-across"),
     FWD_CENTRE("fwd-centre"),

@@ -167,10 +167,15 @@ public final class FigureFinder {
     }
 
     private static boolean sameMove(Step step, Figure.Beat beat) {
-        boolean same = step.action() == beat.action() && step.direction() == beat.direction();
+        boolean same = step.action() == beat.action() && round(step.direction()) == round(beat.direction());
         boolean sameWeight = step.transfer().takesWeight() == beat.transfer().takesWeight();
         return sameWeight
                 && (same || (isHome(step.action(), step.direction()) && isHome(beat.action(), beat.direction())));
+    }
+
+    /** A sweep is the same figure whichever way it goes round. */
+    private static Direction round(Direction direction) {
+        return direction == Direction.FRONT_TO_BACK ? Direction.BACK_TO_FRONT : direction;
     }
 
     /** Ways to write that the foot comes down under the body: they differ in words, not in the dance. */

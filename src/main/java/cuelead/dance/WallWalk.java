@@ -156,7 +156,7 @@ public final class WallWalk {
         return weight;
     }
 
-    static List<Step> steps(Part part) {
+    public static List<Step> steps(Part part) {
         return part.sections().stream()
                 .flatMap(section -> section.steps().stream())
                 .toList();

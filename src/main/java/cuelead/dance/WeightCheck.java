@@ -112,8 +112,8 @@ final class WeightCheck {
                 "impossible_weight",
                 step.line(),
                 step.column(),
-                "On count " + step.count().label() + " the " + foot.word() + " foot has a "
-                        + step.action().word() + " to do, but it bears the weight.",
+                "On count " + step.count().label() + " the " + foot.word() + " foot " + FootWords.of(step.action())
+                        + ", but it bears the weight.",
                 "Let the " + other + " foot do it, or let the " + other
                         + " foot take the weight on the action before.");
     }

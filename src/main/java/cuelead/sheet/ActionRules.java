@@ -4,6 +4,7 @@ import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.Transfer;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -241,7 +242,7 @@ final class ActionRules {
     /** The direction that the place words name, or the usual one. */
     private Direction where(Direction usual) {
         if (has("fwd") && has("back")) {
-            return Direction.BACK_TO_FRONT;
+            return wayRound();
         }
         if (has("diag")) {
             return has("back") ? Direction.BACK_DIAG : Direction.FWD_DIAG;
@@ -258,6 +259,12 @@ final class ActionRules {
             }
         }
         return usual;
+    }
+
+    /** "From front to back": the place that is named first is where it begins. */
+    private Direction wayRound() {
+        List<String> inOrder = List.copyOf(places);
+        return inOrder.indexOf("fwd") < inOrder.indexOf("back") ? Direction.FRONT_TO_BACK : Direction.BACK_TO_FRONT;
     }
 
     private static final Direction[] PLAIN = {

@@ -56,7 +56,7 @@ final class HeaderReader {
     }
 
     private void facts(SheetLine next) {
-        line = HeaderWords.usual(next);
+        line = PartLengths.without(HeaderWords.usual(next));
         HeaderTokens tokens = new HeaderTokens(line.tokens());
         waltz |= tokens.holds("waltz");
         if (title.isEmpty() && !tokens.isAbout("count", "counts", "wall", "walls", "level")) {

@@ -123,11 +123,13 @@ final class HeaderTokens {
 
     /**
      * "32 count", "Count: 32": a length where it is that of the whole dance, not "the first 16 counts", "8 counts after the
-     * drums", "Count 8 beats in".
+     * drums", "Count 8 beats in", "Tag: 4 counts".
      */
     OptionalInt lengthAround(Set<String> unit) {
         boolean before = isNumber(at) && isOneOf(at + 1, unit);
-        boolean part = before && (isOneOf(at - 1, PART_BEFORE) || isOneOf(at + 2, PART_BEHIND));
+        boolean colon = at > 0 && at < tokens.size() && tokens.get(at - 1).is(Kind.SEPARATOR);
+        boolean extra = isOneOf(colon ? at - 2 : at - 1, EXTRAS);
+        boolean part = before && (extra || isOneOf(at - 1, PART_BEFORE) || isOneOf(at + 2, PART_BEHIND));
         boolean keyed = isOneOf(at, unit)
                 && at + 1 < tokens.size()
                 && tokens.get(at + 1).is(Kind.SEPARATOR);
@@ -137,6 +139,7 @@ final class HeaderTokens {
 
     private static final Set<String> PART_BEFORE = Set.of(
             "first", "last", "next", "after", "before", "every", "each", "extra", "another", "further", "additional");
+    private static final Set<String> EXTRAS = Set.of("tag", "bridge");
     private static final Set<String> PART_BEHIND =
             Set.of("in", "intro", "before", "after", "from", "later", "tag", "bridge");
 

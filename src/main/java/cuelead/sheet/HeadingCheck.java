@@ -11,6 +11,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Whether a section's steps dance what its heading names. The steps win; a heading that names a kick where nobody
@@ -74,7 +75,8 @@ final class HeadingCheck {
         List<HeadingTurns.Named> named = HeadingTurns.named(section.heading(), phrases);
         boolean pivotIsTold = !PivotCheck.wrongWay(section.steps()).isEmpty();
         if (!pivotIsTold && !HeadingTurns.areTurned(named, section.steps())) {
-            tell(section, line, named.size() == 1 ? named.get(0).words() : "these turns");
+            String turns = named.stream().map(HeadingTurns.Named::words).collect(Collectors.joining(", then "));
+            tell(section, line, turns, named.size() == 1 ? LACKED : "its steps do not turn so");
         }
     }
 
@@ -124,12 +126,18 @@ final class HeadingCheck {
                         .noneMatch(action -> families.stream().anyMatch(family -> family.contains(action)));
     }
 
+    private static final String LACKED = "its steps do not have it";
+
     private void tell(Section section, int line, String what) {
+        tell(section, line, what, LACKED);
+    }
+
+    private void tell(Section section, int line, String what, String but) {
         problems.warning(
                 "heading_mismatch",
                 line,
                 1,
-                "The heading of " + section.name() + " names " + what + ", but its steps do not have it.",
+                "The heading of " + section.name() + " names " + what + ", but " + but + ".",
                 "Correct the heading or the steps; Cuelead reads the steps.");
     }
 }

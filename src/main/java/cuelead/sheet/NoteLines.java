@@ -31,6 +31,8 @@ final class NoteLines {
             "suggestion",
             "bar",
             "bars");
+    private static final Pattern BY = Pattern.compile("\\W*by\\b", Pattern.CASE_INSENSITIVE);
+
     /** So many words that are none of the trade make a line one that is said. */
     private static final int FEWEST_STRANGE_WORDS = 2;
 
@@ -82,6 +84,10 @@ final class NoteLines {
         String letters = letters(line.text());
         boolean isTitle = letters.equals(title) || (!titled && letters.contains(title));
         titled |= isTitle;
+        int facts = HeaderTitle.factsFrom(line.text());
+        if (isTitle && facts >= 0) {
+            credits.addAll(CreditsWithin.in(line.text().substring(facts)));
+        }
         if (isTitle || letters.isEmpty() || isOfAnotherKind(line)) {
             return;
         }
@@ -89,6 +95,8 @@ final class NoteLines {
             note(line);
         } else if (isCredit(line)) {
             credits.add(line.text().strip());
+        } else if (LineKind.of(line) == LineKind.NOTE || LineKind.of(line) == LineKind.OTHER) {
+            credits.addAll(CreditsWithin.in(line.text()));
         }
     }
 
@@ -116,7 +124,8 @@ final class NoteLines {
         LineKind kind = LineKind.of(line);
         boolean plain = (kind == LineKind.NOTE || kind == LineKind.OTHER) && !line.namesWall();
         boolean named = new HeaderTokens(line.tokens()).startsWith(HeaderFacts.CREDITS);
-        return plain && (named || (!HeaderFacts.isFact(line) && isSaid(line)));
+        boolean made = BY.matcher(line.text()).lookingAt();
+        return plain && (named || (!HeaderFacts.isFact(line) && (made || isSaid(line))));
     }
 
     /** "If the kick is too much for the knees": not the names of figures alone. */

@@ -35,6 +35,9 @@ final class PartLengths {
         boolean told = false;
         Matcher length = LENGTH.matcher(line.text());
         while (length.find()) {
+            if (isArticle(length)) {
+                continue;
+            }
             int counts = Integer.parseInt(length.group(3));
             told |= length.group(1) != null || length.group(4) != null;
             if (counts >= SHORTEST && counts % 2 == 0) {
@@ -43,6 +46,25 @@ final class PartLengths {
         }
         found.removeIf(each -> SequenceReader.isSequence(line) && isShortThere(each, found, line));
         return told || found.size() > 1 ? found : List.of();
+    }
+
+    /** "A 32 count dance" */
+    private static boolean isArticle(Matcher length) {
+        return ARTICLE.matcher(length.group().strip()).matches();
+    }
+
+    private static final Pattern ARTICLE = Pattern.compile("a\\s+\\d+\\s*" + UNIT + "|A\\s+\\d+\\s*(?:count|beat|ct)");
+
+    /** The line with spaces in the place of the lengths of parts: "Phrased, Part A 32 counts" tells no length of the dance. */
+    static SheetLine without(SheetLine line) {
+        SheetLine rest = line;
+        Matcher length = LENGTH.matcher(line.text());
+        while (!in(line).isEmpty() && length.find()) {
+            rest = isArticle(length)
+                    ? rest
+                    : rest.with(length.start(), length.end(), " ".repeat(length.end() - length.start()));
+        }
+        return rest;
     }
 
     /** "Sequence: A, A (8 counts), B": the number is that of a short form. */

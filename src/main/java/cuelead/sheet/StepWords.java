@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * The prose of one step in one clean style. Of several wordings it takes the first that reads back to the same step, so
@@ -21,18 +22,24 @@ final class StepWords {
 
     /** {@code footing} is where the dancers stand before the step; it goes on behind it. */
     static String of(Step step, Footing footing) {
-        List<String> wordings = wordings(step);
-        String best = wordings.get(0);
+        return of(List.of(step), footing);
+    }
+
+    /** One action that goes on for several counts: its first step, and those that go on from it. */
+    static String of(List<Step> run, Footing footing) {
+        String length = run.size() > 1 ? " (" + run.size() + " counts)" : "";
+        List<String> wordings = wordings(run.get(0));
         for (String wording : wordings) {
-            for (String words : List.of(wording, wording + note(step), wording + " (no weight)")) {
-                if (readsBack(words, step, footing.copy())) {
-                    readsBack(words, step, footing);
+            String plain = wording + length;
+            for (String words : List.of(plain, plain + note(run.get(run.size() - 1)), plain + " (no weight)")) {
+                if (readsBack(words, run, footing.copy())) {
+                    readsBack(words, run, footing);
                     return words;
                 }
             }
         }
-        footing.take(Move.of(step, 0), Footing.Naming.NAMED);
-        return best;
+        run.forEach(step -> footing.take(Move.of(step, 0), Footing.Naming.NAMED));
+        return wordings.get(0) + length;
     }
 
     private static String note(Step step) {
@@ -43,14 +50,15 @@ final class StepWords {
         };
     }
 
-    /** Whether the words mean this step, danced from there. */
-    private static boolean readsBack(String words, Step step, Footing footing) {
+    /** Whether the words mean these steps, danced from there. */
+    private static boolean readsBack(String words, List<Step> run, Footing footing) {
         List<Phrase> phrases = LineFit.phrases(words, 0);
         if (phrases.size() != 1 || !phrases.get(0).readable()) {
             return false;
         }
-        List<Move> moves = new MoveMaker(Problems.unheard(), 0, footing).moves(phrases.get(0), 1);
-        return moves.size() == 1 && isSame(moves.get(0), step);
+        List<Move> moves = new MoveMaker(Problems.unheard(), 0, footing).moves(phrases.get(0), run.size());
+        return moves.size() == run.size()
+                && IntStream.range(0, run.size()).allMatch(i -> isSame(moves.get(i), run.get(i)));
     }
 
     private static boolean isSame(Move move, Step step) {
@@ -152,7 +160,9 @@ final class StepWords {
             case LEFT -> List.of("to L", "left", "");
             case HEEL -> List.of("heel");
             case TOE -> List.of("toe");
-            case BACK_TO_FRONT -> List.of("", "from back to forward");
+            case BACK_TO_FRONT -> List.of("from back to front", "");
+            case FRONT_TO_BACK -> List.of("from front to back");
+            case OVER_SHIN -> List.of("across " + other, "");
             case TOE_IN, HEEL_IN -> List.of("in", "to centre");
             case TOE_OUT, HEEL_OUT -> List.of("out", "");
             default -> List.of("", step.direction().word().replace('-', ' '));

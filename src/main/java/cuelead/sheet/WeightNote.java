@@ -4,8 +4,10 @@ import cuelead.dance.Action;
 import cuelead.dance.Foot;
 import cuelead.dance.Transfer;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** "Weight on L", "keeping weight on R": where the sheet says that the weight is behind an action. */
 final class WeightNote {
@@ -13,16 +15,17 @@ final class WeightNote {
     private final int line;
     private final Footing footing;
 
+    /** Actions of the body that may end on either foot: "roll hips to the left, ending with weight on left". */
+    private static final Set<Action> SHIFTING =
+            EnumSet.of(Action.HIPROLL, Action.BODYROLL, Action.SHIMMY, Action.DIP, Action.BOUNCE);
+
     WeightNote(Problems problems, int line, Footing footing) {
         this.problems = problems;
         this.line = line;
         this.footing = footing;
     }
 
-    /**
-     * A weight note ("weight on L", "no weight") has the last word about the last action of its phrase. Rolling hips
-     * carry the weight to where the sheet says, and no step.
-     */
+    /** A weight note ("weight on L", "no weight") has the last word about the last action of its phrase. */
     List<Move> weighted(Phrase phrase, List<Move> moves) {
         Optional<Foot> note = phrase.remarks().weight();
         if (note.isEmpty() || moves.isEmpty()) {
@@ -38,7 +41,7 @@ final class WeightNote {
             transfer = Transfer.FULL;
         } else if (move.takesWeight()) {
             transfer = Transfer.NONE;
-        } else if (footing.weight().isOn(foot.other()) && move.action() != Action.HIPROLL) {
+        } else if (footing.weight().isOn(foot.other()) && !SHIFTING.contains(move.action())) {
             problems.error(
                     "weight_note",
                     line,

@@ -30,6 +30,7 @@ class SheetWriterTest {
         assertEquals(rows(dance), rows(again), written);
         assertEquals(dance.header(), again.header(), written);
         assertEquals(dance.sequence(), again.sequence(), written);
+        assertEquals(KeptWhenWrittenTest.lengths(dance), KeptWhenWrittenTest.lengths(again), written);
         assertEquals(walls(dance), walls(again), written);
         assertEquals(kinds(dance), kinds(again), written);
     }
