@@ -151,7 +151,8 @@ final class WeightCheck {
 
     private void restart(Restart restart) {
         Part part = dance.parts().get(0);
-        if (restart.afterCount() >= part.counts()) {
+        boolean tagFirst = dance.tags().stream().anyMatch(tag -> WallWalk.endsWith(tag, restart));
+        if (restart.afterCount() >= part.counts() || tagFirst) {
             return;
         }
         Weight start = dance.header().startWeight();
@@ -169,15 +170,17 @@ final class WeightCheck {
         }
     }
 
-    /** Behind a tag within a wall the wall goes on from where it was. */
+    /** Behind a tag within a wall the wall goes on from where it was, or begins again. */
     private void tag(Tag tag) {
         Weight start = dance.header().startWeight();
         boolean within = tag.afterCount().isPresent();
-        int next = tag.afterCount().orElse(0) + 1;
-        Weight wanted = within
+        boolean again = dance.restarts().stream().anyMatch(restart -> WallWalk.endsWith(tag, restart));
+        int next = again ? 1 : tag.afterCount().orElse(0) + 1;
+        Weight there = within
                 ? WallWalk.weightAfter(dance.parts().get(0), tag.afterCount().getAsInt(), start)
-                : start;
-        Weight end = endWeight(tag.part(), within ? wanted : endOfWall());
+                : endOfWall();
+        Weight wanted = within && !again ? there : start;
+        Weight end = endWeight(tag.part(), there);
         if (clash(wanted, end)) {
             error(
                     "tag_weight",

@@ -72,7 +72,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
             "\\([^()]*\\bwalls?\\b[^()]*\\)|(?<=\\()\\s*\\d{1,2}\\s*(?:counts?|cts?\\.?|beats?)\\b"
                     + "|,?\\s(?:at )?(?:the )?(?:end of|after|following|on)\\s+(?:the )?(?:"
                     + WALLS
-                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b",
+                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b|,?\\s+(?:and\\s+|then\\s+)*restart\\b(?:\\s+the dance)?",
             Pattern.CASE_INSENSITIVE);
 
     /** Where a sentence begins at the end that moves nothing: "You are at 12:00." */

@@ -174,6 +174,11 @@ final class RestartReader {
         return weight;
     }
 
+    /** Behind a tag that comes within a wall; told on a line of its own too, it is the same one. */
+    void behindTags(List<Restart> told) {
+        told.forEach(this::add);
+    }
+
     /** Reads a mark within a count line; without a wall it waits for a line that names one. */
     void mark(SheetLine line, int afterCount) {
         List<Integer> walls = WallNumbers.checked(WallNote.read(line.tokens()).walls(), line, problems);
