@@ -68,7 +68,7 @@ public final class WallWalk {
     }
 
     /** Whether the tag comes where its wall is broken off, and the dance begins again behind it. */
-    static boolean endsWith(Tag tag, Restart restart) {
+    public static boolean endsWith(Tag tag, Restart restart) {
         return tag.afterWalls().contains(restart.wall())
                 && tag.afterCount().orElse(0) == restart.afterCount();
     }

@@ -45,6 +45,8 @@ class WallWordingsTest {
                 "Tag after walls 2, 4 & 6: 1-2 Sway R, L 3-4 Sway R, L|tag 2, 4, 6",
                 "Tag (4 counts): at the end of walls 2 (6:00) and 5 (3:00)\\n1-4 Sway R, L, R, L|tag 2, 5",
                 "Tag at the end of walls 2 (facing 6:00) & 5 (facing 3:00):\\n1-4 Sway R, L, R, L|tag 2, 5",
+                "TAG: On wall 4 after count 8\\n1-2 Stomp R, stomp L\\nThen restart the dance.|4 after 8tag 4",
+                "TAG: wall 3 after count 8, then restart\\n1-2 Stomp R, stomp L|3 after 8tag 3",
                 "Tag at the end of wall 2 (6:00) and wall 5 (3:00):\\n1-4 Sway R, L, R, L|tag 2, 5"
             })
     void isRead(String lines, String expected) {
