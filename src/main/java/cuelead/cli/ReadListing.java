@@ -15,7 +15,6 @@ import cuelead.dance.Turn;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -167,8 +166,7 @@ final class ReadListing {
         }
         for (Tag tag : dance.tags()) {
             out.println();
-            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag)
-                    + ".");
+            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag) + ".");
         }
         dance.ending().ifPresent(ending -> {
             out.println();
@@ -200,7 +198,6 @@ final class ReadListing {
         String where = tag.afterCount().isPresent()
                 ? " after count " + tag.afterCount().getAsInt() + " of wall "
                 : " after wall ";
-        return where
-                + tag.afterWalls().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return where + tag.afterWalls().stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 }

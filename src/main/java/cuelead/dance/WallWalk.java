@@ -69,8 +69,7 @@ public final class WallWalk {
 
     /** Whether the tag comes where its wall is broken off, and the dance begins again behind it. */
     public static boolean endsWith(Tag tag, Restart restart) {
-        return tag.afterWalls().contains(restart.wall())
-                && tag.afterCount().orElse(0) == restart.afterCount();
+        return tag.afterWalls().contains(restart.wall()) && tag.afterCount().orElse(0) == restart.afterCount();
     }
 
     /** Whether none leaves the facing at the end of a wall open. */

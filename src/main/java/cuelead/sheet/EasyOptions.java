@@ -208,8 +208,7 @@ final class EasyOptions {
         return steps.stream()
                 .filter(step -> step.foot().isPresent())
                 .findFirst()
-                .filter(step ->
-                        before.isOn(step.foot().get()) && step.action().needsFreeFoot())
+                .filter(step -> before.isOn(step.foot().get()) && step.action().needsFreeFoot())
                 .isEmpty();
     }
 

@@ -84,9 +84,7 @@ record OptionWords(
         Optional<Matcher> something = rest.cut(FOR_SOMETHING);
         rest.cut(LINK);
         Matcher replaced = REPLACED.matcher(rest.text.strip());
-        String instead = something
-                .map(Matcher::group)
-                .orElseGet(() -> replaced.find() ? replaced.group(1) : "");
+        String instead = something.map(Matcher::group).orElseGet(() -> replaced.find() ? replaced.group(1) : "");
         String words = inner(inner(rest.text, REPLACED), INSTEAD).strip().replaceAll("[\\s.*]+$", "");
         OptionalInt first = counts.map(found -> OptionalInt.of(Integer.parseInt(found.group(1))))
                 .orElse(OptionalInt.empty());
@@ -95,7 +93,9 @@ record OptionWords(
                 .orElse(first);
         OptionalInt number = section.map(found -> OptionalInt.of(Integer.parseInt(found.group(1))))
                 .orElse(OptionalInt.empty());
-        return words.isEmpty() ? Optional.empty() : Optional.of(new OptionWords(words, column, first, last, number, instead.strip()));
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new OptionWords(words, column, first, last, number, instead.strip()));
     }
 
     private static String inner(String words, Pattern pattern) {

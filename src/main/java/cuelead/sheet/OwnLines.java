@@ -38,7 +38,9 @@ final class OwnLines {
             String value = line.text().substring(line.text().indexOf(':') + 1);
             return !value.isBlank() && !DanceLine.isDanced(value);
         }
-        return key.equals("song") ? namesFile(line) : Set.of("lead", "counts a beat").contains(key);
+        return key.equals("song")
+                ? namesFile(line)
+                : Set.of("lead", "counts a beat").contains(key);
     }
 
     /** "Song: Kettle Song by Aunt Minna" is a credit, and no file. */

@@ -133,8 +133,7 @@ final class TagReader {
         return tags.stream()
                 .filter(tag -> tag.afterCount().isPresent() && restarting.contains(tag.line()))
                 .flatMap(tag -> tag.afterWalls().stream()
-                        .map(wall ->
-                                new Restart(wall, tag.afterCount().getAsInt(), Optional.empty(), tag.line())))
+                        .map(wall -> new Restart(wall, tag.afterCount().getAsInt(), Optional.empty(), tag.line())))
                 .toList();
     }
 

@@ -76,8 +76,8 @@ final class WrittenExtras {
                 ? List.of()
                 : List.of(
                         "",
-                        "Restart: on wall " + restart.wall() + besideWall(restart) + " after count " + restart.afterCount()
-                                + facing(restart.statedFacing()) + changed(restart));
+                        "Restart: on wall " + restart.wall() + besideWall(restart) + " after count "
+                                + restart.afterCount() + facing(restart.statedFacing()) + changed(restart));
     }
 
     private String besideWall(Restart restart) {

@@ -25,8 +25,18 @@ class ClaimsOfASheetTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"2 tags", "Two tags, 1 restart", "2 easy tags", "No tags", "0 tags", "Without tags", "3 bridges",
-                "Tags: 2", "Tag 8 counts", "Phrased by no one; Tag: 16 counts", "With an 8 count tag"
+            strings = {
+                "2 tags",
+                "Two tags, 1 restart",
+                "2 easy tags",
+                "No tags",
+                "0 tags",
+                "Without tags",
+                "3 bridges",
+                "Tags: 2",
+                "Tag 8 counts",
+                "Phrased by no one; Tag: 16 counts",
+                "With an 8 count tag"
             })
     void tagsThatAreNotThere(String line) {
         assertEquals(List.of("3 wrong_claim"), kinds(saying(line) + TAG + RESTART), line);
