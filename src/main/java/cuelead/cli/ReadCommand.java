@@ -83,8 +83,21 @@ final class ReadCommand implements Callable<Integer> {
             print(dance, read.notes());
         }
         new ProblemPrinter(surroundings.err(), Map.of(source.name(), document)).tellInFull(problems);
+        if (write) {
+            tellMarks(read.notes().unread().size());
+        }
         boolean isWrong = problems.stream().anyMatch(problem -> problem.severity() == Problem.Severity.ERROR);
         return isWrong ? Failures.REFUSED : Failures.DONE;
+    }
+
+    /** What the written sheet holds that nobody should hand out unseen. */
+    private void tellMarks(int places) {
+        if (places > 0) {
+            surroundings
+                    .err()
+                    .println((places == 1 ? "1 place was" : places + " places were")
+                            + " not understood; the author's words stand there, marked \"[not understood: ...]\".");
+        }
     }
 
     private void print(Dance dance, SheetNotes notes) {

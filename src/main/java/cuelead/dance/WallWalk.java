@@ -128,7 +128,7 @@ public final class WallWalk {
     }
 
     /** The sum of the turns of the steps that begin before this place of the part. */
-    static Turn turnThrough(Part part, Counts until) {
+    public static Turn turnThrough(Part part, Counts until) {
         Counts start = Counts.ZERO;
         Turn sum = Turn.NONE;
         for (Section section : part.sections()) {

@@ -46,8 +46,14 @@ final class Asides {
         problems.note(NOT_READ, line.number(), line.firstColumn(), "This line is not read, " + why + ".", "");
     }
 
+    /** What the line says is kept for those who write the sheet anew. */
+    static void leftOut(Problems problems, SheetLine line) {
+        problems.unread(Problems.Span.of(line.number(), Problems.Extent.LEFT_OUT));
+    }
+
     /** A line that may be danced. */
     static void unread(Problems problems, SheetLine line) {
+        leftOut(problems, line);
         problems.warning(
                 "unread",
                 line.number(),

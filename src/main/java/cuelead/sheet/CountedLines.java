@@ -104,6 +104,7 @@ final class CountedLines {
             doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
         }
         if (dropped) {
+            Asides.leftOut(problems, line);
             footing.doubt();
             return;
         }
@@ -143,6 +144,7 @@ final class CountedLines {
                     group.column(),
                     "It is not clear what is danced again here.",
                     "Write it like \"Repeat 1-4\", or write the steps out.");
+            Asides.leftOut(problems, line);
             doubt(line, Counts.of(before()).plus(counts.get(0).offset()));
             footing.doubt();
         }

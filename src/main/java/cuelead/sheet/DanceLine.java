@@ -37,7 +37,8 @@ final class DanceLine {
                         || term.is(Term.Kind.TURN)
                         || term.is(Term.Kind.CLOCK)
                         || TURNING.contains(term.meaning())
-                        || REPEATING.contains(term.text()));
+                        || REPEATING.contains(term.text())
+                        || NotUnderstood.mayTurn(term.text()));
     }
 
     private static final Set<String> TURNING =
@@ -62,7 +63,7 @@ final class DanceLine {
                 .anyMatch(term -> term.is(Term.Kind.FRACTION)
                         && (turn || Scanner.isDigit(term.text().charAt(0))));
         boolean moves = terms.stream().anyMatch(term -> term.is(Term.Kind.VERB) || term.is(Term.Kind.FIGURE_WORD));
-        return turns || (foot && moves);
+        return turns || (foot && moves) || terms.stream().map(Term::text).anyMatch(NotUnderstood::isWord);
     }
 
     /** "The whole dance" and "half past seven" turn nobody. */

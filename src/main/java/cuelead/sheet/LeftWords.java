@@ -23,6 +23,8 @@ final class LeftWords {
                 aside(phrase);
             } else if (!phrase.readable()) {
                 noAction(phrase.column(), phrase.left());
+                int end = i + 1 < phrases.size() ? phrases.get(i + 1).column() : Integer.MAX_VALUE;
+                problems.unread(new Problems.Span(line, phrase.column(), end, Problems.Extent.ACTION));
             }
         }
     }
@@ -39,9 +41,15 @@ final class LeftWords {
     /** A clause that begins at {@code clauseColumn} and has no action; {@code unknown} are its strange words. */
     private void noAction(int clauseColumn, List<Term> unknown) {
         int column = unknown.isEmpty() ? clauseColumn : unknown.get(0).column();
+        if (unknown.stream().map(Term::text).anyMatch(NotUnderstood::isWord)) {
+            problems.error("unread", line, column, MARKED, "Write in their place what is danced.");
+            return;
+        }
         String words = unknown.isEmpty() ? "these words" : "\"" + unknown.get(0).text() + "\"";
         problems.error("unread", line, column, "This action is not understood at " + words + ".", suggestion(unknown));
     }
+
+    private static final String MARKED = "The words in these brackets are marked as not understood.";
 
     private String suggestion(List<Term> unknown) {
         return unknown.stream()

@@ -18,6 +18,7 @@ final class Misfit {
     }
 
     void report(List<Phrase> phrases, int counts) {
+        problems.unread(Problems.Span.of(line.number(), Problems.Extent.LINE));
         String written = "\"" + group.written(line.text()) + "\"";
         if (phrases.isEmpty()) {
             error("no_action", "Nothing is danced on " + group.written(line.text()) + ".", HOLD);

@@ -278,6 +278,7 @@ final class MoveMaker {
             return turn.to(standing.get().other());
         }
         doubtful = true;
+        problems.unread(Problems.Span.of(line, Problems.Extent.LINE));
         problems.error(
                 "turn_side", line, turn.column(), "This turn does not say to which side.", "Add R or L behind it.");
         return Turn.NONE;

@@ -77,7 +77,7 @@ final class NoteLines {
                 .forEach(problem -> said.add(problem.line()));
         NoteLines notes = new NoteLines(title, places.body(), said);
         lines.stream().filter(line -> !line.isBlank()).forEach(notes::take);
-        return new SheetNotes(notes.credits, notes.notes);
+        return new SheetNotes(notes.credits, notes.notes, List.of());
     }
 
     private void take(SheetLine line) {
@@ -113,6 +113,7 @@ final class NoteLines {
                 .filter(token -> token.is(Token.Kind.WORD))
                 .allMatch(token -> COLUMNS.contains(token.text()));
         return heads
+                || NotUnderstood.begins(line.text())
                 || OwnLines.isOwn(line)
                 || PageCrumbs.isCrumb(line)
                 || !OptionWords.of(line.text()).isEmpty()

@@ -57,7 +57,9 @@ record Phrase(
 
     /** "Make sure you finish on the left foot": strange words that name a foot or a place, and no action. */
     boolean isOnlySaid() {
-        return !readable() && !left.isEmpty() && left.stream().allMatch(term -> term.is(Term.Kind.UNKNOWN));
+        return !readable()
+                && !left.isEmpty()
+                && left.stream().allMatch(term -> term.is(Term.Kind.UNKNOWN) && !NotUnderstood.isWord(term.text()));
     }
 
     /**

@@ -213,8 +213,12 @@ final class PhraseDraft {
         duration = remark.duration().isPresent() ? remark.duration() : duration;
     }
 
+    /** Words that are marked as not understood are no action, whatever stands beside them. */
     void unknown(Term term) {
         unknown.add(term);
+        if (NotUnderstood.isWord(term.text())) {
+            openTurn(term.column());
+        }
     }
 
     List<Term> unknown() {

@@ -10,6 +10,7 @@ import java.util.List;
 final class Problems {
     private final String file;
     private final List<Problem> found = new ArrayList<>();
+    private final List<Span> spans = new ArrayList<>();
 
     /** For reading on trial, of which nobody is told. */
     static Problems unheard() {
@@ -42,6 +43,39 @@ final class Problems {
         if (!found.contains(problem)) {
             found.add(problem);
         }
+    }
+
+    /** How much was not understood. */
+    enum Extent {
+        /** One action of a line. */
+        ACTION,
+        /** All that stands behind the counts of a line. */
+        LINE,
+        /** A line that is not danced at all. */
+        LEFT_OUT
+    }
+
+    /**
+     * Words that were not understood.
+     *
+     * @param line the line, as it is read
+     * @param from 1-based column
+     * @param to   1-based column behind them, or beyond the line's end
+     */
+    record Span(int line, int from, int to, Extent extent) {
+        /** A whole line. */
+        static Span of(int line, Extent extent) {
+            return new Span(line, 1, Integer.MAX_VALUE, extent);
+        }
+    }
+
+    void unread(Span span) {
+        spans.add(span);
+    }
+
+    /** In the order in which they were read. */
+    List<Span> unread() {
+        return spans;
     }
 
     boolean has(String kind) {

@@ -69,7 +69,8 @@ public final class SheetReader {
             return noSheet(
                     fileName, "This text has " + lines.size() + " lines; a step sheet has at most " + MOST_LINES + ".");
         }
-        SheetLayout.Laid laid = SheetLayout.of(lines.stream().map(own::expanded).toList());
+        SheetLayout.Laid laid = SheetLayout.of(
+                NotUnderstood.masked(lines).stream().map(own::expanded).toList());
         SheetReader reader = new SheetReader(fileName, Optional.empty(), own);
         ReadSheet read = reader.readAll(fileName, lines, laid);
         Optional<Weight> assumed = reader.weightThatIsNotSaid();
@@ -78,21 +79,23 @@ public final class SheetReader {
             read = reader.readAll(fileName, lines, laid);
         }
         return read.dance().isPresent()
-                ? withWhatIsSaid(read.dance().get(), lines, read.problems(), reader.saidBelow(laid))
+                ? withWhatIsSaid(read, lines, reader.saidBelow(laid))
                 : read;
     }
 
     /** What an option says is no step of the dance, but it is not left out either; nor are credits and notes. */
-    private static ReadSheet withWhatIsSaid(
-            Dance dance, List<SheetLine> lines, List<Problem> problems, NoteLines.Places places) {
+    private static ReadSheet withWhatIsSaid(ReadSheet read, List<SheetLine> lines, NoteLines.Places places) {
+        Dance dance = read.dance().orElseThrow();
+        List<Problem> problems = read.problems();
         Dance full = EasyOptions.with(dance, lines);
         List<Problem> told = problems.stream()
                 .filter(problem -> full.options().isEmpty()
                         || !problem.kind().equals(Asides.NOT_READ)
                         || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
                 .toList();
+        SheetNotes said = NoteLines.of(lines, dance.header().title(), problems, places);
         return new ReadSheet(
-                Optional.of(full), told, NoteLines.of(lines, dance.header().title(), problems, places));
+                Optional.of(full), told, said.with(read.notes().unread()));
     }
 
     /** Where the dance begins, and which lines below it belong to nothing in it. */
@@ -124,6 +127,9 @@ public final class SheetReader {
         List<SheetLine> written = numbered(expanded);
         for (int i = 0; i < written.size(); i++) {
             Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
+            if (NotUnderstood.isWord(written.get(i).text().strip())) {
+                Asides.leftOut(problems, written.get(i));
+            }
             if (isShort(written.get(i))) {
                 read(written.get(i), below, i >= laid.header());
             }
@@ -138,7 +144,7 @@ public final class SheetReader {
         return new ReadSheet(
                 Optional.of(origins.of(dance, header)),
                 broken.instead(problems.all(origins), fileName),
-                SheetNotes.NONE);
+                SheetNotes.NONE.with(UnreadPlaces.of(dance, problems.unread(), new AuthorsWords(lines, expanded))));
     }
 
     /** Numbered from 1 as they are read; the origins know where they stand in the sheet. */

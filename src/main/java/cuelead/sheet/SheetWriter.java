@@ -21,7 +21,7 @@ public final class SheetWriter {
 
     /** With credits behind the facts, and notes below the dance. */
     public static String write(Dance dance, SheetNotes notes) {
-        WrittenSections sections = new WrittenSections(dance);
+        WrittenSections sections = new WrittenSections(dance, notes.unread());
         WrittenExtras extras = new WrittenExtras(dance, sections);
         List<String> lines = new ArrayList<>(WrittenHeader.lines(dance, notes));
         dance.parts().forEach(part -> lines.addAll(part(dance, part, sections)));

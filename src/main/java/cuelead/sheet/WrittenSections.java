@@ -1,24 +1,29 @@
 package cuelead.sheet;
 
 import cuelead.dance.Dance;
-import cuelead.dance.Direction;
 import cuelead.dance.Facing;
 import cuelead.dance.Part;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Weight;
+import cuelead.sheet.WrittenCounts.Run;
 import java.util.ArrayList;
 import java.util.List;
 
 /** The sections of a part, a tag or an ending as they are written: bracket and heading, count lines, easy options. */
 final class WrittenSections {
     private final Dance dance;
+    private final List<Section> all;
+    private final List<Unread> unread;
     private final WrittenCounts counts;
     /** It goes on from part to part. */
     private Footing footing;
 
-    WrittenSections(Dance dance) {
+    /** {@code unread} are the words of the sheet that were not understood. */
+    WrittenSections(Dance dance, List<Unread> unread) {
         this.dance = dance;
+        this.unread = unread;
+        all = UnreadPlaces.sections(dance);
         counts = new WrittenCounts(dance.header().metre());
         footing = new Footing(dance.header().startWeight());
     }
@@ -31,14 +36,13 @@ final class WrittenSections {
     /** Those of a part: {@code letter} before each bracket, the dancers facing {@code start} before the first. */
     List<String> of(Part part, String letter, Facing start) {
         List<String> lines = new ArrayList<>();
-        Facing facing = start;
         int before = 0;
         for (Section section : part.sections()) {
-            facing = facing.after(section.netTurn());
+            int end = before + section.length();
             lines.add("");
-            lines.add(letter + "[" + (before + 1) + "-" + (before + section.length()) + "] " + section.heading());
-            lines.addAll(lines(section, facing));
-            before += section.length();
+            lines.add(letter + "[" + (before + 1) + "-" + end + "] " + section.heading());
+            lines.addAll(lines(part, section, before, start));
+            before = end;
         }
         return lines;
     }
@@ -51,18 +55,23 @@ final class WrittenSections {
             return of(part, "", start);
         }
         Section section = part.sections().get(0);
-        return lines(section, start.after(section.netTurn()));
+        return lines(part, section, 0, start);
     }
 
-    private List<String> lines(Section section, Facing end) {
-        boolean turned = section.steps().stream().anyMatch(step -> !step.turn().isNone());
-        String clock = turned ? " (" + end.clock() + ")" : "";
-        List<String> written = new ArrayList<>();
-        List<List<Step>> lines = counts.lines(section.steps());
+    private List<String> lines(Part part, Section section, int before, Facing start) {
+        List<Unread> here = unread.stream()
+                .filter(each -> all.get(each.section()) == section)
+                .toList();
+        List<String> written = new ArrayList<>(leftOut(here, 0, 1));
+        List<List<Run>> lines = counts.lines(WrittenCounts.runs(section.steps(), here));
+        WrittenClocks clocks = new WrittenClocks(dance, part, before, start);
         for (int i = 0; i < lines.size(); i++) {
-            List<Step> line = lines.get(i);
-            written.add(WrittenCounts.labels(line) + "  " + String.join(", ", phrases(line))
-                    + (i == lines.size() - 1 ? clock : "") + calls(section, line));
+            List<Run> line = lines.get(i);
+            boolean isLast = i == lines.size() - 1;
+            written.add(WrittenCounts.labels(line) + "  " + String.join(", ", phrases(line, clocks))
+                    + (isLast ? clocks.behind(section) : "") + calls(section, line));
+            int next = isLast ? Integer.MAX_VALUE : lines.get(i + 1).get(0).first().number();
+            written.addAll(leftOut(here, Math.max(1, line.get(0).first().number()), next));
         }
         dance.options().stream()
                 .filter(option -> option.section().equals(section.name()))
@@ -71,29 +80,32 @@ final class WrittenSections {
         return written;
     }
 
-    private List<String> phrases(List<Step> line) {
+    /** Lines that nobody dances, which stand behind one of these counts. */
+    private static List<String> leftOut(List<Unread> unread, int from, int to) {
+        return unread.stream()
+                .filter(each -> each.actions() == 0
+                        && each.at().number() >= from
+                        && each.at().number() < to)
+                .map(each -> NotUnderstood.written(each.words()))
+                .toList();
+    }
+
+    private List<String> phrases(List<Run> line, WrittenClocks clocks) {
         List<String> phrases = new ArrayList<>();
-        int from = 0;
-        while (from < line.size()) {
-            int end = continued(line, from);
-            phrases.add(StepWords.of(line.subList(from, end), footing));
-            from = end;
+        for (Run run : line) {
+            String words = run.unread()
+                    .map(Unread::words)
+                    .map(NotUnderstood::written)
+                    .orElseGet(() -> StepWords.of(run.steps(), footing));
+            run.unread().ifPresent(ignored -> footing.lose());
+            phrases.add(words + clocks.behind(run));
         }
         return phrases;
     }
 
-    /** Index behind the steps that go on from this one. */
-    private static int continued(List<Step> line, int from) {
-        int end = from + 1;
-        while (end < line.size() && line.get(end).direction() == Direction.CONT) {
-            end++;
-        }
-        return end;
-    }
-
-    private static String calls(Section section, List<Step> line) {
+    private static String calls(Section section, List<Run> line) {
         List<String> calls = new ArrayList<>();
-        for (Step step : line) {
+        for (Step step : WrittenCounts.steps(line)) {
             section.ownCalls().stream()
                     .filter(call -> call.count().equals(step.count()))
                     .findFirst()
