@@ -8,9 +8,13 @@ import java.util.stream.Collectors;
 
 /** What an author wrote where a line was read, which the layout may have put together from several places. */
 final class AuthorsWords {
-    /** A count in brackets, a call in quotes, and what parts words from the next ones. */
-    private static final Pattern TAIL =
-            Pattern.compile("(?:[\\s,;.&+-]|\\((?:\\d|[&a,\\s-])+\\)|\"[^\"]*\"|\\b(?:and|then)\\b)+$");
+    /** A call in quotes, and what parts words from the next ones. */
+    private static final String PARTING = "[\\s,;.&+-]|\"[^\"]*\"|\\b(?:and|then)\\b";
+
+    private static final Pattern TAIL = Pattern.compile("(?:" + PARTING + ")+$");
+    /** The same, and the count of an action in brackets. */
+    private static final Pattern TAIL_OF_ACTION = Pattern.compile("(?:" + PARTING + "|\\((?:\\d|[&a,\\s-])+\\))+$");
+
     private static final Pattern HEAD = Pattern.compile("^[\\s,;.:-]+");
 
     private final List<SheetLine> sheet;
@@ -37,13 +41,21 @@ final class AuthorsWords {
                 ends[1] = Math.max(ends[1], place.column());
             }
         }
+        int first = places.isEmpty() ? 0 : places.keySet().iterator().next();
         String words = places.entrySet().stream()
+                .filter(place -> place.getKey() == first || goesOn(place.getKey()))
                 .map(place -> words(sheet.get(place.getKey() - 1).text(), place.getValue()[0], place.getValue()[1]))
                 .collect(Collectors.joining(" "));
         String plain = HEAD.matcher(words).replaceFirst("");
+        Pattern tail = span.extent() == Problems.Extent.ACTION ? TAIL_OF_ACTION : TAIL;
         return NotUnderstood.begins(plain)
                 ? NotUnderstood.unmarked(plain)
-                : NotUnderstood.inside(TAIL.matcher(plain).replaceFirst(""));
+                : NotUnderstood.inside(tail.matcher(plain).replaceFirst(""));
+    }
+
+    /** A further line of the same words, not a remark or an easy option that was put behind them. */
+    private boolean goesOn(int line) {
+        return LineKind.of(sheet.get(line - 1)) != LineKind.NOTE;
     }
 
     /** Between two 1-based columns; words and brackets that begin before or end behind them are taken whole. */

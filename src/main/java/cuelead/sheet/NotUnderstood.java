@@ -47,7 +47,9 @@ final class NotUnderstood {
     /** The words in the mark that a text begins with; the text itself where it begins with none. */
     static String unmarked(String text) {
         Matcher mark = MARK.matcher(text);
-        return !mark.lookingAt() ? text : mark.group(1) == null ? "" : mark.group(1).strip();
+        return !mark.lookingAt()
+                ? text
+                : mark.group(1) == null ? "" : mark.group(1).strip();
     }
 
     /** The same lines with one word for each mark. */

@@ -78,9 +78,7 @@ public final class SheetReader {
             reader = new SheetReader(fileName, assumed, own);
             read = reader.readAll(fileName, lines, laid);
         }
-        return read.dance().isPresent()
-                ? withWhatIsSaid(read, lines, reader.saidBelow(laid))
-                : read;
+        return read.dance().isPresent() ? withWhatIsSaid(read, lines, reader.saidBelow(laid)) : read;
     }
 
     /** What an option says is no step of the dance, but it is not left out either; nor are credits and notes. */
@@ -94,8 +92,7 @@ public final class SheetReader {
                         || OptionWords.of(lines.get(problem.line() - 1).text()).isEmpty())
                 .toList();
         SheetNotes said = NoteLines.of(lines, dance.header().title(), problems, places);
-        return new ReadSheet(
-                Optional.of(full), told, said.with(read.notes().unread()));
+        return new ReadSheet(Optional.of(full), told, said.with(read.notes().unread()));
     }
 
     /** Where the dance begins, and which lines below it belong to nothing in it. */

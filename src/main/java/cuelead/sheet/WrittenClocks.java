@@ -3,7 +3,6 @@ package cuelead.sheet;
 import cuelead.dance.ClockMark;
 import cuelead.dance.Counts;
 import cuelead.dance.Dance;
-import cuelead.dance.Doubt;
 import cuelead.dance.Facing;
 import cuelead.dance.Part;
 import cuelead.dance.Section;
@@ -19,7 +18,6 @@ final class WrittenClocks {
     private final Part part;
     private final int before;
     private final Facing start;
-    private final List<Doubt> doubts;
     private final List<ClockMark> stated;
     /** A sheet may count from another wall than this one where a part of a phrased dance begins. */
     private final boolean mayBeAdded;
@@ -27,20 +25,18 @@ final class WrittenClocks {
     /**
      * Those of a section that stands behind so many counts of its part.
      *
-     * @param start where the dancers face when the part begins
+     * @param start   where the dancers face when the part begins
+     * @param isKnown whether all was understood up to the section's end
      */
-    WrittenClocks(Dance dance, Part part, int before, Facing start) {
+    WrittenClocks(Dance dance, Part part, int before, Facing start, boolean isKnown) {
         this.part = part;
         this.before = before;
         this.start = start;
-        doubts = dance.claims().doubts().stream()
-                .filter(doubt -> doubt.part().equals(part.name()))
-                .toList();
         boolean isPart = dance.parts().contains(part);
         stated = dance.claims().clockMarks().stream()
                 .filter(mark -> isPart && mark.part().equals(part.name()))
                 .toList();
-        mayBeAdded = (isPart && !dance.isPhrased()) || stated.isEmpty();
+        mayBeAdded = isKnown && ((isPart && !dance.isPhrased()) || stated.isEmpty());
     }
 
     /** As the sheet says behind an action; empty where it says nothing. */
@@ -56,13 +52,10 @@ final class WrittenClocks {
         boolean turned = section.steps().stream().anyMatch(step -> !step.turn().isNone());
         boolean isTold = section.steps().stream()
                 .reduce((first, second) -> second)
-                .flatMap(step -> stated(
-                        Counts.of(before).plus(step.count().offset()).plus(new Counts(1))))
+                .flatMap(step ->
+                        stated(Counts.of(before).plus(step.count().offset()).plus(new Counts(1))))
                 .isPresent();
-        boolean isKnown = doubts.stream().noneMatch(doubt -> doubt.from().compareTo(end) < 0);
-        return turned && !isTold && mayBeAdded && isKnown
-                ? written(start.after(WallWalk.turnThrough(part, end)))
-                : "";
+        return turned && !isTold && mayBeAdded ? written(start.after(WallWalk.turnThrough(part, end))) : "";
     }
 
     private Optional<Facing> stated(Counts after) {

@@ -85,9 +85,13 @@ final class WrittenCounts {
         return line.stream().flatMap(run -> run.steps().stream()).toList();
     }
 
-    /** "1-2", "3&4", "&5-6", "1a2". */
+    /** "1-2", "3&4", "&5-6", "1a2"; "1-4" before words that take them all. */
     static String labels(List<Run> line) {
         List<Step> steps = steps(line);
+        if (line.get(0).standsAlone()
+                && steps.stream().allMatch(step -> step.count().isWhole())) {
+            return line.get(0).first().number() + "-" + line.get(0).last().number();
+        }
         StringBuilder labels = new StringBuilder();
         for (Step step : steps) {
             Count count = step.count();

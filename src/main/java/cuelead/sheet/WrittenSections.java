@@ -64,13 +64,14 @@ final class WrittenSections {
                 .toList();
         List<String> written = new ArrayList<>(leftOut(here, 0, 1));
         List<List<Run>> lines = counts.lines(WrittenCounts.runs(section.steps(), here));
-        WrittenClocks clocks = new WrittenClocks(dance, part, before, start);
+        WrittenClocks clocks = new WrittenClocks(dance, part, before, start, isKnown(part, section));
         for (int i = 0; i < lines.size(); i++) {
             List<Run> line = lines.get(i);
             boolean isLast = i == lines.size() - 1;
             written.add(WrittenCounts.labels(line) + "  " + String.join(", ", phrases(line, clocks))
                     + (isLast ? clocks.behind(section) : "") + calls(section, line));
-            int next = isLast ? Integer.MAX_VALUE : lines.get(i + 1).get(0).first().number();
+            int next =
+                    isLast ? Integer.MAX_VALUE : lines.get(i + 1).get(0).first().number();
             written.addAll(leftOut(here, Math.max(1, line.get(0).first().number()), next));
         }
         dance.options().stream()
@@ -78,6 +79,15 @@ final class WrittenSections {
                 .forEach(option ->
                         written.add("(Easy option for counts " + option.counts() + ": " + option.words() + ")"));
         return written;
+    }
+
+    /** Whether all was understood in a part up to the end of a section. */
+    private boolean isKnown(Part part, Section section) {
+        return unread.stream()
+                .map(each -> all.get(each.section()))
+                .filter(part.sections()::contains)
+                .allMatch(
+                        each -> part.sections().indexOf(each) > part.sections().indexOf(section));
     }
 
     /** Lines that nobody dances, which stand behind one of these counts. */

@@ -100,6 +100,24 @@ class ReadCommandTest {
                 rows(bench.run("read", Bench.DEMO_SHEET, "--tsv")), rows(bench.run("read", anew.toString(), "--tsv")));
     }
 
+    /** One sentence tells what must not be handed out unseen. */
+    @Test
+    void whatWasNotUnderstoodIsMarkedAndTold() throws IOException {
+        Path sheet = folder.resolve("kettle.txt");
+        Files.writeString(
+                sheet,
+                WRONG.replace("touch left beside right", "wobble the knob")
+                        .replace("step left beside right (3:00)", "frobnicate left"));
+        Bench.Outcome written = Bench.withoutDevice(folder).run("read", sheet.toString(), "--write");
+        assertTrue(written.out().contains("3-4  step R to side, [not understood: wobble the knob]\n"), written.out());
+        assertTrue(
+                written.err()
+                        .contains("2 places were not understood; the author's words stand there, marked"
+                                + " \"[not understood: ...]\"."),
+                written.err());
+        assertEquals(1, written.exitCode());
+    }
+
     private static List<String> rows(Bench.Outcome tsv) {
         return tsv.out().lines().filter(line -> !line.startsWith("#")).toList();
     }

@@ -37,14 +37,15 @@ class UnreadWordsTest {
             value = {
                 "3-4 Step R to side, wobble the knob / 5-6 Step L to side, hold"
                         + "| 3-4  step R to side, [not understood: wobble the knob]",
-                "3-6 Step R to side, wobble the knob, step L beside R"
-                        + "| 4-5  [not understood: wobble the knob]",
+                "3-6 Step R to side, wobble the knob, step L beside R" + "| 4-5  [not understood: wobble the knob]",
                 "3&4 Wobble R to knob (3), step L beside R (&), step R to side (4) / 5-6 Rock L back, recover R"
                         + "| 3&4  [not understood: Wobble R to knob], step L beside R, step R to side",
                 "3-4 Step R, step L, step R, step L, step R / 5-6 Step L to side, hold"
                         + "| 3-4  [not understood: Step R, step L, step R, step L, step R]",
                 "3-4 Turn 1/4 stepping R forward, hold / 5-6 Step L to side, hold"
                         + "| 3-4  [not understood: Turn 1/4 stepping R forward, hold]",
+                "3-6 Step R 45 fwd (3), lock L behind R (4), step R 45 fwd (5), scuff L (6)"
+                        + "| 3-6  [not understood: Step R 45 fwd (3), lock L behind R (4), step R 45 fwd (5), scuff L (6)]",
                 "3-4 / 5-6 Step L to side, hold | 3-4  [not understood]",
                 "Step R and gargle L / 5-6 Step L to side, hold | [not understood: Step R and gargle L]",
                 "3-4 Walk R, walk L / 5-6 Walk R, walk L / 3-4 Rock R back, recover L"
@@ -80,6 +81,16 @@ class UnreadWordsTest {
         assertTrue(written(read(sheet("3-4 Walk R, walk L" + turn))).contains("(3:00)"));
         String written = written(read(sheet("3-4 Walk R, gargle 1/2 turn knob" + turn)));
         assertFalse(written.contains("(3:00)"), written);
+    }
+
+    /** A wrong clock time is told, and not mended behind the author's back. */
+    @Test
+    void theSheetsOwnClocksStay() {
+        String written = written(read(sheet("3-4 Walk R, turn 1/4 L step L forward (3:00)\n5-6 Walk R, walk L")));
+        assertTrue(written.contains("turn 1/4 L step L forward (3:00)\n"), written);
+        assertTrue(
+                SheetFixtures.messages(written).stream().anyMatch(message -> message.contains("The sheet says 3:00")),
+                written);
     }
 
     @Test
