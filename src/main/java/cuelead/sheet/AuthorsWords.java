@@ -25,6 +25,11 @@ final class AuthorsWords {
         this.read = read;
     }
 
+    /** Whether a line was read, and not put together on trial. */
+    boolean knows(int line) {
+        return line >= 1 && line <= read.size();
+    }
+
     /** The words of a span of a line that was read, without the mark that they may have. */
     String words(Problems.Span span) {
         LaidLine line = read.get(span.line() - 1);

@@ -12,10 +12,10 @@ import java.util.regex.Pattern;
 final class NotUnderstood {
     private static final Pattern MARK =
             Pattern.compile("\\[not understood(?::\\s*([^\\]]*))?\\]", Pattern.CASE_INSENSITIVE);
-    /** No word of the trade, nor near one. */
-    private static final String WORD = "notunderstood";
+    /** No word of the trade, nor near one; it begins a sentence, so that a line of it does not go on from the one above. */
+    private static final String WORD = "Notunderstood";
     /** The same where the author's words may turn someone. */
-    private static final String TURNING = "notunderstoodturning";
+    private static final String TURNING = "Notunderstoodturning";
 
     private NotUnderstood() {}
 
@@ -31,12 +31,12 @@ final class NotUnderstood {
 
     /** Whether a word stands for marked ones. */
     static boolean isWord(String word) {
-        return word.equals(WORD) || word.equals(TURNING);
+        return word.equalsIgnoreCase(WORD) || word.equalsIgnoreCase(TURNING);
     }
 
     /** Whether a word stands for marked ones that may turn. */
     static boolean mayTurn(String word) {
-        return word.equals(TURNING);
+        return word.equalsIgnoreCase(TURNING);
     }
 
     /** Whether a line begins with marked words. */

@@ -40,6 +40,7 @@ final class UnreadPlaces {
                 .collect(Collectors.toSet());
         spans.stream()
                 .distinct()
+                .filter(span -> authors.knows(span.line()))
                 .filter(span -> span.extent() != Problems.Extent.ACTION || !wholeLines.contains(span.line()))
                 .forEach(places::find);
         return places.found;

@@ -60,7 +60,7 @@ final class WrittenSections {
 
     private List<String> lines(Part part, Section section, int before, Facing start) {
         List<Unread> here = unread.stream()
-                .filter(each -> all.get(each.section()) == section)
+                .filter(each -> all.get(each.section()).equals(section))
                 .toList();
         List<String> written = new ArrayList<>(leftOut(here, 0, 1));
         List<List<Run>> lines = counts.lines(WrittenCounts.runs(section.steps(), here));
