@@ -17,6 +17,7 @@ from score import f_measure
 
 RIDGES = 5., 15., 45.
 ROUNDS = 60
+FEWEST_SONGS = 2  # one half is learnt from, the other tried
 
 
 class Weights:
@@ -95,7 +96,11 @@ def scored(songs, w):
 
 
 def main(folder, odds):
-    songs = [s for s in map(Heard, sorted(glob.glob(f'{folder}/*.marks'))) if s.usable]
+    heard = [Heard(name) for name in sorted(glob.glob(f'{folder}/*.marks'))]
+    songs = [s for s in heard if s.usable]
+    if len(songs) < FEWEST_SONGS:
+        sys.exit(f'{folder}: of {len(heard)} songs with marks only {len(songs)} are heard well enough to learn from, and {FEWEST_SONGS} are needed, '
+                 f'so {odds} stays as it is. Train longer (MINUTES) or make more songs (FIT_SONGS).')
     halves = songs[::2], songs[1::2]
     best, chosen = -1., RIDGES[0]
     for ridge in RIDGES:

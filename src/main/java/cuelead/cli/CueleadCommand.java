@@ -50,20 +50,8 @@ final class CueleadCommand implements Callable<Integer> {
     /** Does what the arguments say; gives 0 when done, 1 when it cannot be done, 2 when it was not understood. */
     static int run(Surroundings surroundings, String... arguments) {
         CueleadCommand program = new CueleadCommand(surroundings);
-        CommandLine line = new CommandLine(program)
-                .addSubcommand(new PlayCommand(surroundings))
-                .addSubcommand(new WalkthroughCommand(surroundings))
-                .addSubcommand(new RenderCommand(surroundings))
-                .addSubcommand(new PlanCommand(surroundings))
-                .addSubcommand(new ReadCommand(surroundings))
-                .addSubcommand(new CheckCommand(surroundings))
-                .addSubcommand(new StretchCommand(surroundings))
-                .addSubcommand(new SayCommand(surroundings))
-                .addSubcommand(new RecordCommand(surroundings))
-                .addSubcommand(new BeatsCommand(surroundings))
-                .addSubcommand(new DevicesCommand(surroundings))
-                .addSubcommand(new AlignCommand(surroundings))
-                .addSubcommand(new CommandLine.HelpCommand());
+        CommandLine line = new CommandLine(program);
+        new Subcommands(surroundings).neededBy(arguments).forEach(line::addSubcommand);
         line.setOut(writer(surroundings.out()));
         line.setErr(writer(surroundings.err()));
         line.setParameterExceptionHandler(Failures::misunderstood);

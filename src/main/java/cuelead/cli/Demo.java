@@ -35,7 +35,7 @@ final class Demo {
             if (speakers.isPresent()) {
                 play(practice, speakers.get(), wish, opened);
             } else {
-                writeInstead(practice);
+                writeInstead(start, practice);
             }
         }
         return Failures.DONE;
@@ -56,8 +56,8 @@ final class Demo {
         new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).practise();
     }
 
-    private void writeInstead(Practice practice) throws InterruptedException, Refused {
-        practice.await(practice.toFrame());
+    private void writeInstead(PracticeStart start, Practice practice) throws InterruptedException, Refused {
+        start.awaitWhole(practice);
         Path file = write(practice);
         surroundings
                 .err()

@@ -45,6 +45,10 @@ final class LessonSteersman implements Steered {
         lesson.tick();
     }
 
+    /** Its rounds are made before they are heard. */
+    @Override
+    public void getReady() {}
+
     @Override
     public boolean hasEnded() {
         return lesson.hasEnded();

@@ -53,10 +53,9 @@ final class LivePlay {
     /** A practice of a dance to its end. */
     void practise() throws InterruptedException, Refused {
         long loadedFirst = practice.fromFrame() + practice.rate().frameAt(LOADED_FIRST_SECONDS);
-        practice.await(Math.min(practice.toFrame(), loadedFirst));
+        practice.awaitPlayable(Math.min(practice.toFrame(), loadedFirst));
         double fromSeconds = practice.rate().secondsAt(practice.fromFrame());
         LivePractice live = practice.live(speakers.main(), speakers.ear(), delays);
-        live.getReady();
         if (practice.song().isPresent()) {
             notice(RISES);
         }
@@ -83,6 +82,7 @@ final class LivePlay {
                 }
                 if (isObeyed || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live));
+                    live.getReady();
                 }
             }
             if (!isQuit) {
@@ -117,7 +117,7 @@ final class LivePlay {
     /** A jump may lead to any place of the song. */
     private void awaitWholeSong() throws InterruptedException, Refused {
         if (!isWhollyLoaded) {
-            practice.await(practice.toFrame());
+            practice.awaitPlayable(practice.toFrame());
             isWhollyLoaded = true;
         }
     }

@@ -69,6 +69,13 @@ final class PracticeStart {
         }
     }
 
+    /** Waits until all of it can be read, while the user is told how far the listening to the song is. */
+    void awaitWhole(Practice practice) throws Refused, InterruptedException {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            practice.await(practice.toFrame(), progress);
+        }
+    }
+
     /** Tells what has been found since the last time: a song that still loads may bring more. */
     void tellProblems(Practice practice) {
         problems.tellInShort(findings(practice));

@@ -15,9 +15,9 @@ import cuelead.dance.Turn;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
 import java.io.PrintStream;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A dance as it was understood, count by count, to be held beside the sheet. */
 final class ReadListing {
@@ -166,8 +166,7 @@ final class ReadListing {
         }
         for (Tag tag : dance.tags()) {
             out.println();
-            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag.afterWalls())
-                    + ".");
+            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag) + ".");
         }
         dance.ending().ifPresent(ending -> {
             out.println();
@@ -192,11 +191,13 @@ final class ReadListing {
         }
     }
 
-    private static String after(List<Integer> walls) {
-        if (walls.isEmpty()) {
+    private static String after(Tag tag) {
+        if (tag.afterWalls().isEmpty()) {
             return ", where the sequence names it";
         }
-        List<String> names = walls.stream().map(String::valueOf).toList();
-        return " after wall " + String.join(", ", names);
+        String where = tag.afterCount().isPresent()
+                ? " after count " + tag.afterCount().getAsInt() + " of wall "
+                : " after wall ";
+        return where + tag.afterWalls().stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 }

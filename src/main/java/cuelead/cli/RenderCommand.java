@@ -64,7 +64,7 @@ final class RenderCommand implements Callable<Integer> {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (Practice practice = start.prepare()) {
             target.check(practice);
-            practice.await(practice.toFrame());
+            start.awaitWhole(practice);
             TrackTags tags = new TrackTags(
                     practice.dance().header().title(),
                     practice.timeline().grid().medianTempo());

@@ -8,6 +8,7 @@ import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import cuelead.voice.Clip;
 import cuelead.voice.HardWords;
+import cuelead.voice.Pronunciations;
 import cuelead.voice.SpeakableText;
 import cuelead.voice.Voice;
 import java.nio.file.Path;
@@ -74,9 +75,8 @@ final class SayCommand implements Callable<Integer> {
         Targets.checkSoundFile(output);
         SampleRate at = rate.orElse(USUAL_RATE);
         List<Problem> problems = new ArrayList<>();
-        Voice voice =
-                Voicing.voice(at, voiceOptions.wish(), surroundings.places().cache(), problems);
-        List<Clip> clips = speak(voice);
+        Voicing voicing = Voicing.of(voiceOptions.wish(), surroundings.places().cache());
+        List<Clip> clips = speak(voicing.at(at, problems), voicing.pronunciations());
         new ProblemPrinter(surroundings.err()).tellInShort(problems);
         if (clips.isEmpty()) {
             return Failures.REFUSED;
@@ -86,17 +86,17 @@ final class SayCommand implements Callable<Integer> {
         return Failures.DONE;
     }
 
-    private List<Clip> speak(Voice voice) throws Refused {
+    private List<Clip> speak(Voice voice, Pronunciations users) throws Refused {
         List<Clip> clips = new ArrayList<>();
         for (String call : String.join(" ", words).split(",")) {
             Optional<Clip> clip = call.isBlank() ? Optional.empty() : voice.say(call.strip());
             clip.ifPresentOrElse(clips::add, () -> surroundings.err().println(cannotSay(call.strip())));
-            clip.ifPresent(said -> tellDoubts(call.strip(), said));
+            clip.ifPresent(said -> tellDoubts(call.strip(), said, users));
         }
         return clips;
     }
 
-    private void tellDoubts(String call, Clip clip) {
+    private void tellDoubts(String call, Clip clip, Pronunciations users) {
         SpeakableText.of(call)
                 .filter(read -> !read.equalsIgnoreCase(call))
                 .ifPresent(read -> surroundings.err().println("\"" + call + "\" is read as \"" + read + "\"."));
@@ -105,7 +105,7 @@ final class SayCommand implements Callable<Integer> {
             surroundings.err().println("The voice leaves out \"" + unsaid + "\"; write it in English letters.");
         }
         boolean isBuiltIn = !clip.phones().isEmpty();
-        HardWords.offers(call)
+        HardWords.offers(call, users)
                 .filter(offers -> isBuiltIn)
                 .ifPresent(offers -> surroundings
                         .err()

@@ -13,6 +13,9 @@ interface Steered {
     /** To be called some times a second. */
     void tick() throws Refused;
 
+    /** Does a piece of what makes it obey the first order as soon as later ones; to be called while it plays. */
+    void getReady();
+
     boolean hasEnded();
 
     /** Obeys; gives what was done in a few words, empty where it shows by itself. */

@@ -6,6 +6,7 @@ import cuelead.practice.Heard;
 import cuelead.practice.Jump;
 import cuelead.practice.LivePractice;
 import cuelead.practice.Wish;
+import cuelead.report.Refused;
 import cuelead.sound.Dipping;
 import java.util.Locale;
 import java.util.Optional;
@@ -51,8 +52,14 @@ final class Steersman implements Steered {
     }
 
     @Override
-    public void tick() {
+    public void tick() throws Refused {
         practice.tick();
+        practice.check();
+    }
+
+    @Override
+    public void getReady() {
+        practice.getReady();
     }
 
     @Override

@@ -85,10 +85,20 @@ final class FacingCheck {
             facing(
                     "restart_facing",
                     restart.line(),
-                    restart.statedFacing(),
+                    restart.statedFacing().or(() -> besideWall(restart)),
                     walls.at(restart),
                     "After count " + restart.afterCount() + " of wall " + restart.wall());
         }
+    }
+
+    /** What stands behind the number of its wall, unless that is where the wall begins. */
+    private Optional<Facing> besideWall(Restart restart) {
+        return dance.claims().walls().stream()
+                .filter(claim -> claim.moment() == WallClaim.Moment.BEGINNING_OR_BREAK)
+                .filter(claim -> claim.wall() == restart.wall() && claim.line() == restart.line())
+                .map(WallClaim::stated)
+                .filter(stated -> !stated.equals(walls.startOf(restart.wall())))
+                .findFirst();
     }
 
     /** The facing that a tag claims, where the sequence first has it. */

@@ -12,6 +12,8 @@ public record WallClaim(int wall, Moment moment, Facing stated, int line) {
     /** A moment of a wall. */
     public enum Moment {
         BEGINNING,
+        /** Either its beginning or the place where a restart breaks it off: sheets write both as "wall 3 (6:00)". */
+        BEGINNING_OR_BREAK,
         /** Behind its last count, before a tag. */
         END
     }

@@ -56,16 +56,20 @@ public final class WallWalk {
     private Facing endOf(int wall, boolean withTags) {
         Optional<Restart> restart =
                 dance.restarts().stream().filter(found -> found.wall() == wall).findFirst();
-        if (restart.isPresent()) {
-            return at(restart.get());
-        }
-        Facing end = startOf(wall).after(ofWall);
+        Facing end = restart.map(this::at).orElseGet(() -> startOf(wall).after(ofWall));
         if (withTags) {
             for (Tag tag : dance.tags()) {
-                end = tag.afterWalls().contains(wall) ? end.after(net(tag.part())) : end;
+                boolean comes = tag.afterWalls().contains(wall)
+                        && restart.map(found -> endsWith(tag, found)).orElse(true);
+                end = comes ? end.after(net(tag.part())) : end;
             }
         }
         return end;
+    }
+
+    /** Whether the tag comes where its wall is broken off, and the dance begins again behind it. */
+    public static boolean endsWith(Tag tag, Restart restart) {
+        return tag.afterWalls().contains(restart.wall()) && tag.afterCount().orElse(0) == restart.afterCount();
     }
 
     /** Whether none leaves the facing at the end of a wall open. */

@@ -4,7 +4,6 @@ import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Whether every foot that acts is free, through the dance, its tags and its restarts, and round to count 1 again. */
@@ -28,7 +27,7 @@ final class WeightCheck {
             dance.restarts().forEach(check::restart);
             dance.tags().forEach(check::tag);
         } else {
-            dance.tags().forEach(check::tagInSequence);
+            check.problems.addAll(new PartJoins(dance, file).check());
         }
         if (wrongStart) {
             check.start(written);
@@ -70,50 +69,19 @@ final class WeightCheck {
         return clash(start, endOfWall()) ? Weight.UNKNOWN : endOfWall();
     }
 
-    /** In a phrased dance: a tag that leaves the weight on the foot that the part behind it begins with. */
-    private void tagInSequence(Tag tag) {
-        List<String> names = dance.sequence();
-        for (int i = 0; i + 1 < names.size(); i++) {
-            int next = i + 1;
-            Optional<Foot> first = dance.parts().stream()
-                    .filter(part -> names.get(next).equals(part.name()))
-                    .findFirst()
-                    .flatMap(WeightCheck::firstFoot);
-            Weight end = endWeight(tag.part(), Weight.UNKNOWN);
-            if (names.get(i).equals(tag.part().name()) && first.isPresent() && end.isOn(first.get())) {
-                List<Step> steps = WallWalk.steps(tag.part());
-                error(
-                        "tag_weight",
-                        steps.get(steps.size() - 1).line(),
-                        0,
-                        "The tag ends with the weight on " + word(end) + ", but " + names.get(next)
-                                + " begins with the " + first.get().word() + " foot.",
-                        "Let its last action touch instead of step, or step instead of touch.");
-                return;
-            }
-        }
-    }
-
-    private static Optional<Foot> firstFoot(Part part) {
-        return WallWalk.steps(part).stream()
-                .filter(step -> step.foot().isPresent())
-                .findFirst()
-                .filter(step -> step.action().needsFreeFoot())
-                .flatMap(Step::foot);
-    }
-
-    /** A later part of a phrased dance begins as the part before it in the sequence ends. */
+    /** A later part of a phrased dance begins as the part before it in the sequence ends; if it cannot, that is told apart. */
     private Weight entry(Part part, Weight fallback) {
         int at = dance.sequence().indexOf(part.name());
         if (at < 1) {
             return fallback;
         }
         String before = dance.sequence().get(at - 1);
-        return Stream.concat(dance.parts().stream(), dance.tags().stream().map(Tag::part))
+        Weight end = Stream.concat(dance.parts().stream(), dance.tags().stream().map(Tag::part))
                 .filter(other -> other.name().equals(before))
                 .findFirst()
                 .map(other -> endWeight(other, fallback))
                 .orElse(fallback);
+        return PartJoins.impossible(part, end).isPresent() ? Weight.UNKNOWN : end;
     }
 
     /**
@@ -183,7 +151,8 @@ final class WeightCheck {
 
     private void restart(Restart restart) {
         Part part = dance.parts().get(0);
-        if (restart.afterCount() >= part.counts()) {
+        boolean tagFirst = dance.tags().stream().anyMatch(tag -> WallWalk.endsWith(tag, restart));
+        if (restart.afterCount() >= part.counts() || tagFirst) {
             return;
         }
         Weight start = dance.header().startWeight();
@@ -201,15 +170,17 @@ final class WeightCheck {
         }
     }
 
-    /** Behind a tag within a wall the wall goes on from where it was. */
+    /** Behind a tag within a wall the wall goes on from where it was, or begins again. */
     private void tag(Tag tag) {
         Weight start = dance.header().startWeight();
         boolean within = tag.afterCount().isPresent();
-        int next = tag.afterCount().orElse(0) + 1;
-        Weight wanted = within
+        boolean again = dance.restarts().stream().anyMatch(restart -> WallWalk.endsWith(tag, restart));
+        int next = again ? 1 : tag.afterCount().orElse(0) + 1;
+        Weight there = within
                 ? WallWalk.weightAfter(dance.parts().get(0), tag.afterCount().getAsInt(), start)
-                : start;
-        Weight end = endWeight(tag.part(), within ? wanted : endOfWall());
+                : endOfWall();
+        Weight wanted = within && !again ? there : start;
+        Weight end = endWeight(tag.part(), there);
         if (clash(wanted, end)) {
             error(
                     "tag_weight",

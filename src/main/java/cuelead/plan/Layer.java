@@ -11,6 +11,7 @@ import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Turn;
+import cuelead.dance.WallWalk;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.Beats;
@@ -89,7 +90,10 @@ final class Layer {
         for (int wall = 1; wall <= laying.mostWalls() && !musicEnded; wall++) {
             layWall(wall, part);
             for (Tag tag : dance.tags()) {
-                boolean atEnd = !WallPart.isWithin(tag, part.counts());
+                int number = wall;
+                boolean atEnd = !WallPart.isWithin(tag, part.counts())
+                        || dance.restarts().stream()
+                                .anyMatch(restart -> restart.wall() == number && WallWalk.endsWith(tag, restart));
                 if (tag.afterWalls().contains(wall) && atEnd && !musicEnded) {
                     layRun(Run.Kind.TAG, wall, tag.part(), Optional.empty());
                 }

@@ -6,14 +6,17 @@ import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.practice.Steering.Course;
 import cuelead.sound.Change;
+import cuelead.sound.Levels;
 import cuelead.sound.SlowedMusic;
 import cuelead.time.BeatGrid;
 import cuelead.time.BeatPosition;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;
 import cuelead.time.TimeMap;
+import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.function.UnaryOperator;
 
 /**
@@ -29,6 +32,8 @@ final class Helm {
     private final TakeMaker takes;
     private final SampleRate rate;
     private final Underway way;
+    /** Those at which nothing has been planned yet. */
+    private final Queue<Speed> unmet = new ArrayDeque<>(List.of(Speed.SLOWEST, Speed.ORIGINAL, Speed.FASTEST));
 
     Helm(TakeMaker takes, Underway way) {
         this.takes = takes;
@@ -58,10 +63,21 @@ final class Helm {
         goOn(change.apply(now.manner()), now.take().timeline(), now.take().extent(), now.aim());
     }
 
-    /** Plans what nobody hears, so that the code that plans has been met when the first order comes. */
+    /** Changes how loud each part is; what is called stays as it is. */
+    void changeLevels(UnaryOperator<Levels> change) {
+        Course now = way.coming();
+        Manner manner = now.manner().with(change.apply(now.manner().levels()));
+        Landing landing = Landing.onTheWay(way.grid(), way.heardBeforeNextSeconds(), way.nextSeconds());
+        way.goOver(new Course(now.take().with(manner.levels()), manner, now.aim(), now.loop()), landing);
+    }
+
+    /**
+     * Plans what nobody hears, so that the code that plans has been met when the first order comes. A piece of it at each
+     * call, and nothing after the last.
+     */
     void getReady() {
-        for (Speed speed : List.of(Speed.SLOWEST, Speed.ORIGINAL, Speed.FASTEST)) {
-            Retiming.of(takes, way.coming(), TimeMap.even(speed)).of(way.coming());
+        if (!unmet.isEmpty()) {
+            Retiming.of(takes, way.coming(), TimeMap.even(unmet.remove())).of(way.coming());
         }
     }
 

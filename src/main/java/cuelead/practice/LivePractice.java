@@ -4,6 +4,7 @@ import cuelead.dance.CountOne;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Steering.Course;
+import cuelead.report.Refused;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.Speed;
@@ -26,6 +27,8 @@ public final class LivePractice {
     private final Outputs outputs;
     private final Underway way;
     private final Helm helm;
+    private final Settling settling;
+    private Optional<Refused> trouble = Optional.empty();
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
     private final Deque<Ground> realigned = new ArrayDeque<>();
@@ -39,14 +42,18 @@ public final class LivePractice {
         NOTHING
     }
 
-    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs) {
+    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, Settling settling) {
         this.outputs = outputs;
+        this.settling = settling;
         Course course = new Course(first, manner, Optional.empty(), Optional.empty());
         way = new Underway(outputs, takes.rate(), course, first.mix().fromFrame());
         helm = new Helm(takes, way);
     }
 
-    /** So that the first command is obeyed as soon as later ones; takes some tenths of a second. */
+    /**
+     * So that the first command is obeyed as soon as later ones. To be called a few times while it plays; takes up to some
+     * tenths of a second each time, and does nothing when all is done.
+     */
     public void getReady() {
         helm.getReady();
     }
@@ -68,6 +75,24 @@ public final class LivePractice {
         outputs.keepTogether();
         while (!commands.isEmpty() && way.isReady()) {
             commands.remove().run();
+        }
+        if (commands.isEmpty() && way.isReady() && trouble.isEmpty()) {
+            settle();
+        }
+    }
+
+    private void settle() {
+        try {
+            settling.next().ifPresent(helm::changeLevels);
+        } catch (Refused e) {
+            trouble = Optional.of(e);
+        }
+    }
+
+    /** Throws what was found wrong with the song while it plays, if anything was. */
+    public void check() throws Refused {
+        if (trouble.isPresent()) {
+            throw trouble.get();
         }
     }
 

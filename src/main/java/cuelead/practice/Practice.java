@@ -47,7 +47,22 @@ public interface Practice extends Track, AutoCloseable {
     LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays);
 
     /** Waits until the mix can be read up to a frame; not on the audio thread. */
-    void await(long frame) throws InterruptedException, Refused;
+    default void await(long frame) throws InterruptedException, Refused {
+        await(frame, Progress.UNTOLD);
+    }
+
+    /**
+     * The same.
+     *
+     * @param progress told how far the listening to the song is
+     */
+    void await(long frame, Progress progress) throws InterruptedException, Refused;
+
+    /**
+     * Waits until it can be played live up to a frame. How loud a song is may be found only while it plays: then its
+     * levels come to what they should be by steps that nobody notices.
+     */
+    void awaitPlayable(long frame) throws InterruptedException, Refused;
 
     /**
      * Makes a lesson of its dance ready.

@@ -10,13 +10,11 @@ import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
-import cuelead.sound.Balance;
 import cuelead.sound.Levels;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
 import cuelead.time.TimeMap;
-import cuelead.voice.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,21 +42,23 @@ final class Preparation {
     }
 
     Practice prepare() throws Refused {
+        Voicing voice = Voicing.of(wish.voice(), places.cache());
+        voice.expect(wish.sheet());
         Dance dance = dance();
         Optional<OpenSong> song = OpenSong.of(wish, dance, places, progress);
         try {
-            return prepare(dance, song);
+            return prepare(dance, song, voice);
         } catch (Refused | RuntimeException | Error e) {
             song.ifPresent(open -> open.song().close());
             throw e;
         }
     }
 
-    private Practice prepare(Dance dance, Optional<OpenSong> song) throws Refused {
+    private Practice prepare(Dance dance, Optional<OpenSong> song, Voicing voice) throws Refused {
         if (song.isEmpty() && !wish.speed().isOriginal()) {
             throw new Refused("A speed is for practice with a song; without music choose a tempo (--tempo 80).");
         }
-        Listening listening = Listening.to(song, places, progress);
+        Listening listening = Listening.to(song, places);
         song.ifPresent(open -> problems.addAll(open.problems()));
         if (song.isPresent() && dance.header().countOne().isEmpty()) {
             problems.add(noCountOne(dance));
@@ -69,20 +69,20 @@ final class Preparation {
                                 dance, open.grid(), open.song().pcm().lengthSeconds())
                         .at(wish.speed(), rate))
                 .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
-        VoiceTimes words = new VoiceTimes(voice(rate));
+        VoiceTimes words = new VoiceTimes(voice.at(rate, problems));
         Timeline timeline = ground.timeline();
         problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
         TakeMaker takes = new TakeMaker(words, new MixMaker(rate, song.map(OpenSong::song)));
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
         Take take = takes.make(timeline, Extent.whole(timeline), even);
         words.check();
-        WordDoubts doubts = new WordDoubts(wish.sheet().toString());
+        voice.noteSpoken(wish.sheet());
+        WordDoubts doubts = new WordDoubts(wish.sheet().toString(), voice.pronunciations());
         problems.addAll(doubts.unsaid(words.asked()));
         doubts.hard(take.calls()).ifPresent(problems::add);
         CallsGo go = wish.callsGo();
-        Levels balanced = Balance.of(take.mix(), listening.powers(), wish.dip().on(go), go.sides());
-        return new ReadyPractice(
-                problems, song.map(OpenSong::song), takes, even.with(balanced), wished(take.with(balanced)));
+        Balancing balancing = new Balancing(listening, take.mix(), wish.dip().on(go), go.sides());
+        return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing);
     }
 
     /** Only what lies between the wish's times. */
@@ -151,10 +151,6 @@ final class Preparation {
                 "The sheet does not say where the dance begins in the song; " + counts
                         + " counts after the first bar are taken.",
                 "Write a line such as \"Intro: 16 counts\" or \"Count 1: 7.46\" (seconds) at its head.");
-    }
-
-    private Voice voice(SampleRate rate) throws Refused {
-        return Voicing.voice(rate, wish.voice(), places.cache(), problems);
     }
 
     private CallSettings settings(Dance dance) {

@@ -3,6 +3,9 @@ package cuelead.practice;
 /** Is told how far a longer piece of work has come. Called on any thread; must return at once. */
 @FunctionalInterface
 public interface Progress {
+    /** Nobody is told. */
+    Progress UNTOLD = (work, done) -> {};
+
     /**
      * Tells how far it is.
      *

@@ -7,7 +7,9 @@ import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.song.Song;
+import cuelead.sound.Levels;
 import cuelead.sound.Mix;
+import cuelead.sound.MixPlan;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.sound.StemMix;
@@ -28,14 +30,27 @@ final class ReadyPractice implements Practice {
     private final TakeMaker takes;
     private final Manner manner;
     private final Take take;
+    private final Balancing balancing;
     private final List<SpokenCall> calls;
 
-    ReadyPractice(List<Problem> problems, Optional<Song> song, TakeMaker takes, Manner manner, Take take) {
+    /**
+     * @param manner    at even levels
+     * @param take      the same
+     * @param balancing finds its levels
+     */
+    ReadyPractice(
+            List<Problem> problems,
+            Optional<Song> song,
+            TakeMaker takes,
+            Manner manner,
+            Take take,
+            Balancing balancing) {
         this.problems = List.copyOf(problems);
         this.song = song;
         this.takes = takes;
         this.manner = manner;
         this.take = take;
+        this.balancing = balancing;
         calls = take.heardCalls();
     }
 
@@ -93,31 +108,53 @@ final class ReadyPractice implements Practice {
 
     @Override
     public Sound mix() {
-        return new Mix(take.mix());
+        return new Mix(balanced());
     }
 
     @Override
     public Sound voiceStem() {
-        return new StemMix(take.mix(), EnumSet.of(StemMix.Stem.VOICE));
+        return new StemMix(balanced(), EnumSet.of(StemMix.Stem.VOICE));
     }
 
     @Override
     public Sound musicStem() {
-        return new StemMix(take.mix(), EnumSet.of(StemMix.Stem.MUSIC));
+        return new StemMix(balanced(), EnumSet.of(StemMix.Stem.MUSIC));
     }
 
     @Override
     public LivePractice live(Speakers speakers, Optional<Speakers> calls, Delays delays) {
-        return new LivePractice(takes, manner, take, Outputs.ofPractice(speakers, calls, delays, takes.rate()));
+        song.ifPresent(Song::loadAll); // the audio thread asks for nothing
+        Levels levels = balancing.toBeginWith();
+        balancing.goOn();
+        return new LivePractice(
+                takes,
+                manner.with(levels),
+                take.with(levels),
+                Outputs.ofPractice(speakers, calls, delays, takes.rate()),
+                new Settling(balancing::found, levels));
     }
 
     @Override
     public Walkthrough walkthrough(Lesson lesson) throws Refused {
-        return Walkthrough.of(new Rounds(lesson, manner, takes));
+        return Walkthrough.of(new Rounds(lesson, manner.with(balancing.await(Progress.UNTOLD)), takes));
+    }
+
+    private MixPlan balanced() {
+        try {
+            return take.mix().withLevels(balancing.await(Progress.UNTOLD));
+        } catch (Refused untold) {
+            throw new IllegalStateException("nobody waited for the mix", untold);
+        }
     }
 
     @Override
-    public void await(long frame) throws InterruptedException, Refused {
+    public void await(long frame, Progress progress) throws InterruptedException, Refused {
+        balancing.await(progress);
+        awaitPlayable(frame);
+    }
+
+    @Override
+    public void awaitPlayable(long frame) throws InterruptedException, Refused {
         if (song.isEmpty()) {
             return;
         }
@@ -133,5 +170,6 @@ final class ReadyPractice implements Practice {
     @Override
     public void close() {
         song.ifPresent(Song::close);
+        balancing.goOn(); // and ends at once, for the song is closed
     }
 }

@@ -26,13 +26,17 @@ final class SongMemory {
         this.progress = progress;
     }
 
-    /** K-weighted powers of the song's blocks. */
-    MusicPowers musicPowers(Song song) throws Refused {
-        SongHash hash = SongHash.of(song.file());
-        Optional<SongFacts> known = cache.find(hash);
-        return known.isPresent()
-                ? known.get().loudness().powers()
-                : remember(hash, song, Optional.empty()).loudness().powers();
+    /** K-weighted powers of the song's blocks, if they are remembered. */
+    Optional<MusicPowers> knownPowers(Song song) throws Refused {
+        return cache.find(SongHash.of(song.file()))
+                .map(facts -> facts.loudness().powers());
+    }
+
+    /** The same, measured and remembered. */
+    MusicPowers measuredPowers(Song song) throws Refused {
+        return remember(SongHash.of(song.file()), song, Optional.empty())
+                .loudness()
+                .powers();
     }
 
     /** The beats of a song that has no beat file. */

@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import cuelead.report.Problem;
 import cuelead.voice.HardWords;
+import cuelead.voice.Pronunciations;
 import cuelead.voice.SpeakableText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,9 +15,12 @@ import java.util.Set;
 /** What is told of words that a voice cannot say, or says so that they may not be understood. */
 final class WordDoubts {
     private final String sheet;
+    private final Pronunciations users;
 
-    WordDoubts(String sheet) {
+    /** @param users how the user wants words to be said */
+    WordDoubts(String sheet, Pronunciations users) {
         this.sheet = sheet;
+        this.users = users;
     }
 
     /** @param asked everything that the plan wanted said, whether or not there is a clip of it */
@@ -49,7 +53,7 @@ final class WordDoubts {
                 builtIn.add(call.call().words());
             }
         }
-        builtIn.forEach(words -> HardWords.offers(words).ifPresent(instead -> offers.put(words, instead)));
+        builtIn.forEach(words -> HardWords.offers(words, users).ifPresent(instead -> offers.put(words, instead)));
         if (offers.isEmpty()) {
             return Optional.empty();
         }

@@ -64,6 +64,9 @@ final class BodyReader {
         if (kind != LineKind.COUNTS && tags.repeats(line, lines.lastCount())) {
             return;
         }
+        if (kind == LineKind.RESTART || kind == LineKind.REPEAT) {
+            tags.restartsBehind(line);
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
@@ -263,6 +266,7 @@ final class BodyReader {
         tags.close();
         restarts.finish(parts.counts(), parts.sections(), firstWeight());
         tags.place(lines.starts());
+        restarts.behindTags(tags.restarts());
         sequence.finish(parts.names(), tags.names());
         sequence.cuts(parts.partCounts()).forEach(restarts::cut);
         tags.finish(sequence.names());

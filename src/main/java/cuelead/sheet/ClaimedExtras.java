@@ -18,6 +18,12 @@ final class ClaimedExtras {
                     + " (tags?|bridges?|restarts?)\\b(?! needed)"
                     + "(?:\\s*(?:,|&|/|and|or|nor)\\s*(?:no )?(tags?|bridges?|restarts?)\\b)?",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern NUMBERED = Pattern.compile(
+            "\\b(tags|bridges|restarts)\\s*[:=]\\s*(\\d)(?![\\d.:]|st|nd|rd|th|\\s*(?:[,&+]|and)\\s*\\d|\\s*(?:counts?|cts?|beats?)\\b)",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern TAG_LENGTH = Pattern.compile(
+            "\\btag\\s*[:(=-]?\\s*(\\d{1,2})[ -]?(?:counts?|cts?|beats?)\\b|\\b(\\d{1,2})[ -]counts? tag\\b(?!s)",
+            Pattern.CASE_INSENSITIVE);
     private static final Set<String> NONE = Set.of("no", "zero", "without", "0");
     /** What is told of a tag or a restart where it could not be read whole. */
     private static final List<String> UNREAD =
@@ -46,6 +52,10 @@ final class ClaimedExtras {
         if (danced || line.namesWall()) {
             return;
         }
+        if (header) {
+            numbered(line);
+            tagLength(line);
+        }
         Matcher claim = CLAIM.matcher(line.text());
         while (claim.find()) {
             String number = claim.group(1).toLowerCase(Locale.ROOT);
@@ -57,6 +67,32 @@ final class ClaimedExtras {
             if (none && claim.group(3) != null) {
                 claimed(0, claim.group(3), line, claim.start());
             }
+        }
+    }
+
+    /** "Restarts: 3", "Tags: 1"; what more numbers or ordinals follow tells of walls. */
+    private void numbered(SheetLine line) {
+        Matcher claim = NUMBERED.matcher(line.text());
+        while (claim.find()) {
+            claimed(Integer.parseInt(claim.group(2)), claim.group(1), line, claim.start());
+        }
+    }
+
+    /** "Tag 8 counts", "8 count tag", where there is one. */
+    private void tagLength(SheetLine line) {
+        Matcher claim = TAG_LENGTH.matcher(line.text());
+        if (dance.tags().size() != 1 || !claim.find()) {
+            return;
+        }
+        int stated = Integer.parseInt(claim.group(1) == null ? claim.group(2) : claim.group(1));
+        int written = dance.tags().get(0).part().counts();
+        if (stated != written) {
+            problems.error(
+                    "wrong_claim",
+                    line.number(),
+                    claim.start() + 1,
+                    "The sheet says here that the tag has " + stated + " counts, but " + written + " are written.",
+                    "Check which is right.");
         }
     }
 

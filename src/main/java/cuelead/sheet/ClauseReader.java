@@ -5,6 +5,7 @@ import cuelead.sheet.ClauseShape.Told;
 import cuelead.sheet.FigureNames.FigureName;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Term.Kind;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -172,8 +173,14 @@ final class ClauseReader {
         } else if (!draft.isFigure()) {
             return false;
         }
-        return terms.advance();
+        terms.advance();
+        if (draft.isFigure() && terms.at(Kind.FOOT) && LISTS.stream().anyMatch(terms::nextIs)) {
+            draft.feetFollow();
+        }
+        return true;
     }
+
+    private static final Set<Kind> LISTS = EnumSet.of(Kind.SEPARATOR, Kind.LINK, Kind.MARK, Kind.FOOT);
 
     private boolean turnsByName() {
         return draft.isFigure() && name.stream().anyMatch(Set.of("pivot", "unwind", "paddle")::contains);

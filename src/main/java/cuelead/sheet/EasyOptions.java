@@ -68,20 +68,35 @@ final class EasyOptions {
     private Optional<Place> place(SheetLine line, OptionWords words) {
         Optional<Place> near = danced(line.number()).or(() -> withMarkOf(line)).or(() -> above(line.number()));
         if (words.first().isEmpty()) {
-            return near;
+            return NamedRun.of(dance, words.replaced(), line.number())
+                    .map(run -> new Place(run.section(), run.steps()))
+                    .or(() -> near);
         }
         Optional<Section> named = words.section().isPresent()
                 ? dance.parts().get(0).sections().stream()
                         .skip(words.section().getAsInt() - 1L)
                         .findFirst()
                 : near.map(Place::section);
-        return named.flatMap(section -> counts(section, words));
+        return named.flatMap(section -> counts(section, words, 0)).or(() -> countsOfDance(words));
     }
 
-    private static Optional<Place> counts(Section section, OptionWords words) {
+    /** "Counts 25-28" of a dance whose sections have eight each. */
+    private Optional<Place> countsOfDance(OptionWords words) {
+        int before = 0;
+        for (Section section : dance.parts().get(0).sections()) {
+            if (words.first().getAsInt() <= before + section.length()) {
+                return counts(section, words, before);
+            }
+            before += section.length();
+        }
+        return Optional.empty();
+    }
+
+    /** {@code before}: counts that the words count and the section does not. */
+    private static Optional<Place> counts(Section section, OptionWords words, int before) {
         List<Step> steps = section.steps().stream()
-                .filter(step -> step.count().number() >= words.first().getAsInt()
-                        && step.count().number() <= words.last().getAsInt())
+                .filter(step -> step.count().number() + before >= words.first().getAsInt()
+                        && step.count().number() + before <= words.last().getAsInt())
                 .toList();
         return place(section, steps);
     }
@@ -170,6 +185,7 @@ final class EasyOptions {
                 .filter(read -> found.all().stream().allMatch(problem -> problem.severity() == Problem.Severity.NOTE))
                 .map(LineReader.Result::steps)
                 .filter(steps -> fill(steps, first, place.last()))
+                .filter(steps -> begins(steps, weightBefore(place, first)))
                 .orElse(List.of());
     }
 
@@ -185,6 +201,15 @@ final class EasyOptions {
             }
         }
         return before;
+    }
+
+    /** An option that begins with the foot that bears the weight is for other counts. */
+    private static boolean begins(List<Step> steps, Weight before) {
+        return steps.stream()
+                .filter(step -> step.foot().isPresent())
+                .findFirst()
+                .filter(step -> before.isOn(step.foot().get()) && step.action().needsFreeFoot())
+                .isEmpty();
     }
 
     /** Whether there is a step on each whole count, and none elsewhere. */

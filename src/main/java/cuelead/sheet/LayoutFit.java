@@ -10,13 +10,17 @@ final class LayoutFit {
     private static final int NO_DANCE = 1000;
     private static final int MISFIT = 4;
     private static final int LONGEST_GAP = 8;
-    private static final int MOST_TOTAL = 16;
+    /** The same for every length but the stated one: a header may be wrong, and then no reading comes nearer to it. */
+    private static final int OTHER_TOTAL = 8;
 
     private static final int EIGHT = 8;
     private static final int SIX = 6;
 
     private int cost;
     private int last;
+    /** Counts that the heading of the open section promises and that are still to come; 0 where it promises none. */
+    private int due;
+
     private boolean over;
     private int written;
     private boolean inTag;
@@ -36,6 +40,7 @@ final class LayoutFit {
         for (int i = laid.header(); i < laid.lines().size() && fit.cost <= limit; i++) {
             fit.add(laid.lines().get(i));
         }
+        fit.ends();
         return fit.cost > limit ? fit.cost : fit.total(stated(laid.lines().subList(0, laid.header())));
     }
 
@@ -65,7 +70,10 @@ final class LayoutFit {
             case COUNTS -> counts(laid);
             case OTHER -> cost += DanceLine.mayBeDanced(line) ? MISFIT : 0;
             case SECTION -> section(line);
-            case TAG -> inTag = true;
+            case TAG -> {
+                ends();
+                inTag = true;
+            }
             default -> {
                 // nothing that is danced
             }
@@ -74,11 +82,19 @@ final class LayoutFit {
 
     private void section(SheetLine line) {
         Optional<SectionHead> head = SectionHead.read(line.text());
+        ends();
         inTag = false;
         inParts |= head.filter(found -> !found.part().isEmpty()).isPresent();
         last = head.filter(SectionHead::hasRange)
                 .map(found -> found.first() - 1)
                 .orElse(last);
+        due = head.filter(SectionHead::hasRange).map(SectionHead::length).orElse(0);
+    }
+
+    /** A section that breaks off before the counts of its heading are filled. */
+    private void ends() {
+        cost += Math.min(LONGEST_GAP, Math.max(0, due));
+        due = 0;
     }
 
     private void counts(LaidLine line) {
@@ -86,17 +102,18 @@ final class LayoutFit {
         Count first = group.counts().get(0);
         int number = first.isWhole() ? first.number() : first.number() + 1;
         int whole = (int) group.counts().stream().filter(Count::isWhole).count();
-        boolean fits = line.fits() && !Lengths.contradict(line.text(), whole);
+        boolean fits = line.fits() && !Lengths.contradict(line.text(), group.counts());
         cost += fits || RepeatCall.read(line.text(), group.end()).isPresent() ? 0 : MISFIT;
         boolean follows = number == last + 1 || number == 1 || !first.isWhole() || (over && number == 2);
         cost += follows ? 0 : Math.min(LONGEST_GAP, Math.abs(number - last - 1));
         over = group.runsOver(EIGHT) || group.runsOver(SIX);
         last = Math.max(1, group.counts().get(group.counts().size() - 1).number());
         written += inTag ? 0 : whole;
+        due -= whole;
     }
 
     private int total(OptionalInt stated) {
-        int missing = stated.isPresent() && !inParts ? Math.min(MOST_TOTAL, Math.abs(stated.getAsInt() - written)) : 0;
-        return written == 0 ? NO_DANCE : cost + missing;
+        boolean kept = stated.isEmpty() || inParts || stated.getAsInt() == written;
+        return written == 0 ? NO_DANCE : cost + (kept ? 0 : OTHER_TOTAL);
     }
 }

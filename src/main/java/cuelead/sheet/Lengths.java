@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Count;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -24,10 +25,20 @@ final class Lengths implements Manner {
                     + StatedLengths.UNIT + ")\\s*[.;]?\\s*$",
             Pattern.CASE_INSENSITIVE);
 
-    /** Whether a line tells at its end that it has another length than these counts. */
-    static boolean contradict(String text, int counts) {
+    /**
+     * Whether a line tells at its end that it has another length than these counts. The last of them may stand there
+     * instead, behind its step: "3-4 Step R to side (3), touch L (4)".
+     */
+    static boolean contradict(String text, List<Count> counts) {
         Matcher length = AT_END.matcher(text);
-        return length.find() && Integer.parseInt(length.group(1) == null ? length.group(2) : length.group(1)) != counts;
+        if (!length.find()) {
+            return false;
+        }
+        int told = Integer.parseInt(length.group(1) == null ? length.group(2) : length.group(1));
+        long whole = counts.stream().filter(Count::isWhole).count();
+        boolean last =
+                length.group(1) != null && told == counts.get(counts.size() - 1).number();
+        return told != whole && !last;
     }
 
     @Override

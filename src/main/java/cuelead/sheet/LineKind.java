@@ -114,7 +114,9 @@ enum LineKind {
         List<Token> tokens = line.tokens();
         boolean word = tokens.stream()
                 .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
-        return word || (WallNote.namesWall(tokens) && beginsAnew(tokens));
+        return word
+                || (WallNote.namesWall(tokens)
+                        && (beginsAnew(tokens) || LeftOut.in(tokens).isPresent()));
     }
 
     /** "start over", "begin again", "go back to the top", "start the dance from the beginning". */

@@ -43,6 +43,7 @@ final class Manners {
             TextTable::steps,
             TornSentences::joined,
             ShortTerms::spelled,
+            Degrees::asParts,
             Dictated::parted,
             CountsAbove::paired,
             LetterTitle::first,

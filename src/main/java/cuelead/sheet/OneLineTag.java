@@ -21,6 +21,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
         for (int i = 1; i < tokens.size(); i++) {
             int from = tokens.get(i).column() - 1;
             if (isParted(line.text(), from)
+                    && !isWall(tokens, i)
                     && (isCounted(line, from)
                             || isDanced(line, from)
                             || repeat(line, from).isPresent())) {
@@ -28,6 +29,25 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
             }
         }
         return Optional.empty();
+    }
+
+    /** The 4 of "after walls 2, 4 and 6: ..." begins no steps. */
+    private static boolean isWall(List<Token> tokens, int at) {
+        int before = at;
+        while (before > 0 && tokens.get(before).is(Kind.NUMBER) && isJoint(tokens.get(before - 1))) {
+            before -= 2;
+        }
+        return before >= 0
+                && before < at
+                && (tokens.get(before).is(Kind.NUMBER) && before > 0 && isWalls(tokens.get(before - 1)));
+    }
+
+    private static boolean isJoint(Token token) {
+        return token.text().equals(",") || token.is(Kind.AMPERSAND) || token.isWord("and");
+    }
+
+    private static boolean isWalls(Token token) {
+        return token.isWord("walls") || token.isWord("wall");
     }
 
     /** Walls, counts and the facing may be told behind the steps too: they belong to the head. */
@@ -52,7 +72,7 @@ record OneLineTag(SheetLine head, SheetLine line, int from) {
             "\\([^()]*\\bwalls?\\b[^()]*\\)|(?<=\\()\\s*\\d{1,2}\\s*(?:counts?|cts?\\.?|beats?)\\b"
                     + "|,?\\s(?:at )?(?:the )?(?:end of|after|following|on)\\s+(?:the )?(?:"
                     + WALLS
-                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b",
+                    + "|\\d(?:st|nd|rd|th)\\s+wall)\\b|,?\\s+(?:and\\s+|then\\s+)*restart\\b(?:\\s+the dance)?",
             Pattern.CASE_INSENSITIVE);
 
     /** Where a sentence begins at the end that moves nothing: "You are at 12:00." */

@@ -16,8 +16,10 @@ import java.util.regex.Pattern;
  * @param first   the first count that the offer itself names
  * @param last    the last one
  * @param section number of the section that it names
+ * @param replaced what it says that it is danced for; empty where it does not
  */
-record OptionWords(String words, int column, OptionalInt first, OptionalInt last, OptionalInt section) {
+record OptionWords(
+        String words, int column, OptionalInt first, OptionalInt last, OptionalInt section, String replaced) {
     private static final String NAME =
             "(?:(?:easy|easier|simple|simpler|non[- ]?turn(?:ing)?|no[- ]turn(?:ing)?|low[- ]impact"
                     + "|gentler?|beginners?['\u2019]?s?)\\s+)*(?:options?|alternatives?|variations?)\\b|(?:easy|easier|simpler|beginners?)(?=\\s*[:\\-\u2013\u2014=])"
@@ -41,7 +43,7 @@ record OptionWords(String words, int column, OptionalInt first, OptionalInt last
             pattern("^\\W*(?:for|to|instead of)\\s+[^:,\u2013\u2014=]{2,50}?\\s*(?:[:,=]|\\s[-\u2013\u2014])\\s*");
     private static final Pattern LINK = pattern(
             "^[\\s:,=.\\-\u2013\u2014]*(?:(?:is|are|would be|could be|can be)\\s+)?(?:to\\s+)?(?:(?:you (?:can|may|could)|just|simply|do|dance|try|use)\\s+)*");
-    private static final Pattern REPLACED = pattern("^replace\\b.*?\\b(?:with|by)\\s+(.*)$");
+    private static final Pattern REPLACED = pattern("^replace\\b(.*?)\\b(?:with|by)\\s+(.*)$");
     private static final Pattern INSTEAD = pattern("^(.*?)\\s*,?\\s*instead(?:\\s+of\\b.*)?$");
 
     private static Pattern pattern(String regex) {
@@ -79,8 +81,10 @@ record OptionWords(String words, int column, OptionalInt first, OptionalInt last
         Cutter rest = new Cutter(offered);
         Optional<Matcher> section = rest.cut(SECTION);
         Optional<Matcher> counts = rest.cut(COUNTS).or(() -> rest.cutOff(COUNTS_BEHIND));
-        rest.cut(FOR_SOMETHING);
+        Optional<Matcher> something = rest.cut(FOR_SOMETHING);
         rest.cut(LINK);
+        Matcher replaced = REPLACED.matcher(rest.text.strip());
+        String instead = something.map(Matcher::group).orElseGet(() -> replaced.find() ? replaced.group(1) : "");
         String words = inner(inner(rest.text, REPLACED), INSTEAD).strip().replaceAll("[\\s.*]+$", "");
         OptionalInt first = counts.map(found -> OptionalInt.of(Integer.parseInt(found.group(1))))
                 .orElse(OptionalInt.empty());
@@ -89,12 +93,14 @@ record OptionWords(String words, int column, OptionalInt first, OptionalInt last
                 .orElse(first);
         OptionalInt number = section.map(found -> OptionalInt.of(Integer.parseInt(found.group(1))))
                 .orElse(OptionalInt.empty());
-        return words.isEmpty() ? Optional.empty() : Optional.of(new OptionWords(words, column, first, last, number));
+        return words.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new OptionWords(words, column, first, last, number, instead.strip()));
     }
 
     private static String inner(String words, Pattern pattern) {
         Matcher matcher = pattern.matcher(words.strip());
-        return matcher.find() ? matcher.group(1) : words;
+        return matcher.find() ? matcher.group(matcher.groupCount()) : words;
     }
 
     /** Takes what a text begins or ends with off it. */

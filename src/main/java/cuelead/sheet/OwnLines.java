@@ -38,8 +38,18 @@ final class OwnLines {
             String value = line.text().substring(line.text().indexOf(':') + 1);
             return !value.isBlank() && !DanceLine.isDanced(value);
         }
-        return Set.of("song", "lead", "counts a beat").contains(key);
+        return key.equals("song")
+                ? namesFile(line)
+                : Set.of("lead", "counts a beat").contains(key);
     }
+
+    /** "Song: Kettle Song by Aunt Minna" is a credit, and no file. */
+    private static boolean namesFile(SheetLine line) {
+        String value = line.text().substring(line.text().indexOf(':') + 1).strip();
+        return value.isEmpty() || FILE.matcher(value).find();
+    }
+
+    private static final Pattern FILE = Pattern.compile("\\.[A-Za-z0-9]{2,5}$|[/\\\\]");
 
     /** What stands before the colon; empty without one. */
     private static String key(SheetLine line) {

@@ -98,6 +98,11 @@ final class PhraseDraft {
         feet.add(foot);
     }
 
+    /** "Chasse R stepping R, L, R": what was named so far is the side, and the feet are listed behind. */
+    void feetFollow() {
+        feet.clear();
+    }
+
     /** A foot of a list, and where it goes. */
     void listed(Foot foot, Direction way) {
         feet.add(foot);

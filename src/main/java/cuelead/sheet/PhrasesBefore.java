@@ -57,6 +57,35 @@ final class PhrasesBefore {
         return previous.action().isPresent();
     }
 
+    /** "Shuffle forward R, L, R turning 1/2 R": the last foot of the figure, and the turn of all of it. */
+    boolean listsLast(PhraseDraft draft) {
+        Optional<FigureCall> figure = phrases.isEmpty()
+                ? Optional.empty()
+                : phrases.get(phrases.size() - 1)
+                        .figure()
+                        .filter(call -> call.turn().isEmpty() && isAllButLast(call));
+        boolean lists = figure.isPresent() && draft.shape().isOnlyFeetTurning() && draft.turns();
+        if (lists) {
+            FigureCall call = figure.get();
+            List<Foot> feet = new ArrayList<>(call.feet());
+            feet.addAll(draft.feet());
+            int last = phrases.size() - 1;
+            phrases.set(
+                    last,
+                    phrases.get(last)
+                            .with(new FigureCall(call.row(), feet, call.ways(), draft.turnOfAll()))
+                            .withRemarks(draft.remarks()));
+        }
+        return lists;
+    }
+
+    private static boolean isAllButLast(FigureCall call) {
+        List<Foot> feet = call.feet();
+        return feet.size() > 1
+                && feet.get(0) != feet.get(1)
+                && feet.size() + 1 == call.row().figure().pattern().size();
+    }
+
     /** "Swivel heels right, centre", "bump hips right, left": the same again to another side. */
     boolean swingOn(PhraseDraft draft) {
         if (phrases.isEmpty()) {

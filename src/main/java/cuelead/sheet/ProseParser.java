@@ -168,7 +168,7 @@ final class ProseParser {
             before.travel(draft);
             return;
         }
-        if (WalkAround.ends(draft, phrases)) {
+        if (WalkAround.ends(draft, phrases) || before.listsLast(draft)) {
             return;
         }
         if (draft.shape().isOnlyLead() || (draft.shape().isOnlyFeet() && !before.repeat(draft) && phrases.isEmpty())) {

@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Facing;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
@@ -23,6 +24,8 @@ final class RestartReader {
     private final Map<Integer, StepChange> changes = new HashMap<>();
     /** Told without its count: "Restart on wall 3" between two sections. */
     private final List<HalfRestarts.Mark> implied = new ArrayList<>();
+
+    private final List<Shortened> shortened = new ArrayList<>();
 
     private final List<WallClaim> wallStarts = new ArrayList<>();
 
@@ -60,9 +63,23 @@ final class RestartReader {
         } else if (note.walls().isEmpty()) {
             unclear(line, "It is not said on which wall to restart.");
         }
+        Optional<LeftOut> leftOut = LeftOut.in(line.tokens());
         for (int wall : WallNumbers.checked(note.walls(), line, problems)) {
-            line(line, wall, note.of(wall), here, sections);
+            leftOut.ifPresentOrElse(
+                    left -> shortened.add(new Shortened(wall, note.of(wall), left, line)),
+                    () -> line(line, wall, note.of(wall), here, sections));
         }
+    }
+
+    /** A wall whose end is left out: where that begins is known when the whole dance is. */
+    private record Shortened(int wall, WallNote note, LeftOut leftOut, SheetLine line) {}
+
+    private void shortened(Shortened told, List<Section> sections) {
+        told.leftOut()
+                .lastDanced(sections)
+                .ifPresentOrElse(
+                        last -> add(told.wall(), last, told.note(), told.line()),
+                        () -> unclear(told.line(), "Nothing is left of its wall."));
     }
 
     private void line(SheetLine line, int wall, WallNote note, int here, List<Integer> sections) {
@@ -79,11 +96,21 @@ final class RestartReader {
             if (note.counts().isEmpty() && note.section().isEmpty()) {
                 implied.add(new HalfRestarts.Mark(here, line));
             }
-            note.startFacing()
-                    .ifPresent(facing ->
-                            wallStarts.add(new WallClaim(wall, WallClaim.Moment.BEGINNING, facing, line.number())));
-            add(new Restart(wall, after.getAsInt(), note.facing(), line.number()));
+            add(wall, after.getAsInt(), note, line);
         }
+    }
+
+    private void add(int wall, int afterCount, WallNote note, SheetLine line) {
+        note.startFacing().ifPresent(facing -> claim(wall, WallClaim.Moment.BEGINNING, facing, line));
+        Optional<Facing> there = note.facing();
+        boolean either = note.besideWalls();
+        there.filter(facing -> either)
+                .ifPresent(facing -> claim(wall, WallClaim.Moment.BEGINNING_OR_BREAK, facing, line));
+        add(new Restart(wall, afterCount, there.filter(facing -> !either), line.number()));
+    }
+
+    private void claim(int wall, WallClaim.Moment moment, Facing facing, SheetLine line) {
+        wallStarts.add(new WallClaim(wall, moment, facing, line.number()));
     }
 
     /** Behind the last changed count; numbered within the section where one is named. */
@@ -147,6 +174,11 @@ final class RestartReader {
         return weight;
     }
 
+    /** Behind a tag that comes within a wall; told on a line of its own too, it is the same one. */
+    void behindTags(List<Restart> told) {
+        told.forEach(this::add);
+    }
+
     /** Reads a mark within a count line; without a wall it waits for a line that names one. */
     void mark(SheetLine line, int afterCount) {
         List<Integer> walls = WallNumbers.checked(WallNote.read(line.tokens()).walls(), line, problems);
@@ -179,6 +211,7 @@ final class RestartReader {
 
     /** Reports marks that no line gives a wall, and lines without a count that stand below the whole dance. */
     void finish(int danceCounts, List<Section> sections, Weight start) {
+        shortened.forEach(told -> shortened(told, sections));
         changes.forEach((line, change) -> change(line, change, sections, start));
         for (HalfRestarts.Mark place : implied) {
             if (place.afterCount() >= danceCounts) {

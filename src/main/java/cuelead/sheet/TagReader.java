@@ -2,13 +2,16 @@ package cuelead.sheet;
 
 import cuelead.dance.Ending;
 import cuelead.dance.Part;
+import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Tag;
 import cuelead.dance.WallClaim;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** Gathers the tags of a sheet: a head that names their walls, below it sections of their own. */
 final class TagReader {
@@ -18,6 +21,8 @@ final class TagReader {
     private final List<WallClaim> wallEnds = new ArrayList<>();
     /** Heads without steps below them. */
     private final List<Head> announced = new ArrayList<>();
+    /** Lines of the heads behind whose steps the dance begins again. */
+    private final Set<Integer> restarting = new HashSet<>();
     /** What the head of each tag says. */
     private final List<WallNote> notes = new ArrayList<>();
 
@@ -58,6 +63,7 @@ final class TagReader {
         int times = TagTimes.in(line.text());
         boolean each = !walls.isEmpty() && walls.size() != times;
         open = Optional.of(new Head(name(number), note, walls, each ? times : 1, line.number()));
+        restartsBehind(line);
     }
 
     private static String name(int number) {
@@ -108,6 +114,27 @@ final class TagReader {
         boolean runsOn = head.hasRange() && head.part().isEmpty() && head.first() == counts() + 1;
         boolean dancesOn = hasSections() && head.first() == danceCounts + 1;
         return isOpen() && runsOn && !dancesOn;
+    }
+
+    /** Whether a line tells that the dance begins again behind the open tag: "Then restart the dance". */
+    void restartsBehind(SheetLine line) {
+        open.filter(head -> line.number() == head.line() || !line.namesWall())
+                .filter(head -> saysRestart(line))
+                .ifPresent(head -> restarting.add(head.line()));
+    }
+
+    private static boolean saysRestart(SheetLine line) {
+        return line.tokens().stream()
+                .anyMatch(token -> token.is(Token.Kind.WORD) && token.text().startsWith("restart"));
+    }
+
+    /** Where a wall is broken off by a tag behind which the dance begins again; to be asked when the tags have their place. */
+    List<Restart> restarts() {
+        return tags.stream()
+                .filter(tag -> tag.afterCount().isPresent() && restarting.contains(tag.line()))
+                .flatMap(tag -> tag.afterWalls().stream()
+                        .map(wall -> new Restart(wall, tag.afterCount().getAsInt(), Optional.empty(), tag.line())))
+                .toList();
     }
 
     /** Ends the open tag, if there is one. */

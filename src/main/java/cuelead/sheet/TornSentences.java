@@ -111,6 +111,9 @@ final class TornSentences {
         if (above.isBlank() || line.isBlank() || OwnLines.isOwn(above) || OwnLines.isOwn(line)) {
             return false;
         }
+        if (isCountOf(above, line)) {
+            return true;
+        }
         boolean small = Character.isLowerCase(line.text().charAt(line.firstColumn() - 1));
         boolean torn = !ENDED.matcher(above.text()).find()
                 && (above.text().strip().length() >= SHORTEST
@@ -118,6 +121,15 @@ final class TornSentences {
                         || isSplitLength(above.text(), line.text()));
         return small && torn && !FACT.matcher(line.text()).matches() && (isTold(above) || moveNobody(above, line));
     }
+
+    /** "(2), step L beside R (&)" below a step without its count. */
+    private static boolean isCountOf(SheetLine above, SheetLine line) {
+        return COUNT_FIRST.matcher(line.text()).lookingAt()
+                && LineKind.of(above) == LineKind.COUNTS
+                && !ENDED.matcher(above.text()).find();
+    }
+
+    private static final Pattern COUNT_FIRST = Pattern.compile("\\s*\\([0-9&]{1,3}\\)\\s*,");
 
     /** "It has 32" above "counts and four walls". */
     private static boolean isSplitLength(String above, String line) {

@@ -18,6 +18,7 @@ import java.util.OptionalInt;
  * @param sections    the numbers that stand with "section"
  * @param facings     the ways that it says they face there
  * @param startFacing the way that it says the wall begins
+ * @param besideWalls whether the facings stand in brackets behind the numbers of their walls
  * @param number      a number directly behind the first word ("Tag 2")
  */
 record WallNote(
@@ -28,6 +29,7 @@ record WallNote(
         List<Integer> sections,
         List<Facing> facings,
         Optional<Facing> startFacing,
+        boolean besideWalls,
         OptionalInt number) {
     WallNote {
         walls = List.copyOf(walls);
@@ -67,6 +69,7 @@ record WallNote(
                 own(sections, index),
                 own(facings, index),
                 startFacing,
+                besideWalls,
                 number);
     }
 
@@ -123,7 +126,8 @@ record WallNote(
 
     /** Where within its walls a tag comes; the length that its head states is none of its place. */
     OptionalInt placeOfTag(List<Integer> starts) {
-        return new WallNote(walls, groups, places, places, sections, facings, startFacing, number).place(starts);
+        return new WallNote(walls, groups, places, places, sections, facings, startFacing, besideWalls, number)
+                .place(starts);
     }
 
     /** The count of the dance that section and count together tell; {@code starts} = counts before section 1, 2 ... */

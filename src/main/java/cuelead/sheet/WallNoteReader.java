@@ -31,6 +31,9 @@ final class WallNoteReader {
     private final Set<Integer> ordinals = new HashSet<>();
 
     private final List<Integer> walls = new ArrayList<>();
+    /** Where the numbers of the walls stand among the tokens. */
+    private final Set<Integer> listed = new HashSet<>();
+
     private final List<Integer> groups = new ArrayList<>();
     private final List<Integer> counts = new ArrayList<>();
     private final List<Integer> places = new ArrayList<>();
@@ -89,7 +92,7 @@ final class WallNoteReader {
             } else if (isWord(i, COUNT)) {
                 count(i);
             } else if ((isWord(i, SECTION) || isUnit(i)) && !goesOnThere(i)) {
-                last(i + 1).ifPresent(sections::add);
+                (isCountedUp(i) ? number(i - 1) : last(i + 1)).ifPresent(sections::add);
             } else if (isWord(i, Set.of("after")) && isPlainCount(i + 1)) {
                 number(i + 1).ifPresent(count -> {
                     counts.add(count);
@@ -113,7 +116,22 @@ final class WallNoteReader {
                 sections,
                 facings(said, SaidFacing.When.HERE),
                 facings(said, SaidFacing.When.AT_WALL_START).stream().findFirst(),
+                said.stream().allMatch(facing -> isBesideWall(facing.index())),
                 own);
+    }
+
+    /** "wall 3 (6:00)", "walls 3 (facing 6:00) and 5 (12:00)" */
+    private boolean isBesideWall(int at) {
+        int open = isWord(at - 1, Set.of("facing")) ? at - 2 : at - 1;
+        boolean bracket = open > 0 && tokens.get(open).is(Kind.OPEN);
+        return bracket && listed.contains(open - 1);
+    }
+
+    /** "Dance 5 sections", "the first three sections" */
+    private boolean isCountedUp(int at) {
+        return isWord(at, Set.of("section", "sections", "set", "sets"))
+                && number(at - 1).isPresent()
+                && last(at + 1).isEmpty();
     }
 
     /** "Dance A, B and C 1-2": counts of the third section. */
@@ -187,11 +205,14 @@ final class WallNoteReader {
         int at = word + 1;
         boolean more = true;
         while (more) {
-            int next = isJoint(at) ? at + 1 : at;
+            int told = behindBracket(at);
+            int next = isJoint(told) ? told + 1 : at;
             OptionalInt number = number(next);
-            more = number.isPresent() && !isWord(next + 1, COUNT) && (next == word + 1 || next > at);
+            boolean counts = isWord(next + 1, COUNT) || (next > word + 1 && isCountRange(next));
+            more = number.isPresent() && !counts && (next == word + 1 || next > at);
             if (more) {
                 walls.add(number.getAsInt());
+                listed.add(next);
                 at = next + 1;
             }
         }
@@ -203,6 +224,22 @@ final class WallNoteReader {
         if (walls.size() > before) {
             groups.add(walls.size() - before);
         }
+    }
+
+    /** The counts of "after walls 2 and 4: 1-4 Sway ..." */
+    private boolean isCountRange(int at) {
+        return isDash(at + 1) && number(at + 2).isPresent();
+    }
+
+    /** "walls 2 (6:00) and 5 (3:00)": what a bracket tells of one of them parts no list. */
+    private int behindBracket(int at) {
+        int end = at;
+        if (at < tokens.size() && tokens.get(at).is(Kind.OPEN)) {
+            while (end < tokens.size() && !tokens.get(end).is(Kind.CLOSE)) {
+                end++;
+            }
+        }
+        return end > at ? end + 1 : at;
     }
 
     /** "the second and fourth walls": numbers ahead of the word, joined. */

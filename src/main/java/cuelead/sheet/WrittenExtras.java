@@ -9,6 +9,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
+import cuelead.dance.WallClaim;
 import cuelead.dance.WallWalk;
 import cuelead.dance.Weight;
 import java.util.ArrayList;
@@ -75,8 +76,17 @@ final class WrittenExtras {
                 ? List.of()
                 : List.of(
                         "",
-                        "Restart: on wall " + restart.wall() + " after count " + restart.afterCount()
-                                + facing(restart.statedFacing()) + changed(restart));
+                        "Restart: on wall " + restart.wall() + besideWall(restart) + " after count "
+                                + restart.afterCount() + facing(restart.statedFacing()) + changed(restart));
+    }
+
+    private String besideWall(Restart restart) {
+        return dance.claims().walls().stream()
+                .filter(claim -> claim.moment() == WallClaim.Moment.BEGINNING_OR_BREAK)
+                .filter(claim -> claim.wall() == restart.wall() && claim.line() == restart.line())
+                .map(claim -> " (" + claim.stated().clock() + ")")
+                .findFirst()
+                .orElse("");
     }
 
     private static String changed(Restart restart) {

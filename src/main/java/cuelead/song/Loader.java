@@ -7,10 +7,16 @@ import java.io.IOException;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.CompletableFuture;
 
-/** Fills a song's samples on a thread of its own; however it ends, nobody is left waiting. */
+/**
+ * Fills a song's samples on a thread of its own, not far beyond what is asked for: a song that is opened is not all
+ * decoded while other work must be done before it is heard. However it ends, nobody is left waiting.
+ */
 final class Loader implements Runnable {
     /** Short, so that the first sound is there at once. */
     private static final int BLOCK_FRAMES = 4_096;
+
+    /** Enough to begin to play, and for one who reads as fast as it loads. */
+    private static final double AHEAD_SECONDS = 4;
 
     private final Decoder decoder;
     private final Pcm pcm;
@@ -49,11 +55,13 @@ final class Loader implements Runnable {
 
     private void fill() throws IOException {
         float[] block = new float[BLOCK_FRAMES * Sound.CHANNELS];
+        long ahead = pcm.rate().framesIn(AHEAD_SECONDS);
         for (int got = decoder.read(block, BLOCK_FRAMES); got > 0; got = decoder.read(block, BLOCK_FRAMES)) {
+            pcm.append(block, got);
+            pcm.awaitWanted(ahead);
             if (loaded.isCancelled()) {
                 throw new CancellationException();
             }
-            pcm.append(block, got);
         }
     }
 

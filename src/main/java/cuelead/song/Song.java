@@ -16,7 +16,8 @@ import java.util.function.Supplier;
 
 /**
  * A song that is open: its samples, still filling while it loads in the background, and what was found wrong
- * with its file. Close it to stop loading; what was loaded stays readable. Safe on any thread.
+ * with its file. It loads a little further than somebody waits for its samples ({@link Pcm#await}), and all of it once
+ * that is asked for. Close it to stop loading; what was loaded stays readable. Safe on any thread.
  */
 public final class Song implements AutoCloseable {
     private final Path file;
@@ -55,12 +56,18 @@ public final class Song implements AutoCloseable {
         return problems.get();
     }
 
+    /** Goes on loading to the end. */
+    public void loadAll() {
+        pcm.want(pcm.lengthFrames());
+    }
+
     /**
-     * Completes when all samples are there; exceptionally with {@link Refused} when the file could
+     * Goes on loading to the end, and completes when all samples are there; exceptionally with {@link Refused} when the file could
      * not be read to its end, with a {@link CancellationException} when the song was closed
      * before, and with anything else for a mistake of the program. Changing the future changes nothing here.
      */
     public CompletableFuture<Void> loaded() {
+        loadAll();
         return loaded.copy();
     }
 
@@ -89,6 +96,7 @@ public final class Song implements AutoCloseable {
      * @throws Refused what kept the file from being read to its end
      */
     public void awaitLoaded() throws Refused {
+        loadAll();
         try {
             loaded.join();
         } catch (CompletionException e) {
@@ -112,5 +120,6 @@ public final class Song implements AutoCloseable {
     @Override
     public void close() {
         loaded.cancel(false);
+        loadAll(); // a loader that rests must see that it is over
     }
 }

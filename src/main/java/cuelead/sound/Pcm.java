@@ -10,8 +10,8 @@ import java.util.concurrent.locks.ReentrantLock;
  * The decoded samples of a song, stereo at one rate, filled by one loading thread from the front while others
  * read. Held in fixed chunks, so that filling never copies and memory is one copy of the song.
  *
- * <p>{@link #copy} is realtime-safe. {@link #append}, {@link #finish} and {@link #fail} belong to the loading
- * thread; {@link #await} is for a thread that may wait.
+ * <p>{@link #copy} is realtime-safe. {@link #append}, {@link #awaitWanted}, {@link #finish} and {@link #fail} belong to
+ * the loading thread; {@link #await} is for a thread that may wait.
  */
 public final class Pcm implements Music {
     private static final int CHUNK_FRAMES = 1 << 15;
@@ -21,6 +21,9 @@ public final class Pcm implements Music {
     private final float[][] chunks;
     private final ReentrantLock lock = new ReentrantLock();
     private final Condition grown = lock.newCondition();
+    private final Condition wanted = lock.newCondition();
+    /** Those before it are asked for; guarded by the lock. */
+    private long wantedFrames;
 
     private volatile long availableFrames;
     private volatile boolean finished;
@@ -115,24 +118,50 @@ public final class Pcm implements Music {
         }
     }
 
+    /** Asks for the frames before {@code frame}, without waiting for them. Not on the audio thread. */
+    public void want(long frame) {
+        lock.lock();
+        try {
+            wantedFrames = Math.max(wantedFrames, frame);
+            wanted.signalAll();
+        } finally {
+            lock.unlock();
+        }
+    }
+
     /**
-     * Waits until the frames before {@code frame} (or the song's end) can be read, or loading has ended. Never on
-     * the audio thread.
+     * Waits, on the loading thread, until it can go on: what is there reaches less than so far beyond what is asked for.
+     */
+    public void awaitWanted(long aheadFrames) {
+        lock.lock();
+        try {
+            while (availableFrames >= wantedFrames + aheadFrames) {
+                wanted.awaitUninterruptibly();
+            }
+        } finally {
+            lock.unlock();
+        }
+    }
+
+    /**
+     * Asks for the frames before {@code frame} (or the song's end) and waits until they can be read, or loading
+     * has ended. Never on the audio thread.
      *
      * @return false when loading has ended before that
      * @throws IllegalStateException when loading has broken down before that; its cause says how
      */
     public boolean await(long frame) throws InterruptedException {
-        long wanted = Math.min(frame, lengthFrames);
+        long needed = Math.min(frame, lengthFrames);
         lock.lock();
         try {
-            while (availableFrames < wanted && !finished) {
+            want(needed);
+            while (availableFrames < needed && !finished) {
                 grown.await();
             }
-            if (availableFrames < wanted && failure.isPresent()) {
+            if (availableFrames < needed && failure.isPresent()) {
                 throw new IllegalStateException("loading broke down", failure.get());
             }
-            return availableFrames >= wanted;
+            return availableFrames >= needed;
         } finally {
             lock.unlock();
         }

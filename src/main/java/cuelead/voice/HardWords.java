@@ -23,8 +23,11 @@ public final class HardWords {
 
     private HardWords() {}
 
-    /** What could be called instead of a hard word, best first; empty for words that are said well. */
-    public static Optional<List<String>> offers(String words) {
-        return SpeakableText.of(words).map(OFFERS::get);
+    /**
+     * What could be called instead of a hard word, best first; empty for words that are said well, and for those of which
+     * a user says how they are spoken.
+     */
+    public static Optional<List<String>> offers(String words, Pronunciations users) {
+        return SpeakableText.of(words).filter(text -> !users.tell(text)).map(OFFERS::get);
     }
 }

@@ -63,6 +63,12 @@ public final class Pronunciations {
         return phrase.split(" ").length;
     }
 
+    /** Whether they say of any of the words how it is spoken. */
+    boolean tell(String text) {
+        return !respelled(text).equals(text)
+                || List.of(text.split(" ")).stream().anyMatch(inSounds::containsKey);
+    }
+
     /** Safe in a file name; equal for equal pronunciations, and empty where there are none. */
     String key() {
         if (inWords.isEmpty() && inSounds.isEmpty()) {

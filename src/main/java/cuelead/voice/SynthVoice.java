@@ -14,23 +14,35 @@ public final class SynthVoice implements Voice {
     /** Raised whenever the same words would sound or be marked differently than before. */
     private static final int VERSION = 4;
 
+    /** Of the voice as it is now. */
+    static final String NAME = "kevin16-" + Synthesizer.WORDS_PER_MINUTE + "wpm-v" + VERSION + "-c" + Clarity.VERSION;
+
     private final SampleRate rate;
+    private final SynthSource source;
     private final Pronunciations pronunciations;
     private final ClipEditor editor;
-    private final Object lock = new Object();
-    private Optional<Synthesizer> synthesizer = Optional.empty();
+    private final Object oneAtATime = new Object();
 
     /** @param rate the sample rate of its clips */
     public SynthVoice(SampleRate rate, Pronunciations pronunciations) {
+        this(rate, new SynthSource(pronunciations));
+    }
+
+    /**
+     * With a synthesizer that may be loaded already, and is used by nobody else.
+     *
+     * @param rate the sample rate of its clips
+     */
+    public SynthVoice(SampleRate rate, SynthSource source) {
         this.rate = rate;
-        this.pronunciations = pronunciations;
+        this.source = source;
+        this.pronunciations = source.pronunciations();
         this.editor = new ClipEditor(rate, Clarity.USUAL);
     }
 
     /** A file-name-safe name for everything but the words that a clip depends on. */
     public String key() {
-        return "kevin16-" + Synthesizer.WORDS_PER_MINUTE + "wpm-v" + VERSION + "-c" + Clarity.VERSION + "-" + rate.hz()
-                + "hz" + pronunciations.key();
+        return NAME + "-" + rate.hz() + "hz" + pronunciations.key();
     }
 
     @Override
@@ -40,11 +52,8 @@ public final class SynthVoice implements Voice {
             return Optional.empty();
         }
         Synthesizer.Speech speech;
-        synchronized (lock) {
-            if (synthesizer.isEmpty()) {
-                synthesizer = Optional.of(new Synthesizer(pronunciations));
-            }
-            speech = synthesizer.get().speak(pronunciations.respelled(text.get()));
+        synchronized (oneAtATime) {
+            speech = source.get().speak(pronunciations.respelled(text.get()));
         }
         MonoSound spoken = Pauses.silenced(Rumble.removed(speech.sound()), speech.phones());
         return AudibleSpan.of(spoken).map(span -> clip(words, editor.edit(spoken, span), speech.phones()));

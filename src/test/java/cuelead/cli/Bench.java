@@ -9,6 +9,7 @@ import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -130,7 +131,12 @@ final class Bench {
     Outcome runReading(InputStream in, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        Surroundings surroundings = new Surroundings(
+        int exitCode = CueleadCommand.run(surroundings(in, out, err), arguments);
+        return new Outcome(exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
+    }
+
+    Surroundings surroundings(InputStream in, OutputStream out, OutputStream err) {
+        return new Surroundings(
                 in,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
@@ -140,7 +146,5 @@ final class Bench {
                 temporary,
                 Optional.empty(),
                 new FakeDevices());
-        int exitCode = CueleadCommand.run(surroundings, arguments);
-        return new Outcome(exitCode, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
     }
 }

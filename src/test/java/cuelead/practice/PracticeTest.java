@@ -106,7 +106,9 @@ class PracticeTest {
         for (int opening = 0; opening < 2; opening++) {
             int now = opening;
             Places places = new Places(folder.resolve("cache"), folder);
-            Practice.prepare(wish, places, (work, done) -> told[now]++).close();
+            try (Practice practice = Practice.prepare(wish, places, Progress.UNTOLD)) {
+                practice.await(practice.toFrame(), (work, done) -> told[now]++);
+            }
         }
         assertTrue(told[0] > 0);
         assertEquals(0, told[1]);

@@ -37,8 +37,8 @@ class VoicingTest {
         tone(folder.resolve("rock.wav"), 0.25);
         tone(folder.resolve("step.mp3"), 0.25);
         Files.writeString(folder.resolve("hold.wav"), "this is no sound at all");
-        Voice voice = Voicing.voice(
-                RATE, VoiceWish.USUAL.withOwnWords(Optional.of(folder)), folder.resolve("cache"), problems);
+        Voice voice = Voicing.of(VoiceWish.USUAL.withOwnWords(Optional.of(folder)), folder.resolve("cache"))
+                .at(RATE, problems);
         Clip rock = voice.say("rock").orElseThrow();
         assertEquals(RATE, rock.rate());
         assertEquals(0.25, rock.endSeconds() - rock.onsetSeconds(), 0.01);
@@ -54,11 +54,10 @@ class VoicingTest {
     void aMissingFolderIsRefused() {
         assertThrows(
                 Refused.class,
-                () -> Voicing.voice(
-                        RATE,
-                        VoiceWish.USUAL.withOwnWords(Optional.of(folder.resolve("gone"))),
-                        folder.resolve("cache"),
-                        problems));
+                () -> Voicing.of(
+                                VoiceWish.USUAL.withOwnWords(Optional.of(folder.resolve("gone"))),
+                                folder.resolve("cache"))
+                        .at(RATE, problems));
     }
 
     /** Stereo, 16 bits: silence, 1 kHz, silence. */

@@ -25,7 +25,18 @@ class ClaimsOfASheetTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"2 tags", "Two tags, 1 restart", "2 easy tags", "No tags", "0 tags", "Without tags", "3 bridges"
+            strings = {
+                "2 tags",
+                "Two tags, 1 restart",
+                "2 easy tags",
+                "No tags",
+                "0 tags",
+                "Without tags",
+                "3 bridges",
+                "Tags: 2",
+                "Tag 8 counts",
+                "Phrased by no one; Tag: 16 counts",
+                "With an 8 count tag"
             })
     void tagsThatAreNotThere(String line) {
         assertEquals(List.of("3 wrong_claim"), kinds(saying(line) + TAG + RESTART), line);
@@ -39,6 +50,7 @@ class ClaimsOfASheetTest {
                 "No restarts!",
                 "Without restarts",
                 "three restarts",
+                "Restarts: 3",
                 "0 restarts"
             })
     void restartsThatAreNotThere(String line) {
@@ -53,6 +65,8 @@ class ClaimsOfASheetTest {
                 "1 easy tag",
                 "1 Tag & 1 Restart",
                 "1 bridge",
+                "Restarts: 1   Tags: 1",
+                "Tag: 4 counts",
                 "2 walls"
             })
     void whatIsThere(String line) {

@@ -61,6 +61,9 @@ class EasyOptionsTest {
                 "* Non-turning option: replace the turn with walk R, L | S1 3-4 R L",
                 "Easy option for the pivot: step R, step L       | S1 7-8 R L",
                 "Option: rocking chair on R                      | S1 5-8 R L R L",
+                "Easy option for counts 9-12: walk R, L, R, touch L | S2 1-4 R L R L",
+                "Easy option: replace the vine with a step touch R, step touch L | S2 1-4 R L L R",
+                "Easy option for the vine R: walk R, L, R, touch L | S2 1-4 R L R L",
             })
     void anOptionBelowIsForTheCountsThatItNames(String line, String told) {
         String mark = line.startsWith("*") ? " *" : "";

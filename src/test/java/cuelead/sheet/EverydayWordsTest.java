@@ -120,6 +120,23 @@ class EverydayWordsTest {
                 "1-2 keep weight on R and touch L forward, hold   | 1 L touch R, 2 - hold R",
                 "1-2 step R across, swing your hips               | 1 R cross R, 2 L sway L",
                 "1-2 step R to side keeping L where it is, hold   | 1 R step R, 2 - hold R",
+                "1-2 step R 45 fwd, lock L behind R               | 1 R step R, 2 L lock L",
+                "1-2 step R fwd at 45 degrees, lock L behind R    | 1 R step R, 2 L lock L",
+                "1-2 step R fwd at a 45 degree angle, hold        | 1 R step R, 2 - hold R",
+                "1-2 step R fwd 45° R, touch L beside R           | 1 R step R, 2 L touch R",
+                "1-2 R heel 45, close R                           | 1 R heel L, 2 R close R",
+                "1-2 step R fwd, turn 90 degrees L                | 1 R step R, 2 L pivot -90 L",
+                "1-2 step R fwd, turn left 180° weight on L       | 1 R step R, 2 L pivot -180 L",
+                "1-2 step R fwd, pivot 180 deg L                  | 1 R step R, 2 L pivot -180 L",
+                "1-2& R dorothy                                   | 1 R step R, 2 L lock L, 2& R step R",
+                "1-2& wizard step L                               | 1 L step L, 2 R lock R, 2& L step L",
+                "1-2 cross toe strut R                            | 1 R toe L, 2 R drop R",
+                "1&2 shuffle fwd R,L,R turning 1/2 R              | 1 R step 180 R, 1& L close L, 2 R step R",
+                "1&2 triple step R,L,R making 1/2 turn R          | 1 R inplace 180 R, 1& L inplace L, 2 R inplace R",
+                "1&2 shuffle back R,L,R turning 1/2 L             | 1 R step -180 R, 1& L close L, 2 R step R",
+                "1&2 chasse R stepping R, L, R turning 1/4 R      | 1 R step 90 R, 1& L close L, 2 R step R",
+                "1&2 shuffle fwd (R,L,R) turning 1/2 R            | 1 R step 180 R, 1& L close L, 2 R step R",
+                "1-2 roll hips to the left, ending with weight on left | 1 - hiproll ?, 2 - hiproll L",
                 "1-2 step R, very slightly turn 1/8 right onto L  | 1 R step R, 2 L pivot 45 L"
             })
     void eachWordKeepsItsMeaning(String line, String actions) {

@@ -10,10 +10,15 @@ import cuelead.report.Refused;
 import cuelead.sound.Pcm;
 import cuelead.time.SampleRate;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.LongConsumer;
 import org.junit.jupiter.api.Test;
 
 /** However loading ends, nobody is left waiting and what was loaded stays. */
@@ -61,10 +66,47 @@ class LoaderTest {
         }
     }
 
+    /** Tells how much it has been asked for before, each time that it is read. */
+    private static final class Silence implements Decoder {
+        private final long lengthFrames;
+        private final LongConsumer told;
+        private final CountDownLatch closed = new CountDownLatch(1);
+        private long framesDone;
+
+        Silence(long lengthFrames, LongConsumer told) {
+            this.lengthFrames = lengthFrames;
+            this.told = told;
+        }
+
+        @Override
+        public SampleRate rate() {
+            return RATE;
+        }
+
+        @Override
+        public long lengthFrames() {
+            return lengthFrames;
+        }
+
+        @Override
+        public int read(float[] stereo, int frames) {
+            told.accept(framesDone);
+            int run = (int) Math.min(frames, lengthFrames - framesDone);
+            framesDone += run;
+            return run;
+        }
+
+        @Override
+        public void close() {
+            closed.countDown();
+        }
+    }
+
     @Test
     void aDiskThatGoesAwayIsToldAndTheRestIsSilent() throws Exception {
         Breaking decoder = new Breaking(new IOException("gone"));
         CompletableFuture<Void> loaded = new Loader(decoder, pcm, findings).start();
+        pcm.want(LENGTH_FRAMES);
         CompletionException ended = assertThrows(CompletionException.class, loaded::join);
         String sentence = "The file cannot be read beyond 0:05; the rest is silent. "
                 + "Check the disk or the network that it lies on.";
@@ -80,9 +122,36 @@ class LoaderTest {
         assertEquals(List.of(1f, 1f, 0f, 0f), List.of(samples[0], samples[1], samples[2], samples[3]));
     }
 
+    /** Loading may run at most four seconds and a block ahead of what is asked for. */
+    @Test
+    void nothingIsDecodedLongBeforeItIsAskedFor() throws Exception {
+        long mostAhead = RATE.framesIn(4) + 4_096L;
+        AtomicLong asked = new AtomicLong();
+        Silence decoder = new Silence(LENGTH_FRAMES, done -> assertTrue(done < asked.get() + mostAhead));
+        Song song = new Song(Path.of("song.mp3"), pcm, List::of, new Loader(decoder, pcm, findings).start());
+        for (int frame : List.of(1, RATE.framesIn(1), RATE.framesIn(3))) {
+            asked.set(frame);
+            assertTrue(pcm.await(frame), "asserted in the loader");
+        }
+        asked.set(LENGTH_FRAMES);
+        song.loaded().join();
+        assertEquals(LENGTH_FRAMES, pcm.availableFrames());
+    }
+
+    @Test
+    void aSongThatIsClosedWhileItsLoaderRestsLetsGoOfItsFile() throws Exception {
+        Silence decoder = new Silence(LENGTH_FRAMES, done -> {});
+        Song song = new Song(Path.of("song.mp3"), pcm, List::of, new Loader(decoder, pcm, findings).start());
+        assertTrue(pcm.await(RATE.framesIn(4)));
+        song.close();
+        assertTrue(decoder.closed.await(1, TimeUnit.MINUTES));
+        assertTrue(pcm.availableFrames() < LENGTH_FRAMES);
+    }
+
     @Test
     void itsDecoderIsClosed() {
         Breaking decoder = new Breaking(new IOException("gone"));
+        pcm.want(LENGTH_FRAMES);
         new Loader(decoder, pcm, findings).run();
         assertTrue(decoder.isClosed);
         assertTrue(pcm.isFinished());

@@ -4,7 +4,6 @@ import cuelead.dsp.beat.BarPath.PathBeat;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Keeps a song from changing between related tempi, such as from every beat to every second or to three for two: dancers
@@ -24,13 +23,13 @@ final class HeldLevel {
     private static final double SHORTEST_SECONDS = 60 / 230.0;
 
     private static final double LONGEST_SECONDS = 60 / 45.0;
-    /** Levels at which a song is searched, as parts of the middle tempo. */
-    private static final double[] LEVELS = {0.5, 2.0 / 3, 1, 1.5, 2};
+    /** Levels at which a song is searched besides its middle tempo, as parts of that. */
+    private static final double[] OTHER_LEVELS = {0.5, 2.0 / 3, 1.5, 2};
 
     /** So much of a jumping path must be at related tempi. */
     private static final double MOSTLY = 0.7;
 
-    /** A path at one level is taken for one that wanders where it fits so nearly as well. */
+    /** A path about the middle tempo is taken for one that wanders where it fits so nearly as well. */
     private static final double NEARLY_AS_WELL = 0.94;
 
     private final double middleSeconds;
@@ -85,21 +84,28 @@ final class HeldLevel {
         return false;
     }
 
+    /** The best path about the middle tempo. */
+    BarPath middle(TempoSearch paths) {
+        return about(middleSeconds, paths);
+    }
+
+    private static BarPath about(double seconds, TempoSearch paths) {
+        return paths.between(60 / seconds * SLOWEST, 60 / seconds * FASTEST);
+    }
+
     /**
      * The path at the level that is the likeliest for the song.
      *
-     * @param odds  of levels of this song
-     * @param kept  the path at the middle level, where it is known
-     * @param paths finds the best path between two tempi, in beats a minute
+     * @param odds   of levels of this song
+     * @param middle the path at the middle level
+     * @param paths  finds the best path between two tempi, in beats a minute
      */
-    BarPath likeliest(LevelOdds odds, Optional<BarPath> kept, TempoSearch paths) {
-        List<BarPath> levels = new ArrayList<>();
-        for (double level : LEVELS) {
+    BarPath likeliest(LevelOdds odds, BarPath middle, TempoSearch paths) {
+        List<BarPath> levels = new ArrayList<>(List.of(middle));
+        for (double level : OTHER_LEVELS) {
             double seconds = middleSeconds / level;
-            if (level == 1 && kept.isPresent()) {
-                levels.add(kept.get());
-            } else if (seconds > SHORTEST_SECONDS && seconds < LONGEST_SECONDS) {
-                levels.add(paths.between(60 / seconds * SLOWEST, 60 / seconds * FASTEST));
+            if (seconds > SHORTEST_SECONDS && seconds < LONGEST_SECONDS) {
+                levels.add(about(seconds, paths));
             }
         }
         double highest = levels.stream().mapToDouble(BarPath::logScore).max().orElse(0);
@@ -114,7 +120,10 @@ final class HeldLevel {
         BarPath between(double slowest, double fastest);
     }
 
-    /** Whether one path fits nearly as well as another that it would be liked better than. */
+    /**
+     * Whether a path about the middle tempo fits nearly as well as one that wanders about it; scores of other levels say
+     * nothing about that, since fewer beats are heard better.
+     */
     static boolean isNearlyAsGood(BarPath path, BarPath other) {
         return path.logScore() >= NEARLY_AS_WELL * other.logScore();
     }

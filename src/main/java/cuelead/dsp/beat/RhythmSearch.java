@@ -78,19 +78,20 @@ public final class RhythmSearch {
     List<PathBeat> beats(BandSpectrum song, float[][] loudness, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(loudness, heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        Onsets bass = Onsets.of(loudness, 0, Onsets.LOW_BANDS);
-        Onsets cymbals = Onsets.of(loudness, Onsets.FIRST_CYMBAL_BAND, loudness.length);
-        return PhaseHold.hold(steady, bass, cymbals);
+        return PhaseHold.hold(steady, loudness);
     }
 
     private Rhythm counted(List<PathBeat> beats, float[][] loudness, Activations heard) {
         double[] seconds = beats.stream().mapToDouble(PathBeat::seconds).toArray();
         PhraseSearch.Counts found = PhraseSearch.search(new HeardBeats(loudness, heard, seconds), odds);
+        // what sounds on a beat is where it was heard; dancers are given the evened time
+        List<PathBeat> evened = EvenBeats.of(beats);
         List<HeardBeat> counted = new ArrayList<>();
         for (int i = 0; i < beats.size(); i++) {
             int count = found.counts().get(i);
             int inBar = (count - 1) % found.beatsPerBar() + 1;
-            counted.add(new HeardBeat(seconds[i], inBar, count, beats.get(i).support()));
+            counted.add(new HeardBeat(
+                    evened.get(i).seconds(), inBar, count, beats.get(i).support()));
         }
         return new Rhythm(counted, found.beatsPerBar(), found.phraseBeats(), Entry.find(found));
     }
@@ -101,12 +102,13 @@ public final class RhythmSearch {
             return free;
         }
         HeldLevel level = HeldLevel.of(free);
+        HeldLevel.TempoSearch paths =
+                (slowest, fastest) -> best(metre -> BarPointer.search(heard, metre, slowest, fastest), done -> {});
         Keeping keeping = level.keepingOf(free);
-        BarPath held = level.likeliest(
-                new LevelOdds(heard, loudness),
-                keeping == Keeping.KEPT ? Optional.of(free) : Optional.empty(),
-                (slowest, fastest) -> best(metre -> BarPointer.search(heard, metre, slowest, fastest), done -> {}));
-        return keeping == Keeping.WANDERS && !HeldLevel.isNearlyAsGood(held, free) ? free : held;
+        BarPath held = keeping == Keeping.KEPT ? free : level.middle(paths);
+        return keeping == Keeping.WANDERS && !HeldLevel.isNearlyAsGood(held, free)
+                ? free
+                : level.likeliest(new LevelOdds(heard, loudness), held, paths);
     }
 
     private static BarPath best(IntFunction<BarPath> search, DoubleConsumer progress) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -31,11 +30,9 @@ class HeldLevelTest {
     }
 
     private static BarPath likeliest(double middleTempo, Activations heard) {
-        return HeldLevel.of(path(middleTempo, 100))
-                .likeliest(
-                        new LevelOdds(heard, new float[74][FRAMES]),
-                        Optional.empty(),
-                        (slowest, fastest) -> BarPointer.search(heard, 2, slowest, fastest));
+        HeldLevel level = HeldLevel.of(path(middleTempo, 100));
+        HeldLevel.TempoSearch paths = (slowest, fastest) -> BarPointer.search(heard, 2, slowest, fastest);
+        return level.likeliest(new LevelOdds(heard, new float[74][FRAMES]), level.middle(paths), paths);
     }
 
     @Test

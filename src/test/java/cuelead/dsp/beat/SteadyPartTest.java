@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 
 /** The supports are those measured on made songs at these tempi. */
 class SteadyPartTest {
+    private static final double WANDERING = 0.07;
+
     @Test
     void aFastSongNeedsLessSupportABeat() {
         assertEquals(80, SteadyPart.longest(PathBeats.even(60 / 182.0, 80, 5.9)).size());
@@ -16,15 +18,33 @@ class SteadyPartTest {
 
     @Test
     void atMiddlingTempiSoLittleSupportIsNoBeat() {
-        assertEquals(0, SteadyPart.longest(PathBeats.even(60 / 120.0, 80, 5.9)).size());
+        assertEquals(0, SteadyPart.longest(wandering(60 / 120.0, 5.9)).size());
     }
 
     @Test
     void noiseIsNoBeatAtAnyTempo() {
         for (double tempo = 60; tempo < 210; tempo += 10) {
+            assertEquals(0, SteadyPart.longest(wandering(60 / tempo, 5)).size());
             assertEquals(
-                    0, SteadyPart.longest(PathBeats.even(60 / tempo, 80, 5)).size());
+                    0, SteadyPart.longest(PathBeats.even(60 / tempo, 80, 2)).size());
         }
+    }
+
+    @Test
+    void beatsHeardSoftlyAreBeatsWhereTheTempoIsEven() {
+        assertEquals(80, SteadyPart.longest(PathBeats.even(60 / 120.0, 80, 5)).size());
+    }
+
+    /** Beats whose tempo goes up and down by a few per cent, as it does in noise. */
+    private static List<PathBeat> wandering(double beatSeconds, double support) {
+        List<PathBeat> beats = new ArrayList<>();
+        double seconds = 0;
+        for (int i = 0; i < 80; i++) {
+            double length = beatSeconds * (1 + WANDERING * Math.sin(i));
+            beats.add(new PathBeat(seconds, 1, length, support));
+            seconds += length;
+        }
+        return beats;
     }
 
     @Test
