@@ -259,6 +259,13 @@ final class ClauseReader {
         return terms.advance();
     }
 
+    /** "Touch R toe to L instep": what it comes to is the other foot. */
+    private boolean isPartOfFoot() {
+        return terms.at(Kind.PART) || PARTS.contains(terms.textHere());
+    }
+
+    private static final Set<String> PARTS = Set.of("instep", "ankle", "arch");
+
     /** "to right side", "to the R diagonal", "to left": the side is a direction here, no foot. */
     private boolean filler(Term term) {
         if (TRAVELS.contains(term.text()) && draft.isEmpty()) {
@@ -283,7 +290,10 @@ final class ClauseReader {
         }
         Optional<Foot> side = terms.footHere();
         if (side.isPresent()) {
-            if (terms.at(Kind.PLACE, "diag") || terms.at(Kind.PLACE, "side")) {
+            if (draft.hasFoot() && isPartOfFoot()) {
+                draft.place("together");
+                terms.advance();
+            } else if (terms.at(Kind.PLACE, "diag") || terms.at(Kind.PLACE, "side")) {
                 draft.place(terms.peek().meaning());
                 terms.advance();
             } else {
