@@ -139,8 +139,11 @@ final class ClauseReader {
         if (!draft.takesVerb(term.meaning())) {
             return false;
         }
-        draft.verb(term.meaning());
         participle = term.text().endsWith("ing");
+        if (participle && draft.isEmpty() && term.meaning().equals("recover") && isOfWeight(term)) {
+            draft.told(Told.SHIFTS);
+        }
+        draft.verb(term.meaning());
         return terms.advance();
     }
 
@@ -246,6 +249,8 @@ final class ClauseReader {
         } else if (terms.at(Kind.COUNT)) {
             terms.advance();
             draft.duration(value);
+        } else if (value > MOST_TIMES) {
+            draft.unknown(term);
         } else if (term.text().equals(term.meaning()) && !draft.isEmpty()) {
             draft.number(value);
         } else {
@@ -253,6 +258,9 @@ final class ClauseReader {
         }
         return true;
     }
+
+    /** Nothing is danced so often on one line: a larger number is none of times. */
+    private static final int MOST_TIMES = 16;
 
     private boolean unknown(Term term) {
         draft.unknown(term);

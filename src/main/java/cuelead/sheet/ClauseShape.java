@@ -45,7 +45,9 @@ record ClauseShape(
         /** Arms, head, knees. */
         OF_BODY,
         /** How a foot is: "is free". */
-        RESTS
+        RESTS,
+        /** "Shifting your weight to": where an action leaves it. */
+        SHIFTS
     }
 
     boolean hasFoot() {
@@ -58,6 +60,12 @@ record ClauseShape(
 
     boolean isOnlyState() {
         return told.contains(Told.RESTS) && isOnlyFeet();
+    }
+
+    /** The foot onto which the weight comes meanwhile: "shifting your weight to the left foot". */
+    Optional<Foot> shiftsTo() {
+        Optional<Foot> named = feet.size() == 1 ? Optional.of(feet.get(0)) : onto.or(() -> weight);
+        return told.contains(Told.SHIFTS) && !figure && !turns ? named : Optional.empty();
     }
 
     /** Nothing is said but a turn. */

@@ -10,6 +10,8 @@ import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.EnumSet;
 import java.util.Optional;
 
 /** The phrases of a line so far, with which a clause without an action of its own goes on. */
@@ -140,6 +142,32 @@ final class PhrasesBefore {
                         .withRemarks(draft.remarks())));
         return to.isPresent();
     }
+
+    /** "Pivot 1/4 left, shifting your weight to the left foot": the pivot takes it there. */
+    boolean shiftsOnto(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        Optional<Foot> to = draft.shape().shiftsTo().filter(foot -> last >= 0 && comesOnto(foot, phrases.get(last)));
+        to.ifPresent(foot -> phrases.set(
+                last,
+                phrases.get(last).withRemarks(new Remarks(Optional.empty(), Optional.of(foot), false, false))));
+        return to.isPresent();
+    }
+
+    /** Whether a phrase may end on that foot: a pivot, a turn, a step of its own. */
+    private static boolean comesOnto(Foot foot, Phrase phrase) {
+        boolean pivots = phrase.figure()
+                .filter(call -> call.row().figure().id().startsWith("pivot"))
+                .isPresent();
+        boolean turns = phrase.action()
+                .filter(call -> call.isBareTurn() || TURNING.contains(call.action()))
+                .isPresent();
+        boolean steps = phrase.action()
+                .filter(call -> call.foot().equals(Optional.of(foot)) && call.transfer().takesWeight())
+                .isPresent();
+        return pivots || turns || steps;
+    }
+
+    private static final Set<Action> TURNING = EnumSet.of(Action.PIVOT, Action.UNWIND);
 
     private static ActionCall again(ActionCall action, Foot foot) {
         return new ActionCall(

@@ -186,7 +186,7 @@ final class ProseParser {
                 && before.swingOn(draft)) {
             return;
         }
-        if (before.recovers(draft) || before.turnsOnto(draft, joint)) {
+        if (before.recovers(draft) || before.turnsOnto(draft, joint) || before.shiftsOnto(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
