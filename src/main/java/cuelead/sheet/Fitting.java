@@ -217,6 +217,9 @@ final class Fitting {
         }
         if (index > 0 && Joined.mayShare(phrases.get(index - 1), phrase)) {
             options.add(new Option(0, 0, 3));
+            if (phrase.repeats() > 1) { // "step L forward and bump hips forward twice": the first bump with the step
+                options.add(new Option(phrase.repeats() - 1, phrase.repeats() - 1, 2));
+            }
         }
         phrase.figure().ifPresent(call -> figure(call, phrases, index, by, options));
         boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;

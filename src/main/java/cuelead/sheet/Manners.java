@@ -44,6 +44,7 @@ final class Manners {
             TornSentences::joined,
             ShortTerms::spelled,
             Degrees::asParts,
+            TurnedOnBall::asTurns,
             Dictated::parted,
             CountsAbove::paired,
             LetterTitle::first,

@@ -50,6 +50,8 @@ final class PhraseDraft {
     private String part = "";
     private int repeats = 1;
     private boolean paddles;
+    /** Whether "cross" stands beside the verb: "cross rock", "cross touch". */
+    private boolean crosses;
     private boolean mayBeTitle;
     private Optional<Foot> lineStart = Optional.empty();
     private final Set<Told> told = EnumSet.noneOf(Told.class);
@@ -68,11 +70,12 @@ final class PhraseDraft {
     }
 
     void verb(String word) {
+        boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
+        crosses |= crossedFirst || (verb.equals("rock") && word.equals("cross"));
         if (verb.equals("rock") && word.equals("cross")) {
             places.add("over");
             return;
         }
-        boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
         if (crossedFirst) {
             places.add(places.contains("behind") ? "behind" : "over");
         }
@@ -114,6 +117,9 @@ final class PhraseDraft {
     }
 
     void place(String word) {
+        if (crosses && word.equals("behind")) { // "cross rock L behind R"
+            places.remove("over");
+        }
         places.add(word);
     }
 
