@@ -15,6 +15,7 @@ import cuelead.dance.Turn;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -162,7 +163,8 @@ final class ReadListing {
         for (Restart restart : dance.restarts()) {
             out.println();
             out.println("Wall " + restart.wall() + " is broken off after count " + restart.afterCount()
-                    + " and begins again.");
+                    + " and begins again" + (restart.changed().isEmpty() ? "." : ", with other steps before that:"));
+            steps(new Section("", "", 0, restart.changed(), List.of(), List.of(), restart.line()));
         }
         for (Tag tag : dance.tags()) {
             out.println();
@@ -171,23 +173,21 @@ final class ReadListing {
         dance.ending().ifPresent(ending -> {
             out.println();
             out.println(SongEnd.told(ending));
-            ending.part().ifPresent(this::steps);
+            ending.part().map(Part::sections).orElse(List.of()).forEach(this::steps);
         });
     }
 
-    private void steps(Part part) {
-        for (Section section : part.sections()) {
-            for (Step step : section.steps()) {
-                out.println(row(
-                        step.count().label(),
-                        step.foot().map(Foot::word).orElse(""),
-                        what(step),
-                        turn(step.turn()),
-                        "",
-                        weight(step.weightAfter()),
-                        CallWords.of(section, step),
-                        CallWords.headAt(section, step).orElse("")));
-            }
+    private void steps(Section section) {
+        for (Step step : section.steps()) {
+            out.println(row(
+                    step.count().label(),
+                    step.foot().map(Foot::word).orElse(""),
+                    what(step),
+                    turn(step.turn()),
+                    "",
+                    weight(step.weightAfter()),
+                    CallWords.of(section, step),
+                    CallWords.headAt(section, step).orElse("")));
         }
     }
 

@@ -35,7 +35,9 @@ final class Slides {
 
     /** {@code next} is what a foot does next in the part. */
     private static Step settled(Step step, Optional<Step> next) {
-        if (step.action() != Action.SLIDE || step.transfer() != Transfer.NONE || step.foot().isEmpty()) {
+        if (step.action() != Action.SLIDE
+                || step.transfer() != Transfer.NONE
+                || step.foot().isEmpty()) {
             return step;
         }
         Foot foot = step.foot().get();

@@ -90,6 +90,20 @@ class ReadCommandTest {
         assertTrue(read.err().contains("steam.txt:8"), read.err());
     }
 
+    /** What is danced before a restart instead can be held beside the sheet. */
+    @Test
+    void stepsThatARestartChangesAreListed() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(
+                sheet, WRONG + "Restart: on wall 2 dance to count 6, then touch R beside L, touch L and restart");
+        Bench.Outcome read = Bench.withoutDevice(folder).run("read", sheet.toString());
+        List<String> lines = read.out().lines().toList();
+        int told = lines.indexOf("Wall 2 is broken off after count 8 and begins again, with other steps before that:");
+        assertTrue(told > 0, read.out());
+        assertTrue(lines.get(told + 1).startsWith("  7     right  touch together"), read.out());
+        assertTrue(lines.get(told + 2).startsWith("  8     left   touch"), read.out());
+    }
+
     @Test
     void aSheetWrittenAnewIsTheSameDance() throws IOException {
         Bench bench = Bench.withoutDevice(folder);
