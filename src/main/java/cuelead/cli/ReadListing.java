@@ -11,7 +11,6 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
-import cuelead.dance.Turn;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
 import java.io.PrintStream;
@@ -104,7 +103,7 @@ final class ReadListing {
                 step.count().label(),
                 step.foot().map(Foot::word).orElse(""),
                 what(step),
-                turn(step.turn()),
+                step.turn().words(),
                 row.facing().clock(),
                 weight(step.weightAfter()),
                 CallWords.of(row.section(), step),
@@ -130,24 +129,6 @@ final class ReadListing {
                     default -> step.direction().word().replace('-', ' ');
                 };
         return direction.isEmpty() || direction.equals(action) ? action : action + " " + direction;
-    }
-
-    /** {@code 1/4 R}; {@code 1 1/4 L}; empty for none. */
-    static String turn(Turn turn) {
-        int eighths = Math.abs(turn.degrees()) / 45;
-        if (eighths == 0) {
-            return "";
-        }
-        int parts = eighths % 8;
-        String part =
-                switch (Integer.numberOfTrailingZeros(parts)) {
-                    case 0 -> parts + "/8";
-                    case 1 -> parts / 2 + "/4";
-                    case 2 -> "1/2";
-                    default -> "";
-                };
-        String whole = eighths >= 8 ? eighths / 8 + (part.isEmpty() ? "" : " ") : "";
-        return whole + part + (turn.degrees() > 0 ? " R" : " L");
     }
 
     private static String weight(Weight weight) {
@@ -183,7 +164,7 @@ final class ReadListing {
                     step.count().label(),
                     step.foot().map(Foot::word).orElse(""),
                     what(step),
-                    turn(step.turn()),
+                    step.turn().words(),
                     "",
                     weight(step.weightAfter()),
                     CallWords.of(section, step),

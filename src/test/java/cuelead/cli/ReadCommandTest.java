@@ -3,7 +3,6 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.dance.Turn;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -134,15 +133,5 @@ class ReadCommandTest {
 
     private static List<String> rows(Bench.Outcome tsv) {
         return tsv.out().lines().filter(line -> !line.startsWith("#")).toList();
-    }
-
-    /** 45 degrees are an eighth: the fractions of a full turn as sheets write them. */
-    @Test
-    void turnsAreFractionsOfAFullTurn() {
-        assertEquals(
-                List.of("", "1/8 R", "1/4 L", "3/8 R", "1/2 R", "3/4 L", "1 R", "1 1/4 R", "2 L"),
-                List.of(0, 45, -90, 135, 180, -270, 360, 450, -720).stream()
-                        .map(degrees -> ReadListing.turn(new Turn(degrees)))
-                        .toList());
     }
 }
