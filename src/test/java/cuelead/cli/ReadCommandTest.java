@@ -79,6 +79,23 @@ class ReadCommandTest {
         assertEquals(1, check.exitCode());
     }
 
+    /** How the voice says its words is told where it is heard, and not of a sheet alone. */
+    @Test
+    void poorWordsAreToldWhereAVoiceIsUsed() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(
+                sheet,
+                WRONG.replace(" (3:00)", "")
+                        .replace("Step right to right side, touch left", "Kick right forward, touch right")
+                        .replace("touch right beside right", "touch right beside left"));
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome check = bench.run("check", sheet.toString());
+        assertEquals(0, check.exitCode(), check.out());
+        assertEquals("", check.out());
+        Bench.Outcome plan = bench.run("plan", sheet.toString());
+        assertTrue(plan.err().contains("The built-in voice says some words poorly: \"kick\""), plan.err());
+    }
+
     @Test
     void whatIsWrongIsToldBesideTheDance() throws IOException {
         Path sheet = folder.resolve("steam.txt");
