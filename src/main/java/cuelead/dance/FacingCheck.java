@@ -32,9 +32,12 @@ final class FacingCheck {
         return new WrongTurn(dance, other -> straight(other, file)).alone(explained ? careful : bold);
     }
 
-    private static List<Problem> straight(Dance dance, String file) {
+    private static List<Problem> straight(Dance written, String file) {
+        ClockMarkCheck clocks = new ClockMarkCheck(written, file);
+        List<Problem> wrongClocks = clocks.check();
+        Dance dance = clocks.without(wrongClocks);
         FacingCheck check = new FacingCheck(dance, file);
-        check.problems.addAll(new ClockMarkCheck(dance, file).check());
+        check.problems.addAll(wrongClocks);
         if (!dance.isPhrased()) {
             check.statedWalls();
             dance.restarts().forEach(check::restart);
