@@ -60,7 +60,7 @@ record DraftMeaning(
         if (!named) {
             return turn.map(this::bareTurn);
         }
-        if (verb.equals("walkaround") && turn.isEmpty()) {
+        if (verb.equals("walkaround") && turn.isEmpty() && feet.isEmpty()) {
             return Optional.empty();
         }
         if (isOfBothFeet() && (places.equals(Set.of("together")) || places.equals(Set.of("in")))) {
@@ -74,9 +74,20 @@ record DraftMeaning(
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
         boolean leaps = verb.equals("jump") && (!feet.isEmpty() || onto.isPresent());
-        String doing = stands ? part : verb.isEmpty() || leaps ? "step" : verb;
+        String doing = stands ? part : verb.isEmpty() || leaps ? "step" : walked();
         return ActionRules.meaning(doing, stands ? "" : part, places).map(this::call);
     }
+
+    /** "Walk full turn right: R, L, R, L" goes around, "walk around R, L, R, L making a half turn" is walked, foot by foot. */
+    private String walked() {
+        boolean far = turn.filter(call -> call.degrees() >= FEWEST_AROUND_DEGREES).isPresent();
+        if (verb.equals("walk") && feet.isEmpty() && far) {
+            return "walkaround";
+        }
+        return verb.equals("walkaround") && turn.isEmpty() ? "walk" : verb;
+    }
+
+    private static final int FEWEST_AROUND_DEGREES = 180;
 
     /** "R 1/4 turn": the side of the turn, for nothing else is said of the foot. */
     private ActionCall bareTurn(TurnCall call) {

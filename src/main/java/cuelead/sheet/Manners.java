@@ -45,6 +45,7 @@ final class Manners {
             ShortTerms::spelled,
             Degrees::asParts,
             TurnedOnBall::asTurns,
+            Circles::asTurns,
             Dictated::parted,
             CountsAbove::paired,
             LetterTitle::first,

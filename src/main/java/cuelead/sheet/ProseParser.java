@@ -186,7 +186,7 @@ final class ProseParser {
                 && before.swingOn(draft)) {
             return;
         }
-        if (before.recovers(draft) || before.turnsOnto(draft, joint) || before.shiftsOnto(draft)) {
+        if (before.recovers(draft) || before.turnsOnto(draft, joint) || before.shiftsOnto(draft) || before.turnsWithin(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
@@ -203,7 +203,8 @@ final class ProseParser {
         draft.unknown().forEach(term -> leftWords.strange(term, draft.shape().isClear()));
         Phrase phrase = draft.phrase(action);
         int listed = draft.feet().size() + terms.feetListedAhead();
-        boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
+        boolean counted = phrase.repeats() == listed && !draft.repeatsFoot();
+        boolean oneEach = listed > 1 && draft.feet().size() == 1 && counted;
         phrases.add(oneEach ? phrase.repeated(1 - listed) : phrase);
         if (figure.isEmpty() && draft.feet().size() > 1) {
             before.addAgain(

@@ -17,6 +17,7 @@ final class ShortTerms {
             Map.entry(Pattern.compile("\\b(?:fcg|fcng|f/c|facg)\\b\\.?", FLAGS), "facing"),
             Map.entry(Pattern.compile("(?<=\\b[rl]f?\\s)x(?=\\s(?:over )?[rl]f?\\b)", FLAGS), "across"),
             Map.entry(Pattern.compile("(?<=\\b(?:cross|side|kick|ball))\\s?/\\s?(?=(?:rock|shuffle|touch|ball|change)\\b)", FLAGS), " "),
+            Map.entry(Pattern.compile("\\bw/\\s?(?=\\S)", FLAGS), "with "),
             Map.entry(Pattern.compile("\\breverse (?=(?:\\S+ )?pivot\\b)", FLAGS), ""),
             Map.entry(Pattern.compile("\\baft\\b\\.?(?=\\s*\\d)", FLAGS), "after"),
             Map.entry(Pattern.compile("^(\\W*)end(?=\\s*[:=-]\\s)", FLAGS), "$1Ending"));
