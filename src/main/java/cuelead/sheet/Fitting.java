@@ -245,10 +245,10 @@ final class Fitting {
         boolean moreFollows = index < phrases.size() - 1;
         boolean recovers = last.action() == Action.RECOVER && WrittenOut.recovers(phrases, index);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || recovers;
-        long footed = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
         int feet = call.feet().size();
-        if (feet > 1 && feet != footed && phrase.repeats() == 1) {
-            options.add(new Option(pattern.size() * feet, beats(pattern) * feet, 1));
+        int times = feet / call.feetEach();
+        if (times > 1 && phrase.repeats() == 1) {
+            options.add(new Option(pattern.size() * times, beats(pattern) * times, 1));
         }
         if (phrase.repeats() > 1 && feet == phrase.repeats()) {
             options.add(new Option(pattern.size(), beats(pattern), 1));

@@ -72,6 +72,20 @@ record Phrase(
             feet = List.copyOf(feet);
             ways = List.copyOf(ways);
         }
+
+        /**
+         * How many of the listed feet go to one figure: one a step, or only the foot that begins it where it is danced by
+         * one foot ("toe struts R, L") or the list is of none of its steps.
+         */
+        int feetEach() {
+            List<Foot> danced = row.figure().pattern().stream()
+                    .flatMap(beat -> beat.foot().stream())
+                    .toList();
+            boolean byOne = danced.stream().distinct().count() == 1
+                    && feet.stream().distinct().count() > 1;
+            boolean listsSteps = !danced.isEmpty() && feet.size() % danced.size() == 0 && !byOne;
+            return listsSteps ? danced.size() : 1;
+        }
     }
 
     /** A single action; where the foot is not named it is the free one. */
