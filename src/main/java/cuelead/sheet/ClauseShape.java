@@ -48,6 +48,8 @@ record ClauseShape(
         RESTS,
         /** "Shifting your weight to": where an action leaves it. */
         SHIFTS,
+        /** "Bring R to L". */
+        BRINGS,
         /** "On 3", "on count 7". */
         ON_COUNT
     }

@@ -253,6 +253,12 @@ final class Fitting {
         if (phrase.repeats() > 1 && feet == phrase.repeats()) {
             options.add(new Option(pattern.size(), beats(pattern), 1));
         }
+        if (by == Measure.LABELS) {
+            call.quick()
+                    .map(quick -> quick.row().figure().pattern())
+                    .ifPresent(quick ->
+                            options.add(new Option(quick.size() * phrase.repeats(), beats(quick) * phrase.repeats(), 1)));
+        }
         boolean left = (open && moreFollows) || call.row().freeEnding();
         boolean spread = by == Measure.WHOLE_LABELS && pattern.size() > beats(pattern);
         if (left && pattern.size() > 1 && !spread) {

@@ -43,6 +43,7 @@ final class Manners {
             TextTable::steps,
             TornSentences::joined,
             ShortTerms::spelled,
+            ShortSteps::spelled,
             Degrees::asParts,
             TurnedOnBall::asTurns,
             Circles::asTurns,

@@ -85,14 +85,19 @@ final class MoveMaker {
         return phrase.action().isEmpty() || size == usual || (size == usual - 1 && size != phrase.repeats());
     }
 
-    private List<Move> figure(Phrase phrase, Phrase.FigureCall call, int size) {
+    private List<Move> figure(Phrase phrase, Phrase.FigureCall named, int size) {
+        Phrase.FigureCall call = named.quick()
+                .filter(quick -> size == quick.row().figure().pattern().size() * phrase.repeats())
+                .orElse(named);
         List<Move> moves = new ArrayList<>();
         Naming naming = call.feet().isEmpty() ? Naming.IMPLIED : Naming.NAMED;
         for (int from = 0; moves.size() < size; from += call.feetEach()) {
-            Optional<Foot> named = call.feet().stream().skip(from).findFirst();
-            Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, named));
+            Optional<Foot> foot = call.feet().stream().skip(from).findFirst();
+            Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, foot));
             boolean isListed = listsSteps(call, danced, from);
-            tellShortList(call, danced, phrase);
+            if (size <= danced.pattern().size()) {
+                tellShortList(call, danced, phrase);
+            }
             int listed = from;
             for (Figure.Beat beat : danced.pattern()) {
                 Move move = move(beat, phrase.column());
@@ -199,6 +204,10 @@ final class MoveMaker {
             if (foot.isEmpty()) {
                 whichFoot(phrase.column());
             }
+        }
+        Optional<Move> home = new FootOut(footing).comesBack(call, foot, turn, phrase.column());
+        if (home.isPresent()) {
+            return home.get();
         }
         Direction direction = foot.flatMap(side -> DraftMeaning.lateral(call.action(), side))
                 .filter(side -> call.direction() == Direction.NONE)

@@ -283,8 +283,11 @@ final class PhraseDraft {
 
     /** "Drag L to R": towards the other foot, not to that side. */
     boolean drawsTo(Foot other) {
-        return (verb.equals("drag") || verb.equals("slide")) && feet.contains(other.other());
+        boolean drawn = DRAWN.contains(verb) || told.contains(Told.BRINGS);
+        return drawn && feet.contains(other.other()) && !feet.contains(other);
     }
+
+    private static final Set<String> DRAWN = Set.of("drag", "slide", "touch", "tap", "close");
 
     boolean hasAction() {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
