@@ -142,7 +142,7 @@ final class ActionRules {
         if (has("together")) {
             return is(Action.CLOSE, Direction.TOGETHER);
         }
-        if (has("out") && !has("side")) {
+        if (has("out")) {
             return is(Action.OUT, where(Direction.SIDE));
         }
         if (has("in")) {

@@ -208,7 +208,9 @@ final class Fitting {
                 .map(call -> beats(call.row().figure().pattern()) * phrase.repeats())
                 .orElse(usual(phrase));
         boolean begun = WrittenOut.isBegun(phrases, index);
-        options.add(new Option(usual(phrase), beats, begun ? AGAIN_COST : 0));
+        if (!(by == Measure.LABELS && turnsInto(phrases, index))) {
+            options.add(new Option(usual(phrase), beats, begun ? AGAIN_COST : 0));
+        }
         if (phrase.mayBeTitle() && index < phrases.size() - 1) {
             options.add(new Option(0, 0, 4));
         }
@@ -232,6 +234,17 @@ final class Fitting {
             options.add(new Option(phrase.repeats(), phrase.repeats(), 0));
         }
         return options;
+    }
+
+    /** "1/4 turn right and step L to side" in a quick rhythm: the turn has no count of its own there. */
+    private static boolean turnsInto(List<Phrase> phrases, int index) {
+        boolean linked = index < phrases.size() - 1 && phrases.get(index + 1).joint() == Phrase.Joint.LINKED;
+        return linked
+                && MoveMaker.isTurn(phrases.get(index))
+                && phrases.get(index + 1)
+                        .action()
+                        .filter(call -> call.action() == Action.STEP)
+                        .isPresent();
     }
 
     private static final int AGAIN_COST = 2;

@@ -118,7 +118,7 @@ class EverydayWordsTest {
                 "1-2 take R back, take L back                     | 1 R step R, 2 L step L",
                 "1-2 move R to right, move L next to R            | 1 R step R, 2 L close L",
                 "1-2 go forward R, L                              | 1 R step R, 2 L step L",
-                "1-2 open R out to side, close L to R             | 1 R step R, 2 L close L",
+                "1-2 open R out to side, close L to R             | 1 R out R, 2 L close L",
                 "1-2 step R to side (no weight change), hold      | 1 R step L, 2 - hold L",
                 "1-2 step R or touch R, hold                      | 1 R step R, 2 - hold R",
                 "1-2 walk R, L to the spot                        | 1 R walk R, 2 L walk L",
