@@ -237,7 +237,7 @@ final class Fitting {
     }
 
     /** "1/4 turn right and step L to side" in a quick rhythm: the turn has no count of its own there. */
-    private static boolean turnsInto(List<Phrase> phrases, int index) {
+    static boolean turnsInto(List<Phrase> phrases, int index) {
         boolean linked = index < phrases.size() - 1 && phrases.get(index + 1).joint() == Phrase.Joint.LINKED;
         return linked
                 && MoveMaker.isTurn(phrases.get(index))

@@ -17,6 +17,8 @@ final class ShortSteps {
                     "/",
                     "(?<=\\b(?:cross|side|kick|ball))\\s?/\\s?(?=(?:rock|shuffle|touch|ball|change)\\b)",
                     " "),
+            Word.of(" by ", "(?<!followed )(?<!led )\\bby(?= (?:the )?(?:[rl]f?|right|left)\\b)", "beside"),
+            Word.of("heel strut", "\\btoe[- ]heel (?=struts?\\b)", "toe "),
             Word.of("reverse ", "\\breverse (?=(?:\\S+ )?pivot\\b)", ""),
             Word.of("jaz ", "\\bjaz(?= (?:box|square)\\b)", "jazz"),
             Word.of(
