@@ -19,6 +19,7 @@ final class ShortSteps {
                     " "),
             Word.of(" by ", "(?<!followed )(?<!led )\\bby(?= (?:the )?(?:[rl]f?|right|left)\\b)", "beside"),
             Word.of("heel strut", "\\btoe[- ]heel (?=struts?\\b)", "toe "),
+            Word.of("figure ", "\\bfigure (?:of )?(?:8|eight)\\b(?: grapevine)?", "figureeight"),
             Word.of("reverse ", "\\breverse (?=(?:\\S+ )?pivot\\b)", ""),
             Word.of("jaz ", "\\bjaz(?= (?:box|square)\\b)", "jazz"),
             Word.of(
