@@ -90,7 +90,9 @@ final class CheckCommand implements Callable<Integer> {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (Practice practice = start.prepareQuietly()) {
             practice.await(practice.toFrame());
-            problems.addAll(start.findings(practice));
+            start.findings(practice).stream()
+                    .filter(problem -> words.isPresent() || !PracticeStart.isOfVoice(problem))
+                    .forEach(problems::add);
             practice.song().ifPresent(song -> fit.addAll(FitListing.lines(practice)));
         } catch (Refused refused) {
             boolean isListed = problems.stream().map(Problem::message).anyMatch(refused.getMessage()::startsWith);

@@ -70,7 +70,7 @@ final class FitListing {
         String where = SongEnd.where(run);
         String written = finish.written().isNone()
                 ? " (nothing turns there)"
-                : " instead of " + ReadListing.turn(finish.written());
+                : " instead of " + finish.written().words();
         return "To finish to the front: on count " + count.countInRun() + and(count) + " of " + where + " "
                 + instead(finish.instead()) + written + ", and hold " + Told.facing(Facing.FRONT) + ".";
     }
@@ -80,6 +80,6 @@ final class FitListing {
     }
 
     private static String instead(Turn turn) {
-        return turn.isNone() ? "do not turn" : "turn " + ReadListing.turn(turn);
+        return turn.isNone() ? "do not turn" : "turn " + turn.words();
     }
 }

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.plan.SongCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import cuelead.practice.WordDoubts;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import java.util.ArrayList;
@@ -78,7 +79,14 @@ final class PracticeStart {
 
     /** Tells what has been found since the last time: a song that still loads may bring more. */
     void tellProblems(Practice practice) {
-        problems.tellInShort(findings(practice));
+        List<Problem> findings = findings(practice);
+        problems.tellInShort(findings);
+        problems.tellNotes(findings.stream().filter(PracticeStart::isOfVoice).toList());
+    }
+
+    /** A note on how the voice says words: of use to those who are going to hear it. */
+    static boolean isOfVoice(Problem problem) {
+        return problem.kind().equals(WordDoubts.HARD_WORD);
     }
 
     /** The problems of sheet, song and beats, and the words that the voice cannot say. */

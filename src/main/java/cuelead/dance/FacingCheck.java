@@ -135,7 +135,8 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     start.after(danced).after(turn),
-                    "From " + start.clock() + (counts > 0 ? " after count " + counts : " behind the last turn"));
+                    "From " + start.clock()
+                            + (counts > 0 ? " after count " + counts + with(turn) : " behind the last turn"));
         } else if (dance.isPhrased()) {
             List<Facing> facings = walls.alongSequence();
             facing(
@@ -143,7 +144,7 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     facings.get(facings.size() - 1).after(turn),
-                    "At the end of the sequence");
+                    "At the end of the sequence" + with(turn));
         } else if (claim.wall().isPresent()) {
             int wall = claim.wall().getAsInt();
             int counts = claim.afterCount().orElse(dance.counts());
@@ -152,8 +153,12 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     walls.after(wall, Math.min(counts, dance.counts())).after(turn),
-                    "After count " + counts + " of wall " + wall);
+                    "After count " + counts + " of wall " + wall + with(turn));
         }
+    }
+
+    private static String with(Turn turn) {
+        return turn.degrees() == 0 ? "" : " with the " + turn.words();
     }
 
     private void wall(WallClaim claim) {

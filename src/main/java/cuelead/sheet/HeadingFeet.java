@@ -47,14 +47,12 @@ final class HeadingFeet {
     }
 
     private static boolean isFromTheOtherFoot(Named named, List<FigureRun> danced) {
-        return NAMED_BY_FIRST_FOOT.stream()
-                .filter(named.id()::startsWith)
-                .anyMatch(word -> {
-                    List<Foot> leads = danced.stream()
-                            .filter(run -> run.figure().id().startsWith(word))
-                            .map(FigureRun::lead)
-                            .toList();
-                    return !leads.isEmpty() && !leads.contains(named.foot());
-                });
+        return NAMED_BY_FIRST_FOOT.stream().filter(named.id()::startsWith).anyMatch(word -> {
+            List<Foot> leads = danced.stream()
+                    .filter(run -> run.figure().id().startsWith(word))
+                    .map(FigureRun::lead)
+                    .toList();
+            return !leads.isEmpty() && !leads.contains(named.foot());
+        });
     }
 }

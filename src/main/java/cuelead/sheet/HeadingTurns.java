@@ -70,7 +70,8 @@ final class HeadingTurns {
         return phrases.stream()
                 .flatMap(phrase -> phrase.figure().stream())
                 .filter(call -> WHOLE_TURNS.contains(call.row().figure().id()))
-                .map(call -> new Named(360, call.feet().size() == 1 ? side(call.feet().get(0)) : EITHER))
+                .map(call -> new Named(
+                        360, call.feet().size() == 1 ? side(call.feet().get(0)) : EITHER))
                 .toList();
     }
 

@@ -53,6 +53,7 @@ final class PhraseDraft {
     private boolean paddles;
     /** Whether "cross" stands beside the verb: "cross rock", "cross touch". */
     private boolean crosses;
+
     private boolean mayBeTitle;
     private Optional<Foot> lineStart = Optional.empty();
     private final Set<Told> told = EnumSet.noneOf(Told.class);

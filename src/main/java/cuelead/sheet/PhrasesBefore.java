@@ -9,10 +9,10 @@ import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import java.util.ArrayList;
-import java.util.List;
-import java.util.Set;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The phrases of a line so far, with which a clause without an action of its own goes on. */
 final class PhrasesBefore {
@@ -164,8 +164,7 @@ final class PhrasesBefore {
         int last = phrases.size() - 1;
         Optional<Foot> to = draft.shape().shiftsTo().filter(foot -> last >= 0 && comesOnto(foot, phrases.get(last)));
         to.ifPresent(foot -> phrases.set(
-                last,
-                phrases.get(last).withRemarks(new Remarks(Optional.empty(), Optional.of(foot), false, false))));
+                last, phrases.get(last).withRemarks(new Remarks(Optional.empty(), Optional.of(foot), false, false))));
         return to.isPresent();
     }
 
@@ -178,7 +177,8 @@ final class PhrasesBefore {
                 .filter(call -> call.isBareTurn() || TURNING.contains(call.action()))
                 .isPresent();
         boolean steps = phrase.action()
-                .filter(call -> call.foot().equals(Optional.of(foot)) && call.transfer().takesWeight())
+                .filter(call ->
+                        call.foot().equals(Optional.of(foot)) && call.transfer().takesWeight())
                 .isPresent();
         return pivots || turns || steps;
     }

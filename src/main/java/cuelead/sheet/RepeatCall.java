@@ -153,7 +153,8 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
     /** "Section", or "S1" in one word. */
     private static boolean isSection(Token token) {
         return token.is(Kind.WORD)
-                && (SECTIONS.contains(token.text()) || SHORT_SECTION.matcher(token.text()).matches());
+                && (SECTIONS.contains(token.text())
+                        || SHORT_SECTION.matcher(token.text()).matches());
     }
 
     private static final Pattern SHORT_SECTION = Pattern.compile("s\\d{1,2}");

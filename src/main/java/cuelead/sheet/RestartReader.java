@@ -57,7 +57,7 @@ final class RestartReader {
      */
     void line(SheetLine line, int here, List<Integer> sections) {
         WallNote note = WallNote.read(line.tokens());
-        StepChange.read(line).ifPresent(found -> changes.put(line.number(), found));
+        change(line);
         if (note.walls().isEmpty() && here > 0) {
             halves.mark(here, line);
         } else if (note.walls().isEmpty()) {
@@ -68,6 +68,28 @@ final class RestartReader {
             leftOut.ifPresentOrElse(
                     left -> shortened.add(new Shortened(wall, note.of(wall), left, line)),
                     () -> line(line, wall, note.of(wall), here, sections));
+        }
+    }
+
+    private void change(SheetLine line) {
+        Optional<StepChange> replaced = StepChange.read(line);
+        boolean unclear = replaced.isEmpty() && AddedSteps.areUnclear(line);
+        Optional<StepChange> added = unclear ? Optional.empty() : AddedSteps.in(line);
+        replaced.filter(StepChange::fits)
+                .or(() -> added)
+                .or(() -> replaced)
+                .ifPresent(found -> changes.put(line.number(), found));
+        boolean lost = replaced.isPresent() ? !replaced.get().fits() && added.isEmpty() : AddedSteps.areLost(line);
+        if (lost || unclear) {
+            problems.warning(
+                    "restart_steps",
+                    line.number(),
+                    line.firstColumn(),
+                    lost
+                            ? "The steps that are danced before this restart are not understood, so they are not called."
+                            : "It is not said whether the steps before this restart come behind its last count or in its"
+                                    + " place, so they are not called.",
+                    "Write it like \"Restart: on wall 3, replace counts 15-16 with stomp R (15), stomp L (16)\".");
         }
     }
 

@@ -35,6 +35,7 @@ record StepChange(List<Count> counts, String prose) {
             "mod",
             "swap",
             "swapping");
+    private static final Set<String> WALLS = Set.of("wall", "walls");
     private static final Set<String> ENDS = Set.of("then", "restart", "begin", "start", "again", "facing");
 
     StepChange {
@@ -56,6 +57,14 @@ record StepChange(List<Count> counts, String prose) {
             }
         }
         List<Token> tokens = line.tokens();
+        Matcher becomes = BECOMES.matcher(line.text());
+        if (becomes.find()) {
+            int from = becomes.end();
+            int behind = (int)
+                    tokens.stream().filter(token -> token.column() <= from).count();
+            String prose = line.text().substring(from, end(line, tokens.subList(behind, tokens.size())));
+            return CountGroup.read(becomes.group(1)).map(group -> of(group.counts(), prose));
+        }
         for (int i = 0; i < tokens.size(); i++) {
             if (tokens.get(i).is(Token.Kind.WORD)
                     && CHANGES.contains(tokens.get(i).text())) {
@@ -69,18 +78,48 @@ record StepChange(List<Count> counts, String prose) {
         Optional<CountGroup> group = Optional.empty();
         for (int i = 0; i < tokens.size(); i++) {
             Token token = tokens.get(i);
-            boolean number = token.is(Token.Kind.NUMBER) || token.is(Token.Kind.AMPERSAND);
+            boolean wall = i > 0 && WALLS.contains(tokens.get(i - 1).text());
+            boolean number = !wall && (token.is(Token.Kind.NUMBER) || token.is(Token.Kind.AMPERSAND));
             if (group.isEmpty() && number) {
                 group = CountGroup.read(line.text(), token.column() - 1);
             } else if (group.isPresent()
-                    && token.is(Token.Kind.WORD)
-                    && Set.of("with", "to", "by", "for", "into", "do", "dance").contains(token.text())) {
+                    && leadsToSteps(token, line.text().substring(group.get().end()))) {
                 int from = token.column() - 1 + token.text().length();
                 int end = end(line, tokens.subList(i + 1, tokens.size()));
                 return Optional.of(of(group.get().counts(), line.text().substring(from, end)));
             }
         }
         return Optional.empty();
+    }
+
+    private static boolean leadsToSteps(Token token, String behindCounts) {
+        boolean word = token.is(Token.Kind.WORD)
+                && Set.of("with", "to", "by", "for", "into", "do", "dance").contains(token.text());
+        return word || (token.text().equals(":") && behindCounts.strip().startsWith(":"));
+    }
+
+    /** "Counts 15-16 become stomp R, stomp L" */
+    private static final Pattern BECOMES = Pattern.compile(
+            "\\b(?:counts?|beats?|cts?)\\s+(\\d[\\d& ,-]*?)\\s+(?:becomes?|are now|is now)\\s+",
+            Pattern.CASE_INSENSITIVE);
+
+    /** Steps behind the first so many counts of a wall, with the counts that they tell, else with those that they take. */
+    static Optional<StepChange> behind(int place, String prose) {
+        Optional<CountGroup> before = CountGroup.read(prose);
+        String steps = prose.substring(before.map(CountGroup::end).orElse(0));
+        List<Phrase> phrases = LineFit.phrases(withoutCounts(steps), 0);
+        if (!LineFit.areReadable(phrases)) {
+            return Optional.empty();
+        }
+        return before.or(() -> CountGroup.read(UsualCounts.of(phrases, place + 1)))
+                .map(group -> of(group.counts(), steps))
+                .filter(change -> change.counts().get(0).number() == place + 1 && change.fits());
+    }
+
+    /** Whether its steps are understood and fill its counts. */
+    boolean fits() {
+        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        return LineFit.areReadable(phrases) && Fitting.of(phrases, counts).isPresent();
     }
 
     /** Counts that stand in the steps tell more than those of the steps that they replace. */
@@ -120,11 +159,11 @@ record StepChange(List<Count> counts, String prose) {
 
     /** Its steps, numbered through the dance with {@code before} counts before count 1 of the sheet's numbers. */
     List<Step> steps(int before, Weight weight, int line) {
-        List<Phrase> phrases = LineFit.phrases(prose, 0);
-        Optional<Fitting.Fit> fit = Fitting.of(phrases, counts);
-        if (fit.isEmpty() || phrases.stream().anyMatch(phrase -> !phrase.readable())) {
+        if (!fits()) {
             return List.of();
         }
+        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        Optional<Fitting.Fit> fit = Fitting.of(phrases, counts);
         MoveMaker maker = new MoveMaker(Problems.unheard(), line, new Footing(weight));
         List<Step> steps = new ArrayList<>();
         for (int i = 0; i < phrases.size(); i++) {

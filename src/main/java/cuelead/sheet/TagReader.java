@@ -187,8 +187,7 @@ final class TagReader {
         wallEnds.addAll(claims);
         Optional<Facing> stated = claims.isEmpty() ? head.note().facing() : Optional.empty();
         head.wallsByTimes().forEach((times, walls) -> {
-            List<Section> danced =
-                    TagTimes.danced(sections, times, head.note().length());
+            List<Section> danced = TagTimes.danced(sections, times, head.note().length());
             String name = names().contains(head.name()) ? name(tags.size() + 1) : head.name();
             tags.add(new Tag(new Part(name, danced), walls, stated, head.line()));
             notes.add(head.note());

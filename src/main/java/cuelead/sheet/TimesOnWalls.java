@@ -48,7 +48,8 @@ final class TimesOnWalls {
         boolean once = clauses.stream().anyMatch(said -> said.times() == 1);
         boolean later = clauses.size() > 1
                 && clauses.get(0).times() == 0
-                && clauses.stream().anyMatch(said -> said.times() > 1 && said.walls().size() == 1);
+                && clauses.stream()
+                        .anyMatch(said -> said.times() > 1 && said.walls().size() == 1);
         return once || later ? times(clauses) : Map.of();
     }
 

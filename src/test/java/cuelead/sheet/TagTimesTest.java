@@ -59,7 +59,8 @@ class TagTimesTest {
         assertEquals(
                 List.of("TAG [2] 4", "TAG2 [4] 8"),
                 tags.stream()
-                        .map(each -> each.part().name() + " " + each.afterWalls() + " " + each.part().counts())
+                        .map(each -> each.part().name() + " " + each.afterWalls() + " "
+                                + each.part().counts())
                         .toList(),
                 tag);
     }
