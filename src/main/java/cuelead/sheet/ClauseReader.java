@@ -133,7 +133,8 @@ final class ClauseReader {
             }
             return terms.advance();
         }
-        if ((draft.hasVerb() || draft.isFigure()) && term.meaning().equals("recover") && isOfWeight(term)) {
+        boolean acts = draft.hasVerb() || draft.isFigure() || draft.turns();
+        if (acts && term.meaning().equals("recover") && isOfWeight(term)) {
             return weights.weight();
         }
         if (!draft.takesVerb(term.meaning())) {
@@ -142,6 +143,9 @@ final class ClauseReader {
         participle = term.text().endsWith("ing");
         if (participle && draft.isEmpty() && term.meaning().equals("recover") && isOfWeight(term)) {
             draft.told(Told.SHIFTS);
+        }
+        if (term.text().startsWith("bring")) {
+            draft.told(Told.BRINGS);
         }
         draft.verb(term.meaning());
         return terms.advance();

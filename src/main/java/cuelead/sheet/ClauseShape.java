@@ -47,7 +47,11 @@ record ClauseShape(
         /** How a foot is: "is free". */
         RESTS,
         /** "Shifting your weight to": where an action leaves it. */
-        SHIFTS
+        SHIFTS,
+        /** "Bring R to L". */
+        BRINGS,
+        /** "On 3", "on count 7". */
+        ON_COUNT
     }
 
     boolean hasFoot() {
@@ -60,6 +64,11 @@ record ClauseShape(
 
     boolean isOnlyState() {
         return told.contains(Told.RESTS) && isOnlyFeet();
+    }
+
+    /** "1/4 turn R on 3": a turn on a count of what stands before. */
+    boolean isTurnOnCount() {
+        return told.contains(Told.ON_COUNT) && isOnlyTurn();
     }
 
     /** The foot onto which the weight comes meanwhile: "shifting your weight to the left foot". */

@@ -25,7 +25,7 @@ record FigureTurns(Problems problems, int line) {
                         .map(turn::to)
                         .filter(wanted -> wanted.degrees() * net < 0)
                         .isPresent()
-                ? withTurns(sided, -1)
+                ? sided.turnedBack()
                 : sided;
         int missing = (turn.degrees() - Math.abs(net)) * Integer.signum(net(way));
         return missing == 0 ? way : withMore(way, new Turn(missing), turn);
@@ -59,7 +59,7 @@ record FigureTurns(Problems problems, int line) {
                     .map(turn::to)
                     .filter(wanted -> wanted.degrees() == -net(sister.get()))
                     .isPresent();
-            return otherWay ? withTurns(sister.get(), -1) : sister.get();
+            return otherWay ? sister.get().turnedBack() : sister.get();
         }
         Foot side = turn.side().orElse(lead);
         placed(sided, turn, "the turn is read on its first");
@@ -77,12 +77,6 @@ record FigureTurns(Problems problems, int line) {
 
     private static int net(Figure figure) {
         return figure.pattern().stream().mapToInt(beat -> beat.turn().degrees()).sum();
-    }
-
-    private static Figure withTurns(Figure figure, int sign) {
-        return figure.withPattern(figure.pattern().stream()
-                .map(beat -> turned(beat, new Turn(beat.turn().degrees() * sign)))
-                .toList());
     }
 
     private static Figure firstTurned(Figure figure, Turn turn) {

@@ -66,7 +66,9 @@ final class PhrasesBefore {
                 : phrases.get(phrases.size() - 1)
                         .figure()
                         .filter(call -> call.turn().isEmpty() && isAllButLast(call));
-        boolean lists = figure.isPresent() && draft.shape().isOnlyFeetTurning() && draft.turns();
+        boolean turning = draft.shape().isOnlyFeetTurning() && draft.turns();
+        boolean inBrackets = draft.shape().isOnlyFeet() && draft.turnOfAll().isPresent();
+        boolean lists = figure.isPresent() && (turning || inBrackets);
         if (lists) {
             FigureCall call = figure.get();
             List<Foot> feet = new ArrayList<>(call.feet());
@@ -141,6 +143,20 @@ final class PhrasesBefore {
                         .withRemarks(new Remarks(Optional.empty(), Optional.of(foot), false, false))
                         .withRemarks(draft.remarks())));
         return to.isPresent();
+    }
+
+    /** "Vine right, 1/4 turn R on 3": the turn is danced within the figure. */
+    boolean turnsWithin(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        Optional<FigureCall> figure = last < 0 || !draft.shape().isTurnOnCount()
+                ? Optional.empty()
+                : phrases.get(last).figure().filter(call -> call.turn().isEmpty());
+        figure.ifPresent(call -> phrases.set(
+                last,
+                phrases.get(last)
+                        .with(new FigureCall(call.row(), call.feet(), call.ways(), draft.turnOfAll()))
+                        .withRemarks(draft.remarks())));
+        return figure.isPresent();
     }
 
     /** "Pivot 1/4 left, shifting your weight to the left foot": the pivot takes it there. */

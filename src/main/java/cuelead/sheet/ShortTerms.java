@@ -7,14 +7,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Short and other words in the usual ones: "Rst" and "recommence" for a restart, "fcg" for facing, "End:" for the ending,
- * "R x L" for across, and bars for counts where a wall stops ("dance bars 1-8 only").
+ * Other words for what is told of walls, in the usual ones: "Rst" and "recommence" for a restart, "fcg" for facing, "End:"
+ * for the ending, and bars for counts where a wall stops ("dance bars 1-8 only").
  */
 final class ShortTerms {
     private static final int FLAGS = Pattern.CASE_INSENSITIVE;
     private static final List<Map.Entry<Pattern, String>> USUAL = List.of(
             Map.entry(Pattern.compile("\\b(?:rst|r'start|rstrt|restrt|re-start)(?=s?\\b)", FLAGS), "restart"),
             Map.entry(Pattern.compile("\\b(?:fcg|fcng|f/c|facg)\\b\\.?", FLAGS), "facing"),
+<<<<<<< HEAD
+=======
             Map.entry(Pattern.compile("(?<=\\b[rl]f?\\s)x(?=\\s(?:over )?[rl]f?\\b)", FLAGS), "across"),
             Map.entry(
                     Pattern.compile(
@@ -22,6 +24,7 @@ final class ShortTerms {
                             FLAGS),
                     " "),
             Map.entry(Pattern.compile("\\breverse (?=(?:\\S+ )?pivot\\b)", FLAGS), ""),
+>>>>>>> claims
             Map.entry(Pattern.compile("\\baft\\b\\.?(?=\\s*\\d)", FLAGS), "after"),
             Map.entry(Pattern.compile("^(\\W*)end(?=\\s*[:=-]\\s)", FLAGS), "$1Ending"));
     /** "On wall 3 dance 24 counts and recommence"; without a wall it is the end of every wall. */
@@ -53,12 +56,11 @@ final class ShortTerms {
         SheetLine usual = line;
         for (Map.Entry<Pattern, String> words : wordings) {
             Matcher found = words.getKey().matcher(usual.text());
-            for (int from = 0; found.find(from); found = words.getKey().matcher(usual.text())) {
+            if (found.find()) {
                 String told = words.getValue().startsWith("$1")
                         ? found.group(1) + words.getValue().substring(2)
                         : words.getValue();
                 usual = usual.with(found.start(), found.end(), told);
-                from = found.start() + told.length();
             }
         }
         return usual;

@@ -21,6 +21,7 @@ final class WeightWords {
         terms.skip(Kind.FILLER);
         if (terms.at(Kind.NUMBER) || (terms.at(Kind.COUNT) && terms.nextIs(Kind.NUMBER))) {
             terms.skipWords(Kind.COUNT, Kind.NUMBER);
+            draft.told(ClauseShape.Told.ON_COUNT);
             return true;
         }
         if (terms.at(Kind.PART, "ball") && draft.hasVerb()) {
