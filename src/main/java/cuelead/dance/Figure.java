@@ -56,9 +56,8 @@ public record Figure(
      */
     public Figure turnedBack() {
         boolean goesAside = pattern.get(0).direction() == Direction.SIDE;
-        return withPattern(pattern.stream()
-                .map(beat -> beat.turnedBack(goesAside))
-                .toList());
+        return withPattern(
+                pattern.stream().map(beat -> beat.turnedBack(goesAside)).toList());
     }
 
     /** The same figure danced otherwise; as many actions. */

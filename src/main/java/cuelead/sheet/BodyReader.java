@@ -284,7 +284,9 @@ final class BodyReader {
 
     /** Parts in the order in which they are first written. */
     List<Part> parts() {
-        return parts.parts(sequence.names()).stream().map(new OpenWeights(problems)::settled).toList();
+        return parts.parts(sequence.names()).stream()
+                .map(new OpenWeights(problems)::settled)
+                .toList();
     }
 
     /** Where the weight is before the first step. */

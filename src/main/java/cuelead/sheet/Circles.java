@@ -7,9 +7,11 @@ import java.util.regex.Pattern;
 
 /** "Walk R, L, R, L in a half circle to the right": a turn that is told as the way that the feet go. */
 final class Circles {
-    private static final String SIZE = "half|1/2|\u00bd|quarter|1/4|\u00bc|three[- ]quarters?|3/4|\u00be|full|whole|complete|semi";
+    private static final String SIZE =
+            "half|1/2|\u00bd|quarter|1/4|\u00bc|three[- ]quarters?|3/4|\u00be|full|whole|complete|semi";
     private static final Pattern CIRCLE = Pattern.compile(
-            "\\b(?:in|around|round|making|doing|describing|to make)\\s+(?:a\\s+|an\\s+)?(?<size>" + SIZE + ")?[- ]?circle\\b"
+            "\\b(?:in|around|round|making|doing|describing|to make)\\s+(?:a\\s+|an\\s+)?(?<size>" + SIZE
+                    + ")?[- ]?circle\\b"
                     + "(?:,?\\s+(?:(?:going |turning )?(?:to (?:the |your )?|towards (?:the |your )?)?(?<side>right|left|r|l)\\b"
                     + "|(?<anti>anti-?|counter-?)?clockwise\\b))?",
             Pattern.CASE_INSENSITIVE);

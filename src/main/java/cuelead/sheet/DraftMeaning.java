@@ -92,7 +92,8 @@ record DraftMeaning(
 
     /** "Walk full turn right: R, L, R, L" goes around, "walk around R, L, R, L making a half turn" is walked, foot by foot. */
     private String walked() {
-        boolean far = turn.filter(call -> call.degrees() >= FEWEST_AROUND_DEGREES).isPresent();
+        boolean far =
+                turn.filter(call -> call.degrees() >= FEWEST_AROUND_DEGREES).isPresent();
         if (verb.equals("walk") && feet.isEmpty() && far) {
             return "walkaround";
         }
@@ -152,8 +153,8 @@ record DraftMeaning(
                 .orElse(Direction.CENTRE);
     }
 
-    private static final Map<String, Direction> SWUNG = Map.of(
-            "out", Direction.OUT, "in", Direction.IN, "fwd", Direction.FWD, "back", Direction.BACK);
+    private static final Map<String, Direction> SWUNG =
+            Map.of("out", Direction.OUT, "in", Direction.IN, "fwd", Direction.FWD, "back", Direction.BACK);
 
     /** Hips and heels go to a side, feet do not. */
     static Optional<Direction> lateral(Action action, Foot side) {

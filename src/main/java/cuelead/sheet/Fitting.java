@@ -269,8 +269,8 @@ final class Fitting {
         if (by == Measure.LABELS) {
             call.quick()
                     .map(quick -> quick.row().figure().pattern())
-                    .ifPresent(quick ->
-                            options.add(new Option(quick.size() * phrase.repeats(), beats(quick) * phrase.repeats(), 1)));
+                    .ifPresent(quick -> options.add(
+                            new Option(quick.size() * phrase.repeats(), beats(quick) * phrase.repeats(), 1)));
         }
         boolean left = (open && moreFollows) || call.row().freeEnding();
         boolean spread = by == Measure.WHOLE_LABELS && pattern.size() > beats(pattern);

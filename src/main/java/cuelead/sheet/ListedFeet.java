@@ -67,15 +67,14 @@ final class ListedFeet {
         int feet = read(words).size();
         boolean strut = pattern.stream().anyMatch(beat -> beat.action() == Action.DROP);
         boolean openEnd = row.freeEnding() || pattern.get(pattern.size() - 1).transfer() == Transfer.NONE;
-        return feet == steps
-                || (feet > 0 && openEnd && feet == steps - 1)
-                || (strut && parts(words) == steps);
+        return feet == steps || (feet > 0 && openEnd && feet == steps - 1) || (strut && parts(words) == steps);
     }
 
     /** How many toes and heels are named; 0 where other words stand between them. */
     private static long parts(List<Term> words) {
         boolean only = words.stream()
-                .allMatch(term -> isParting(term) || term.is(Kind.PART) || term.is(Kind.FOOT) || term.is(Kind.PLACE, "down"));
+                .allMatch(term ->
+                        isParting(term) || term.is(Kind.PART) || term.is(Kind.FOOT) || term.is(Kind.PLACE, "down"));
         return only ? words.stream().filter(term -> term.is(Kind.PART)).count() : 0;
     }
 

@@ -156,7 +156,9 @@ final class MoveMaker {
         long footed = danced.pattern().stream()
                 .filter(beat -> beat.foot().isPresent())
                 .count();
-        return footed > 1 && call.feetEach() == footed && from + footed <= call.feet().size();
+        return footed > 1
+                && call.feetEach() == footed
+                && from + footed <= call.feet().size();
     }
 
     private Foot lead(Phrase phrase, Phrase.FigureCall call, Optional<Foot> named) {

@@ -47,7 +47,9 @@ final class OpenWeights {
 
     /** {@code next} is what a foot does next in the part. */
     private static boolean isTaken(Step step, Optional<Step> next) {
-        if (!OPEN.contains(step.action()) || step.transfer() != Transfer.NONE || step.foot().isEmpty()) {
+        if (!OPEN.contains(step.action())
+                || step.transfer() != Transfer.NONE
+                || step.foot().isEmpty()) {
             return false;
         }
         Foot standing = step.foot().get().other();
@@ -65,8 +67,8 @@ final class OpenWeights {
                     "open_weight",
                     step.line(),
                     step.column(),
-                    "It is not said where the weight is behind this bump; the " + foot.other().word()
-                            + " foot moves next, so it is taken to be on " + foot.word() + ".",
+                    "It is not said where the weight is behind this bump; the "
+                            + foot.other().word() + " foot moves next, so it is taken to be on " + foot.word() + ".",
                     "Write \"(weight on " + (foot == Foot.LEFT ? "L" : "R") + ")\" behind it.");
         }
         return new Step(

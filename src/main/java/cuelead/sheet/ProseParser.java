@@ -187,7 +187,10 @@ final class ProseParser {
                 && before.swingOn(draft)) {
             return;
         }
-        if (before.recovers(draft) || before.turnsOnto(draft, joint) || before.shiftsOnto(draft) || before.turnsWithin(draft)) {
+        if (before.recovers(draft)
+                || before.turnsOnto(draft, joint)
+                || before.shiftsOnto(draft)
+                || before.turnsWithin(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();

@@ -97,13 +97,14 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         boolean name = turned
                 && Vocabulary.STANDARD.figureNames().beginningWith(words.get(0)).stream()
                         .map(FigureNames.FigureName::words)
-                        .anyMatch(named -> named.size() <= words.size()
-                                && named.equals(words.subList(0, named.size())));
-        return name || (turned
-                && at + 1 < tokens.size()
-                && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
-                        .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
-                && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':')))));
+                        .anyMatch(
+                                named -> named.size() <= words.size() && named.equals(words.subList(0, named.size())));
+        return name
+                || (turned
+                        && at + 1 < tokens.size()
+                        && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
+                                .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
+                        && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':')))));
     }
 
     private static final Set<String> AS_IN =

@@ -13,10 +13,7 @@ final class ShortSteps {
     private static final List<Word> WORDS = List.of(
             Word.of("w/", "\\bw/\\s?(?=\\S)", "with "),
             Word.of(" x ", "(?<=\\b[rl]f?\\s)x(?=\\s(?:over )?[rl]f?\\b)", "across"),
-            Word.of(
-                    "/",
-                    "(?<=\\b(?:cross|side|kick|ball))\\s?/\\s?(?=(?:rock|shuffle|touch|ball|change)\\b)",
-                    " "),
+            Word.of("/", "(?<=\\b(?:cross|side|kick|ball))\\s?/\\s?(?=(?:rock|shuffle|touch|ball|change)\\b)", " "),
             Word.of(" by ", "(?<!followed )(?<!led )\\bby(?= (?:the )?(?:[rl]f?|right|left)\\b)", "beside"),
             Word.of("heel strut", "\\btoe[- ]heel (?=struts?\\b)", "toe "),
             Word.of("figure ", "\\bfigure (?:of )?(?:8|eight)\\b(?: grapevine)?", "figureeight"),

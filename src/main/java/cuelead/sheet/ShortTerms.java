@@ -15,16 +15,6 @@ final class ShortTerms {
     private static final List<Map.Entry<Pattern, String>> USUAL = List.of(
             Map.entry(Pattern.compile("\\b(?:rst|r'start|rstrt|restrt|re-start)(?=s?\\b)", FLAGS), "restart"),
             Map.entry(Pattern.compile("\\b(?:fcg|fcng|f/c|facg)\\b\\.?", FLAGS), "facing"),
-<<<<<<< HEAD
-=======
-            Map.entry(Pattern.compile("(?<=\\b[rl]f?\\s)x(?=\\s(?:over )?[rl]f?\\b)", FLAGS), "across"),
-            Map.entry(
-                    Pattern.compile(
-                            "(?<=\\b(?:cross|side|kick|ball))\\s?/\\s?(?=(?:rock|shuffle|touch|ball|change)\\b)",
-                            FLAGS),
-                    " "),
-            Map.entry(Pattern.compile("\\breverse (?=(?:\\S+ )?pivot\\b)", FLAGS), ""),
->>>>>>> claims
             Map.entry(Pattern.compile("\\baft\\b\\.?(?=\\s*\\d)", FLAGS), "after"),
             Map.entry(Pattern.compile("^(\\W*)end(?=\\s*[:=-]\\s)", FLAGS), "$1Ending"));
     /** "On wall 3 dance 24 counts and recommence"; without a wall it is the end of every wall. */

@@ -11,10 +11,12 @@ import java.util.regex.Pattern;
  */
 final class TurnedOnBall {
     private static final String FOOT = "(?:the |your )?(?:left|right|lf|rf|l|r)\\b(?: foot)?";
-    private static final String STEPS = ",?\\s+(?:and |while )?(?:step(?:ping)?|clos(?:e|ing)|bring(?:ing)?|plac(?:e|ing))\\b";
+    private static final String STEPS =
+            ",?\\s+(?:and |while )?(?:step(?:ping)?|clos(?:e|ing)|bring(?:ing)?|plac(?:e|ing))\\b";
     private static final Pattern PIVOT = Pattern.compile(
             "\\bpivot(?:ing)?\\b(?=[^,;.(]*\\bon (?:(?:the )?ball of )?" + FOOT + STEPS + ")"
-                    + "|(?<=\\bon ball of (?:the |your )?(?:left|right|lf|rf|l|r)(?: foot)?,? )pivot(?:ing)?\\b(?=[^,;.(]*" + STEPS + ")",
+                    + "|(?<=\\bon ball of (?:the |your )?(?:left|right|lf|rf|l|r)(?: foot)?,? )pivot(?:ing)?\\b(?=[^,;.(]*"
+                    + STEPS + ")",
             Pattern.CASE_INSENSITIVE);
 
     private TurnedOnBall() {}
