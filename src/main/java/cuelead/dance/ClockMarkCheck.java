@@ -5,6 +5,7 @@ import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * Whether the clock times among the steps are where the turns lead. Marks that are wrong by as much as the mark before
@@ -89,7 +90,7 @@ final class ClockMarkCheck {
             if (other && believed.isPresent()) {
                 wrong.add(contradiction(believed.get(), mark, off, real.after(new Turn(carried))));
             } else if (other && off != 0) {
-                wrong.add(wrong(mark, real, ""));
+                wrong.add(behindMissing(wrong(mark, real, ""), part, checked, mark));
             }
             believed = doubtful && off != carried ? Optional.of(mark) : other ? Optional.empty() : believed;
             carried = off;
@@ -111,6 +112,24 @@ final class ClockMarkCheck {
                 believed,
                 believed.stated().after(between),
                 "before the " + mark.stated().clock() + " in line " + mark.line());
+    }
+
+    /** Where counts are missing between this mark and the one before, one of them may turn. */
+    private Problem behindMissing(Problem wrong, Part part, Counts after, ClockMark mark) {
+        OptionalInt missing = part.equals(dance.parts().get(0))
+                ? new MissingCounts(dance).lineBetween(after, mark.afterCounts())
+                : OptionalInt.empty();
+        return missing.isEmpty()
+                ? wrong
+                : new Problem(
+                        wrong.severity(),
+                        wrong.kind(),
+                        wrong.file(),
+                        wrong.line(),
+                        wrong.column(),
+                        wrong.sentence(),
+                        "Look first at the counts that are missing behind line " + missing.getAsInt()
+                                + ": they may turn; else correct the turn before it.");
     }
 
     private Problem wrong(ClockMark mark, Facing real, String beside) {

@@ -29,7 +29,7 @@ final class ClaimedWalls {
         List<SheetLine> clauses = above.stream()
                 .filter(line -> !line.isBlank())
                 .flatMap(line -> NoteClauses.notes(line).stream())
-                .filter(clause -> !walls(clause).isEmpty())
+                .filter(SheetLine::namesWall)
                 .toList();
         if (!known.contains("restart")) {
             check("restart", clauses, dance.restarts().stream().map(Restart::wall));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Steps that are danced instead of others before a restart: "replace counts 7-8 with stomp L (7), hold (8)", "replace
@@ -105,14 +106,15 @@ record StepChange(List<Count> counts, String prose) {
 
     /** Steps behind the first so many counts of a wall, with the counts that they tell, else with those that they take. */
     static Optional<StepChange> behind(int place, String prose) {
-        Optional<CountGroup> before = CountGroup.read(prose);
-        String steps = prose.substring(before.map(CountGroup::end).orElse(0));
-        List<Phrase> phrases = LineFit.phrases(withoutCounts(steps), 0);
+        StepChange told = of(List.of(), prose);
+        List<Phrase> phrases = LineFit.phrases(told.prose(), 0);
         if (!LineFit.areReadable(phrases)) {
             return Optional.empty();
         }
-        return before.or(() -> CountGroup.read(UsualCounts.of(phrases, place + 1)))
-                .map(group -> of(group.counts(), steps))
+        Optional<StepChange> counted =
+                Optional.of(told).filter(change -> !change.counts().isEmpty());
+        return counted.or(() -> CountGroup.read(UsualCounts.of(phrases, place + 1))
+                        .map(group -> new StepChange(group.counts(), told.prose())))
                 .filter(change -> change.counts().get(0).number() == place + 1 && change.fits());
     }
 
@@ -124,11 +126,20 @@ record StepChange(List<Count> counts, String prose) {
 
     /** Counts that stand in the steps tell more than those of the steps that they replace. */
     private static StepChange of(List<Count> replaced, String prose) {
-        List<Count> told = CountPlaces.of(prose.strip(), 0).stream()
-                .flatMap(counted -> counted.group().counts().stream())
-                .toList();
-        return new StepChange(told.isEmpty() ? replaced : told, withoutCounts(prose));
+        String steps = LEADING.matcher(prose.strip()).replaceFirst("");
+        List<CountPlaces.Counted> counted = CountPlaces.of(steps, 0);
+        List<Count> told =
+                counted.stream().flatMap(each -> each.group().counts().stream()).toList();
+        return told.isEmpty()
+                ? new StepChange(replaced, withoutCounts(steps))
+                : new StepChange(
+                        told,
+                        withoutCounts(counted.stream()
+                                .map(each -> steps.substring(each.from(), each.to()))
+                                .collect(Collectors.joining(" "))));
     }
+
+    private static final Pattern LEADING = Pattern.compile("^[\\s:]+");
 
     private static int end(SheetLine line, List<Token> tokens) {
         return tokens.stream()

@@ -110,6 +110,7 @@ class ClaimsOfASheetTest {
                 "1 restart (W3)",
                 "Restart during every third wall",
                 "1 tag before wall 3",
+                "16 count, 4 wall; 1 tag",
                 "Restart: wall 3 (facing 12:00). 1 tag.",
             })
     void wallsThatAreAsBelow(String line) {

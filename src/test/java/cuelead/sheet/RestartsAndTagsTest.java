@@ -32,7 +32,9 @@ class RestartsAndTagsTest {
                 "Restart on wall 2: dance to count 7, then for count 8 touch R next to L instead, and restart|2 8",
                 "Restart: on wall 2 dance to count 7, then\\n  on count 8 touch R next to L instead of the step, and restart|2 8",
                 "Restart: on wall 2 (the one after the tag) dance only\\nthe first 8 counts and begin again|2 8",
-                "Restart: wall 2, after count 4 of section 2|2 12"
+                "Restart: wall 2, after count 4 of section 2|2 12",
+                "Restart: W2 after c.8|2 8",
+                "Restart: wall 2 after c8|2 8"
             })
     void restartsAreRead(String line, String expected) {
         assertEquals(List.of(), messages(SHEET + line.replace("\\n", "\n")));

@@ -69,6 +69,8 @@ class StepChangesTest {
             value = {
                 "Restart on wall 4: dance to count 12, then rocking chair R and restart|wall 4 after 16: 13 rock 14 recover 15 rock 16 recover",
                 "Restart on walls 2 and 4 after count 14, then stomp R, stomp L and restart|wall 2 after 16: 15 stomp 16 stomp,wall 4 after 16: 15 stomp 16 stomp",
+                "Restart on wall 4 (starts facing 6:00): dance 14 counts, then replace the rock (15&16) with: 15 stomp R, 16 stomp L. Restart facing 3:00|wall 4 after 16: 15 stomp 16 stomp",
+                "Restart: on wall 4 dance to count 14, then 15 stomp R, 16 stomp L and restart|wall 4 after 16: 15 stomp 16 stomp",
                 "Restart on wall 4 after count 15, then step L beside R (16) and restart|wall 4 after 16: 16 close",
                 "Restart: on wall 4 after count 16, facing 3:00, start again from the beginning|wall 4 after 16:",
                 "Restart on wall 4 after count 16. Start again with a step to the right|wall 4 after 16:",

@@ -1,0 +1,72 @@
+package cuelead.dance;
+
+import cuelead.report.Problem;
+import cuelead.report.Problem.Severity;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Tells of feet that act while they bear the weight. A line whose feet are all the wrong way round begins with such a foot,
+ * and so does what follows it; that is one mistake.
+ */
+final class WrongFeet {
+    private final List<Step> steps;
+    private final String file;
+
+    WrongFeet(List<Step> steps, String file) {
+        this.steps = steps;
+        this.file = file;
+    }
+
+    /** {@code impossible}: indices of the steps whose foot is not free, in their order. */
+    List<Problem> problems(List<Integer> impossible) {
+        List<Problem> problems = new ArrayList<>();
+        int at = 0;
+        while (at < impossible.size()) {
+            int first = impossible.get(at);
+            boolean pair = at + 1 < impossible.size() && areOneLine(first, impossible.get(at + 1));
+            problems.add(pair ? wrongLine(first, impossible.get(at + 1)) : wrongFoot(steps.get(first)));
+            at += pair ? 2 : 1;
+        }
+        return problems;
+    }
+
+    /** Whether all from the one to before the other stands on one line of the sheet. */
+    private boolean areOneLine(int from, int to) {
+        int line = steps.get(from).line();
+        return steps.subList(from, to).stream().allMatch(step -> step.line() == line);
+    }
+
+    private Problem wrongLine(int first, int behind) {
+        Step step = steps.get(first);
+        Step next = steps.get(behind);
+        String last = steps.get(behind - 1).count().label();
+        String counts = (step.count().label().equals(last) ? "count " : "counts ")
+                + step.count().label()
+                + (step.count().label().equals(last) ? "" : " to " + last);
+        return problem(
+                step,
+                acts(step) + ", but it bears the weight, and so does the "
+                        + next.foot().orElseThrow().word() + " foot behind that, on count "
+                        + next.count().label() + ".",
+                "Let the other foot do each action of " + counts + ", or look at both places.");
+    }
+
+    private Problem wrongFoot(Step step) {
+        String other = step.foot().orElseThrow().other().word();
+        return problem(
+                step,
+                acts(step) + ", but it bears the weight.",
+                "Let the " + other + " foot do it, or let the " + other
+                        + " foot take the weight on the action before.");
+    }
+
+    private static String acts(Step step) {
+        return "On count " + step.count().label() + " the "
+                + step.foot().orElseThrow().word() + " foot " + FootWords.of(step.action());
+    }
+
+    private Problem problem(Step step, String sentence, String tryThis) {
+        return new Problem(Severity.ERROR, "impossible_weight", file, step.line(), step.column(), sentence, tryThis);
+    }
+}
