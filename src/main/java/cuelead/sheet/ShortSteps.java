@@ -38,9 +38,6 @@ final class ShortSteps {
         }
 
         SheetLine spelled(SheetLine line) {
-            if (!line.text().toLowerCase(Locale.ROOT).contains(part)) {
-                return line;
-            }
             SheetLine spelled = line;
             Matcher found = pattern.matcher(spelled.text());
             for (int from = 0; found.find(from); found = pattern.matcher(spelled.text())) {
@@ -57,9 +54,10 @@ final class ShortSteps {
     }
 
     private static SheetLine spelled(SheetLine line) {
+        String lower = line.text().toLowerCase(Locale.ROOT);
         SheetLine spelled = line;
         for (Word word : WORDS) {
-            spelled = word.spelled(spelled);
+            spelled = lower.contains(word.part()) ? word.spelled(spelled) : spelled;
         }
         return spelled;
     }

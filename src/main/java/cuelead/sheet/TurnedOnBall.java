@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +28,9 @@ final class TurnedOnBall {
     }
 
     private static SheetLine asTurn(SheetLine line) {
+        if (!line.text().toLowerCase(Locale.ROOT).contains("pivot")) {
+            return line;
+        }
         Matcher pivot = PIVOT.matcher(line.text());
         return pivot.find() ? asTurn(line.with(pivot.start(), pivot.end(), "turn")) : line;
     }
