@@ -67,6 +67,17 @@ final class BodyReader {
         if (kind == LineKind.RESTART || kind == LineKind.REPEAT) {
             tags.restartsBehind(line);
         }
+        Optional<SectionHead> inTag =
+                tags.isOpen() && place == Place.DANCE ? SectionHead.inTag(line) : Optional.empty();
+        if (inTag.isPresent()) {
+            lines.closeSection();
+            lines.open(
+                    inTag.get().heading(),
+                    line.number(),
+                    0,
+                    inTag.get().hasRange() ? inTag.get().length() : 0);
+            return;
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);

@@ -96,6 +96,29 @@ class ReadCommandTest {
         assertTrue(plan.err().contains("The built-in voice says some words poorly: \"kick\""), plan.err());
     }
 
+    /** Each with its findings; the worst decides. */
+    @Test
+    void severalSheetsAreCheckedOneAfterTheOther() throws IOException {
+        String wrong = Files.writeString(folder.resolve("steam.txt"), WRONG).toString();
+        String right = Files.writeString(
+                        folder.resolve("still.txt"),
+                        WRONG.replace(" (3:00)", "")
+                                .replace("Step right forward, step left", "Step left forward, step right")
+                                .replace("Stomp right beside left, stomp left beside right", "Stomp left, stomp right"))
+                .toString();
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome check = bench.run("check", right, wrong);
+        assertEquals(1, check.exitCode(), check.err());
+        assertTrue(check.out().contains(wrong + ":8:"), check.out());
+        assertEquals(2, check.err().lines().count(), check.err());
+        assertTrue(check.err().lines().allMatch(line -> line.contains(wrong) || line.contains(right)), check.err());
+        Bench.Outcome missing = bench.run("check", "none.txt", right);
+        assertEquals(1, missing.exitCode());
+        assertTrue(missing.err().contains("none.txt") && missing.err().contains("Nothing is wrong"), missing.err());
+        Bench.Outcome songs = bench.run("check", right, "one.mp3", "two.mp3");
+        assertTrue(songs.err().contains("Name one song: \"one.mp3\" or \"two.mp3\"."), songs.err());
+    }
+
     @Test
     void whatIsWrongIsToldBesideTheDance() throws IOException {
         Path sheet = folder.resolve("steam.txt");

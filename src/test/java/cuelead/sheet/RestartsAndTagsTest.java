@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Restart;
+import cuelead.dance.Section;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -121,6 +122,27 @@ class RestartsAndTagsTest {
         assertEquals(List.of(), messages(text));
         assertEquals(12, dance.tags().get(0).part().counts());
         assertEquals(16, dance.counts());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "T1: Sways|T2: Stomps|1-4",
+                "T1 - Sways|T2 - Stomps|9-12",
+                "T1. SWAYS|T2. STOMPS|1-4",
+                "Tag section 1: Sways|Tag section 2: Stomps|9-12",
+            })
+    void sectionsOfATagMayBeNumbered(String first, String second, String counts) {
+        String text = SHEET + "Tag: 12 counts, at the end of wall 2\n" + first
+                + "\n1-8 Sway R, L, R, L, R, L, R, L\n" + second + "\n" + counts
+                + " Stomp R, stomp L, stomp R, stomp L\n";
+        assertEquals(List.of(), messages(text));
+        assertEquals(
+                List.of(8, 4),
+                dance(text).tags().get(0).part().sections().stream()
+                        .map(Section::length)
+                        .toList());
     }
 
     private static Dance dance(String text) {
