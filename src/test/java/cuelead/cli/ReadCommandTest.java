@@ -104,7 +104,9 @@ class ReadCommandTest {
                         folder.resolve("still.txt"),
                         WRONG.replace(" (3:00)", "")
                                 .replace("Step right forward, step left", "Step left forward, step right")
-                                .replace("Stomp right beside left, stomp left beside right", "Stomp left, stomp right"))
+                                .replace(
+                                        "Stomp right beside left, stomp left beside right",
+                                        "Stomp left beside right, touch right beside left"))
                 .toString();
         Bench bench = Bench.withoutDevice(folder);
         Bench.Outcome check = bench.run("check", right, wrong);
