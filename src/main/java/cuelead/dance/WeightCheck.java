@@ -13,6 +13,9 @@ final class WeightCheck {
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
     private final MissingCounts missing;
+    /** Whether the end of the dance is told together with a foot of its last line. */
+    private boolean endIsTold;
+
     private final Set<Step> behindMissing;
 
     private WeightCheck(Dance dance, String file) {
@@ -111,7 +114,10 @@ final class WeightCheck {
             told = stays || (cannot && !told);
             weight = step.weightAfter();
         }
-        problems.addAll(new WrongFeet(steps, file).problems(impossible));
+        boolean isWall = !dance.isPhrased() && part.equals(dance.parts().get(0));
+        WrongFeet wrong = new WrongFeet(steps, file, isWall && endsWrong());
+        problems.addAll(wrong.problems(impossible));
+        endIsTold |= wrong.tellsOfEnd(impossible);
         return weight;
     }
 
@@ -123,10 +129,15 @@ final class WeightCheck {
         return endWeight(dance.parts().get(0), dance.header().startWeight());
     }
 
+    /** Whether count 1 cannot be danced again behind the last count. */
+    private boolean endsWrong() {
+        return clash(dance.header().startWeight(), endOfWall()) && !missing.atEnd();
+    }
+
     private void loop() {
         Weight start = dance.header().startWeight();
         Weight end = endOfWall();
-        if (clash(start, end) && !missing.atEnd()) {
+        if (endsWrong() && !endIsTold) {
             List<Step> steps = WallWalk.steps(dance.parts().get(0));
             error(
                     "loop_weight",

@@ -12,10 +12,13 @@ import java.util.List;
 final class WrongFeet {
     private final List<Step> steps;
     private final String file;
+    private final boolean endsWrong;
 
-    WrongFeet(List<Step> steps, String file) {
+    /** {@code endsWrong}: whether the last step leaves the wrong foot free for what comes then. */
+    WrongFeet(List<Step> steps, String file, boolean endsWrong) {
         this.steps = steps;
         this.file = file;
+        this.endsWrong = endsWrong;
     }
 
     /** {@code impossible}: indices of the steps whose foot is not free, in their order. */
@@ -25,10 +28,27 @@ final class WrongFeet {
         while (at < impossible.size()) {
             int first = impossible.get(at);
             boolean pair = at + 1 < impossible.size() && areOneLine(first, impossible.get(at + 1));
-            problems.add(pair ? wrongLine(first, impossible.get(at + 1)) : wrongFoot(steps.get(first)));
+            boolean toEnd = !pair && tellsOfEnd(impossible.subList(at, impossible.size()));
+            problems.add(
+                    pair
+                            ? wrongLine(first, impossible.get(at + 1))
+                            : toEnd ? wrongLastLine(first) : wrongFoot(steps.get(first)));
             at += pair ? 2 : 1;
         }
         return problems;
+    }
+
+    /** Whether the last of these steps is told together with the end, which it leaves wrong. */
+    boolean tellsOfEnd(List<Integer> impossible) {
+        int unpaired = 0;
+        while (unpaired + 1 < impossible.size()) {
+            unpaired += areOneLine(impossible.get(unpaired), impossible.get(unpaired + 1)) ? 2 : 1;
+        }
+        return endsWrong
+                && unpaired < impossible.size()
+                && impossible.get(unpaired) < steps.size() - 1
+                && unpaired == impossible.size() - 1
+                && areOneLine(impossible.get(unpaired), steps.size());
     }
 
     /** Whether all from the one to before the other stands on one line of the sheet. */
@@ -38,18 +58,28 @@ final class WrongFeet {
     }
 
     private Problem wrongLine(int first, int behind) {
-        Step step = steps.get(first);
         Step next = steps.get(behind);
-        String last = steps.get(behind - 1).count().label();
-        String counts = (step.count().label().equals(last) ? "count " : "counts ")
-                + step.count().label()
-                + (step.count().label().equals(last) ? "" : " to " + last);
         return problem(
-                step,
-                acts(step) + ", but it bears the weight, and so does the "
+                steps.get(first),
+                acts(steps.get(first)) + ", but it bears the weight, and so does the "
                         + next.foot().orElseThrow().word() + " foot behind that, on count "
                         + next.count().label() + ".",
-                "Let the other foot do each action of " + counts + ", or look at both places.");
+                otherFeet(first, behind) + ", or look at both places.");
+    }
+
+    private Problem wrongLastLine(int first) {
+        return problem(
+                steps.get(first),
+                acts(steps.get(first))
+                        + ", but it bears the weight, and the dance then ends on the wrong foot to begin again.",
+                otherFeet(first, steps.size()) + ", or look at both places.");
+    }
+
+    private String otherFeet(int first, int behind) {
+        String from = steps.get(first).count().label();
+        String last = steps.get(behind - 1).count().label();
+        return "Let the other foot do each action of "
+                + (from.equals(last) ? "count " + from : "counts " + from + " to " + last);
     }
 
     private Problem wrongFoot(Step step) {
