@@ -73,7 +73,7 @@ class FoldedMistakesTest {
                 "7&8 Step L back, step R beside L, step L forward#||facing 12:00|facing 3:00|24 restart_facing",
                 "7&8 Step L back, step R beside L, step L forward#||Count: 32|Count: 48|2 count_total",
                 "7&8 Step L back, step R beside L, step L forward#||Wall: 2|Wall: 4|2 wrong_walls",
-                "5-6 Rock L back, recover R#||S4: VINES|S4: VINES, KICK BALL CHANGE|18 heading_mismatch",
+                "5-6 Rock L back, recover R#||S4: VINES|S4: VINES, KICK BALL CHANGE|19 heading_mismatch",
             })
     void aSecondSlipIsToldBesides(String right, String wrong, String other, String otherWrong, String finding) {
         List<String> found = found(SHEET.replace(other, otherWrong), right, wrong);
