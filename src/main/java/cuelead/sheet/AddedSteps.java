@@ -75,6 +75,24 @@ final class AddedSteps {
                 .isPresent();
     }
 
+    /** The count behind which the wall stops, as the line tells it. */
+    static OptionalInt place(SheetLine line) {
+        return of(line.text()).map(added -> OptionalInt.of(added.place)).orElse(OptionalInt.empty());
+    }
+
+    /** The words from this 0-based index on, up to where the dance begins again. */
+    static String stepsFrom(SheetLine line, int from) {
+        AddedSteps rest = new AddedSteps(line.text(), 0, from);
+        return trimmed(line.text().substring(from, rest.end()));
+    }
+
+    /** Without what joins it to the words behind, and without the end of a bracket that begins before it. */
+    private static String trimmed(String words) {
+        String steps = TAIL.matcher(words).replaceFirst("");
+        boolean closes = steps.endsWith(")") && steps.indexOf('(') < 0;
+        return closes ? steps.substring(0, steps.length() - 1) : steps;
+    }
+
     private static Optional<AddedSteps> of(String text) {
         Matcher place = PLACE.matcher(text);
         if (!place.find()) {
@@ -90,16 +108,20 @@ final class AddedSteps {
         return again.find(from) ? OptionalInt.of(again.start()) : OptionalInt.empty();
     }
 
-    private Optional<StepChange> steps() {
+    private int end() {
         OptionalInt again = again();
         Matcher stop = ENDS_BEFORE.matcher(text).region(from, again.orElse(text.length()));
-        int to = stop.find() ? stop.start() : again.orElse(text.length());
-        boolean told = again.isPresent() || isNumbered() || ADDS.matcher(text).find(from);
+        return stop.find() ? stop.start() : again.orElse(text.length());
+    }
+
+    private Optional<StepChange> steps() {
+        int to = end();
+        boolean told = again().isPresent() || isNumbered() || ADDS.matcher(text).find(from);
         for (int start : told ? starts(to) : List.<Integer>of()) {
             if (!DanceLine.isStill(text.substring(from, start))) {
                 return Optional.empty();
             }
-            String prose = TAIL.matcher(text.substring(start, to)).replaceFirst("");
+            String prose = trimmed(text.substring(start, to));
             Optional<StepChange> change = StepChange.behind(place, prose);
             if (change.isPresent()) {
                 return change;

@@ -38,7 +38,7 @@ final class EndingDraft {
     void begin(SheetLine line) {
         told = Optional.of(line);
         WallNote note = WallNote.read(line.tokens());
-        Optional<StepChange> change = StepChange.read(line);
+        Optional<StepChange> change = StepChangeReader.read(line);
         Optional<SheetLine> changed = change.flatMap(steps -> steps.asLine(line));
         place = change.isPresent()
                 ? OptionalInt.of(before(note) + change.get().counts().get(0).number() - 1)

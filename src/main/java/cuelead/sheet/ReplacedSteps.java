@@ -24,12 +24,14 @@ import java.util.stream.IntStream;
  */
 record ReplacedSteps(String words, int from, int to) {
     private static final Pattern REPLACED = Pattern.compile(
-            "\\b(?:replac|substitut|swap)\\w*\\s+(.{1,60}?)\\s+(?:with|by|for)\\b"
-                    + "|\\bchang\\w*\\s+(.{1,60}?)\\s+(?:to|into|for)\\b(?!\\s+the\\s+(?:left|right|side))"
+            "\\b(?:replac|substitut|swap)\\w*\\s+([^:;.]{1,60}?)\\s+(?:with|by|for)\\b"
+                    + "|\\bchang\\w*\\s+([^:;.]{1,60}?)\\s+(?:to|into|for)\\b(?!\\s+the\\s+(?:left|right|side))"
                     + "|\\binstead of\\s+([^,;:.]{1,60})",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern LAST_COUNTS =
             Pattern.compile("\\b(?:last|final)\\s+(\\w+)?\\s*(?:counts?|cts?|beats?)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern OTHERS =
+            Pattern.compile("\\b(?:walls?|restart\\w*|counts?|weight)\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern SMALL =
             Pattern.compile("\\b(?:the|your|a|an|these|those|final|last|two|both)\\b", Pattern.CASE_INSENSITIVE);
     /** Words; where more stand behind "instead of", the new steps may be among them. */
@@ -45,6 +47,12 @@ record ReplacedSteps(String words, int from, int to) {
     private static String words(Matcher replaced) {
         String first = replaced.group(1) == null ? replaced.group(2) : replaced.group(1);
         return first == null ? replaced.group(3) : first;
+    }
+
+    /** Whether it names steps, and not the weight or the music. */
+    boolean areSteps() {
+        return LAST_COUNTS.matcher(words).find()
+                || (DanceLine.isDanced(words) && !OTHERS.matcher(words).find());
     }
 
     /** Whether the words end before the new steps begin: nothing parts "instead of the stomps step forward". */

@@ -72,23 +72,14 @@ final class RestartReader {
     }
 
     private void change(SheetLine line) {
-        Optional<StepChange> replaced = StepChange.read(line);
-        boolean unclear = replaced.isEmpty() && AddedSteps.areUnclear(line);
-        Optional<StepChange> added = unclear ? Optional.empty() : AddedSteps.in(line);
-        replaced.filter(StepChange::fits)
-                .or(() -> added)
-                .or(() -> replaced)
-                .ifPresent(found -> changes.put(line.number(), found));
-        boolean lost = replaced.isPresent() ? !replaced.get().fits() && added.isEmpty() : AddedSteps.areLost(line);
-        if (lost || unclear) {
+        RestartSteps steps = RestartSteps.of(line);
+        steps.change().ifPresent(found -> changes.put(line.number(), found));
+        if (!steps.doubt().isEmpty()) {
             problems.warning(
                     "restart_steps",
                     line.number(),
                     line.firstColumn(),
-                    lost
-                            ? "The steps that are danced before this restart are not understood, so they are not called."
-                            : "It is not said whether the steps before this restart come behind its last count or in its"
-                                    + " place, so they are not called.",
+                    steps.doubt(),
                     "Write it like \"Restart: on wall 3, replace counts 15-16 with stomp R (15), stomp L (16)\".");
         }
     }
