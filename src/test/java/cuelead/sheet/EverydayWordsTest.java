@@ -137,11 +137,11 @@ class EverydayWordsTest {
                 "1-2& R dorothy                                   | 1 R step R, 2 L lock L, 2& R step R",
                 "1-2& wizard step L                               | 1 L step L, 2 R lock R, 2& L step L",
                 "1-2 cross toe strut R                            | 1 R toe L, 2 R drop R",
-                "1&2 shuffle fwd R,L,R turning 1/2 R              | 1 R step 180 R, 1& L close L, 2 R step R",
+                "1&2 shuffle fwd R,L,R turning 1/2 R              | 1 R step 90 R, 1& L close L, 2 R step 90 R",
                 "1&2 triple step R,L,R making 1/2 turn R          | 1 R inplace 180 R, 1& L inplace L, 2 R inplace R",
-                "1&2 shuffle back R,L,R turning 1/2 L             | 1 R step -180 R, 1& L close L, 2 R step R",
-                "1&2 chasse R stepping R, L, R turning 1/4 R      | 1 R step 90 R, 1& L close L, 2 R step R",
-                "1&2 shuffle fwd (R,L,R) turning 1/2 R            | 1 R step 180 R, 1& L close L, 2 R step R",
+                "1&2 shuffle back R,L,R turning 1/2 L             | 1 R step -90 R, 1& L close L, 2 R step -90 R",
+                "1&2 chasse R stepping R, L, R turning 1/4 R      | 1 R step R, 1& L close L, 2 R step 90 R",
+                "1&2 shuffle fwd (R,L,R) turning 1/2 R            | 1 R step 90 R, 1& L close L, 2 R step 90 R",
                 "1-2 roll hips to the left, ending with weight on left | 1 - hiproll ?, 2 - hiproll L",
                 "1-2 step R, very slightly turn 1/8 right onto L  | 1 R step R, 2 L pivot 45 L"
             })
