@@ -28,6 +28,7 @@ public final class LivePractice {
     private final Underway way;
     private final Helm helm;
     private final Settling settling;
+    private final LateWords late;
     private Optional<Refused> trouble = Optional.empty();
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
@@ -42,9 +43,10 @@ public final class LivePractice {
         NOTHING
     }
 
-    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, Settling settling) {
+    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, Settling settling, LateWords late) {
         this.outputs = outputs;
         this.settling = settling;
+        this.late = late;
         Course course = new Course(first, manner, Optional.empty(), Optional.empty());
         way = new Underway(outputs, takes.rate(), course, first.mix().fromFrame());
         helm = new Helm(takes, way);
@@ -76,20 +78,30 @@ public final class LivePractice {
         while (!commands.isEmpty() && way.isReady()) {
             commands.remove().run();
         }
-        if (commands.isEmpty() && way.isReady() && trouble.isEmpty()) {
-            settle();
+        if (trouble.isEmpty() && !outputs.hasEnded()) {
+            goOnWithWhatIsFound();
         }
     }
 
-    private void settle() {
+    /** What was not known when it began: words that had to be guessed, and how loud the song is. */
+    private void goOnWithWhatIsFound() {
         try {
-            settling.next().ifPresent(helm::changeLevels);
+            if (isFree() && late.areThereFor(way.coming().take(), way.placeSeconds())) {
+                helm.callAnew();
+            }
+            if (isFree()) {
+                settling.next().ifPresent(helm::changeLevels);
+            }
         } catch (Refused e) {
             trouble = Optional.of(e);
         }
     }
 
-    /** Throws what was found wrong with the song while it plays, if anything was. */
+    private boolean isFree() {
+        return commands.isEmpty() && way.isReady();
+    }
+
+    /** Throws what was found wrong with the song or the voice while it plays, if anything was. */
     public void check() throws Refused {
         if (trouble.isPresent()) {
             throw trouble.get();

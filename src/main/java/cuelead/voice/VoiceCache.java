@@ -51,6 +51,11 @@ public final class VoiceCache implements Voice {
         });
     }
 
+    @Override
+    public boolean isAtHand(String words) {
+        return remembered.containsKey(words) || store.has(words);
+    }
+
     /** At most one note: that clips cannot be kept, and why. */
     public List<Problem> problems() {
         return List.copyOf(problems);
