@@ -2,6 +2,7 @@ package cuelead.voice;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -40,6 +41,39 @@ class VoiceCacheTest {
         assertEquals(first.centreSeconds(), second.centreSeconds());
         assertEquals(first.endSeconds(), second.endSeconds());
         assertEquals(first.phones(), second.phones());
+    }
+
+    @Test
+    void whatItHasSaidIsAtHandAlsoInALaterStart() throws Refused {
+        VoiceCache cache = cache("v1");
+        assertFalse(cache.isAtHand("rock"));
+        cache.say("rock");
+        assertTrue(cache.isAtHand("rock"));
+        assertTrue(cache("v1").isAtHand("rock"));
+        assertFalse(cache("v2").isAtHand("rock"));
+        assertEquals(1, spoken.get());
+    }
+
+    @Test
+    void amongSeveralVoicesTheOneThatSpeaksDecides() throws Refused {
+        cache("v1").say("rock");
+        Voice recorded = new Voice() {
+            @Override
+            public Optional<Clip> say(String words) {
+                return words.equals("vine") ? Optional.of(Sounds.clip(words, 0.3)) : Optional.empty();
+            }
+
+            @Override
+            public boolean isAtHand(String words) {
+                return true;
+            }
+        };
+        Voices voices = new Voices(List.of(recorded, cache("v1")));
+        assertTrue(voices.isAtHand("vine"));
+        assertTrue(voices.isAtHand("rock"));
+        assertFalse(voices.isAtHand("recover"));
+        assertFalse(new Voices(List.of(cache("v1"), recorded)).isAtHand("vine"));
+        assertEquals(1, spoken.get());
     }
 
     @Test
