@@ -37,8 +37,8 @@ final class FirstTake {
 
     private static Set<String> guessedSoon(Take take, double fromSeconds) {
         return take.plan().calls().stream()
-                .filter(call -> call.startsSeconds() >= fromSeconds
-                        && call.startsSeconds() < fromSeconds + SOON_SECONDS)
+                .filter(call ->
+                        call.startsSeconds() >= fromSeconds && call.startsSeconds() < fromSeconds + SOON_SECONDS)
                 .map(Call::words)
                 .filter(take.guessed()::contains)
                 .collect(Collectors.toSet());

@@ -53,7 +53,9 @@ final class Handover {
         long at = agreed <= latestFrame ? agreed : earliestFrame;
         Set<SpokenCall> said = new HashSet<>();
         before.forEach((aim, call) -> {
-            if (call.startFrame() < at && after.containsKey(aim) && after.get(aim).startFrame() >= at) {
+            if (call.startFrame() < at
+                    && after.containsKey(aim)
+                    && after.get(aim).startFrame() >= at) {
                 said.add(after.get(aim));
             }
         });
@@ -80,8 +82,7 @@ final class Handover {
     }
 
     private static Span between(SpokenCall one, SpokenCall other) {
-        return new Span(
-                Math.min(one.startFrame(), other.startFrame()), Math.max(one.startFrame(), other.startFrame()));
+        return new Span(Math.min(one.startFrame(), other.startFrame()), Math.max(one.startFrame(), other.startFrame()));
     }
 
     private static long firstOpen(List<Span> closed, long earliest) {

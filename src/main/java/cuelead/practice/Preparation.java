@@ -87,8 +87,7 @@ final class Preparation {
                         .at(wish.speed(), rate))
                 .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
         Voice speaker = voice.at(rate, problems);
-        VoiceTimes words =
-                purpose == Purpose.PLAYING ? VoiceTimes.atHand(speaker, rate) : VoiceTimes.spoken(speaker);
+        VoiceTimes words = purpose == Purpose.PLAYING ? VoiceTimes.atHand(speaker, rate) : VoiceTimes.spoken(speaker);
         Timeline timeline = ground.timeline();
         problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
         TakeMaker takes = new TakeMaker(words, new MixMaker(rate, song.map(OpenSong::song)));
@@ -101,7 +100,8 @@ final class Preparation {
         LateWords late = new LateWords(words, new Speaking(speaker), doubts, allSpoken);
         late.noteIfAllSpoken(take);
         CallsGo go = wish.callsGo();
-        Balancing balancing = new Balancing(listening, takes.expected(take, even), wish.dip().on(go), go.sides());
+        Balancing balancing =
+                new Balancing(listening, takes.expected(take, even), wish.dip().on(go), go.sides());
         return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing, late);
     }
 

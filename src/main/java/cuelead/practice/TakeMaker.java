@@ -4,10 +4,10 @@ import cuelead.plan.CallPlan;
 import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.report.Refused;
+import cuelead.sound.MixPlan;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Set;
-import cuelead.sound.MixPlan;
 
 /** Makes takes: calls decided, spoken and mixed. Used on one thread. */
 final class TakeMaker {

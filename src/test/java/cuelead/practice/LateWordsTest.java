@@ -63,8 +63,7 @@ class LateWordsTest {
             WordDoubts doubts = new WordDoubts("dance", Pronunciations.NONE);
             late = new LateWords(words, new Speaking(voice), doubts, () -> spoken++);
             Outputs outputs = Outputs.ofPractice(speakers, Optional.empty(), Delays.NONE, HumSong.RATE);
-            live = new LivePractice(
-                    takes, manner, first, outputs, new Settling(Optional::empty, Levels.EVEN), late);
+            live = new LivePractice(takes, manner, first, outputs, new Settling(Optional::empty, Levels.EVEN), late);
         }
 
         void hear(double seconds) {
@@ -173,8 +172,7 @@ class LateWordsTest {
     void nothingIsCalledTwiceAndWhatComesLaterIsCalledAsEver(
             @ForAll @IntRange(max = 1_400) int spokenAfterLooks, @ForAll @IntRange(max = 7) int known) {
         Take kept = kept(slow(words -> true));
-        Predicate<String> atHand =
-                words -> NUMBERS.contains(words) || Math.floorMod(words.hashCode(), 8) < known;
+        Predicate<String> atHand = words -> NUMBERS.contains(words) || Math.floorMod(words.hashCode(), 8) < known;
         try (Played played = play(slow(atHand), 0)) {
             played.hear(spokenAfterLooks * LOOK_SECONDS);
             played.voice.answer();
@@ -223,8 +221,8 @@ class LateWordsTest {
                     manner.click(),
                     manner.levels());
             Timeline moved = wished.ground().timeline();
-            TakeMaker takes = new TakeMaker(
-                    VoiceTimes.spoken(slow(words -> true)), new MixMaker(HumSong.RATE, Optional.empty()));
+            TakeMaker takes =
+                    new TakeMaker(VoiceTimes.spoken(slow(words -> true)), new MixMaker(HumSong.RATE, Optional.empty()));
             Take expected = takes.make(moved, Extent.whole(moved), wished);
             assertEquals(calls(expected.calls()), calls(played.live.heard().calls()));
         }

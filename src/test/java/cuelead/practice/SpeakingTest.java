@@ -49,11 +49,14 @@ class SpeakingTest {
         assertFalse(speaking.isBusy());
         assertEquals(Set.of("rock"), speaking.spoken().keySet());
         try (Stream<Path> files = Files.list(folder.resolve("hum"))) {
-            List<String> names = files.map(file -> file.getFileName().toString()).toList();
+            List<String> names =
+                    files.map(file -> file.getFileName().toString()).toList();
             assertEquals(1, names.size());
             assertTrue(names.get(0).endsWith(".clip"), names.toString());
         }
-        Clip kept = new VoiceCache(words -> Optional.empty(), "hum", folder).say("rock").orElseThrow();
+        Clip kept = new VoiceCache(words -> Optional.empty(), "hum", folder)
+                .say("rock")
+                .orElseThrow();
         assertEquals(4_000, kept.samples().length);
     }
 

@@ -31,7 +31,11 @@ class UnspokenDanceTest {
     void aSong() throws Exception {
         HumSong.write(folder);
         Path sheet = folder.resolve("dance.txt");
-        Files.writeString(sheet, HumSong.TWO_SECTIONS.replace("8 counts", "24 counts").replace("Walk forward right, left", "Walk forward right, left \"\u6b65\""));
+        Files.writeString(
+                sheet,
+                HumSong.TWO_SECTIONS
+                        .replace("8 counts", "24 counts")
+                        .replace("Walk forward right, left", "Walk forward right, left \"\u6b65\""));
         wish = Wishes.withSong(sheet, folder.resolve("hum.wav"));
     }
 
@@ -57,7 +61,6 @@ class UnspokenDanceTest {
     void isPlayedWithoutItsWordsAndThenWithThem() throws Exception {
         List<Call> played;
         List<Problem> told;
-        double firstVoiceDb;
         try (Practice practice = Practice.prepareToPlay(wish, places(), Progress.UNTOLD)) {
             assertEquals(List.of(), kept());
             assertThrows(IllegalStateException.class, practice::mix);

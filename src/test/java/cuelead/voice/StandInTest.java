@@ -17,7 +17,8 @@ class StandInTest {
     @Test
     void isAboutAsLongAsTheWords() throws Exception {
         double off = 0;
-        List<String> words = List.of("rock", "touch", "vine right", "shuffle forward", "half left to the front", "five");
+        List<String> words =
+                List.of("rock", "touch", "vine right", "shuffle forward", "half left to the front", "five");
         for (String said : words) {
             Clip real = Sounds.SYNTH.say(said).orElseThrow();
             Clip guess = StandIn.of(said, Sounds.RATE);
