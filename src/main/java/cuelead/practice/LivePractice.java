@@ -27,9 +27,7 @@ public final class LivePractice {
     private final Outputs outputs;
     private final Underway way;
     private final Helm helm;
-    private final Settling settling;
-    private final LateWords late;
-    private Optional<Refused> trouble = Optional.empty();
+    private final CatchingUp catchingUp;
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
     private final Deque<Ground> realigned = new ArrayDeque<>();
@@ -43,10 +41,9 @@ public final class LivePractice {
         NOTHING
     }
 
-    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, Settling settling, LateWords late) {
+    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, CatchingUp catchingUp) {
         this.outputs = outputs;
-        this.settling = settling;
-        this.late = late;
+        this.catchingUp = catchingUp;
         Course course = new Course(first, manner, Optional.empty(), Optional.empty());
         way = new Underway(outputs, takes.rate(), course, first.mix().fromFrame());
         helm = new Helm(takes, way);
@@ -78,34 +75,14 @@ public final class LivePractice {
         while (!commands.isEmpty() && way.isReady()) {
             commands.remove().run();
         }
-        if (trouble.isEmpty() && !outputs.hasEnded()) {
-            goOnWithWhatIsFound();
+        if (commands.isEmpty() && way.isReady() && !outputs.hasEnded()) {
+            catchingUp.goOn(way, helm);
         }
-    }
-
-    /** What was not known when it began: words that had to be guessed, and how loud the song is. */
-    private void goOnWithWhatIsFound() {
-        try {
-            if (isFree() && late.areThereFor(way.coming().take(), way.placeSeconds())) {
-                helm.callAnew();
-            }
-            if (isFree()) {
-                settling.next().ifPresent(helm::changeLevels);
-            }
-        } catch (Refused e) {
-            trouble = Optional.of(e);
-        }
-    }
-
-    private boolean isFree() {
-        return commands.isEmpty() && way.isReady();
     }
 
     /** Throws what was found wrong with the song or the voice while it plays, if anything was. */
     public void check() throws Refused {
-        if (trouble.isPresent()) {
-            throw trouble.get();
-        }
+        catchingUp.check();
     }
 
     private void command(Runnable command) {

@@ -146,8 +146,7 @@ final class ReadyPractice implements Practice {
                 manner.with(levels),
                 take.with(levels),
                 Outputs.ofPractice(speakers, calls, delays, takes.rate()),
-                new Settling(balancing::found, levels),
-                late);
+                new CatchingUp(late, new Settling(balancing::found, levels)));
     }
 
     @Override

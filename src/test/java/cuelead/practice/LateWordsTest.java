@@ -63,7 +63,8 @@ class LateWordsTest {
             WordDoubts doubts = new WordDoubts("dance", Pronunciations.NONE);
             late = new LateWords(words, new Speaking(voice), doubts, () -> spoken++);
             Outputs outputs = Outputs.ofPractice(speakers, Optional.empty(), Delays.NONE, HumSong.RATE);
-            live = new LivePractice(takes, manner, first, outputs, new Settling(Optional::empty, Levels.EVEN), late);
+            live = new LivePractice(
+                    takes, manner, first, outputs, new CatchingUp(late, new Settling(Optional::empty, Levels.EVEN)));
         }
 
         void hear(double seconds) {

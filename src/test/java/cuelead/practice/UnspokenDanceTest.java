@@ -61,6 +61,7 @@ class UnspokenDanceTest {
     void isPlayedWithoutItsWordsAndThenWithThem() throws Exception {
         List<Call> played;
         List<Problem> told;
+        double guessedDb;
         try (Practice practice = Practice.prepareToPlay(wish, places(), Progress.UNTOLD)) {
             assertEquals(List.of(), kept());
             assertThrows(IllegalStateException.class, practice::mix);
@@ -76,11 +77,11 @@ class UnspokenDanceTest {
                 }
             }
             assertTrue(live.heard().songSeconds() < 1);
-            speakers.hear(1);
-            live.tick();
+            hear(live, speakers);
             played = calls(live.heard());
             assertEquals(played, practice.plan().calls());
             told = practice.problems();
+            guessedDb = loudnessDb(speakers);
         }
         assertTrue(kept().stream().noneMatch(file -> file.toString().endsWith(".part")));
         try (Practice again = Practice.prepareToPlay(wish, places(), Progress.UNTOLD);
@@ -90,8 +91,28 @@ class UnspokenDanceTest {
             assertEquals(played, track.plan().calls());
             assertEquals(track.problems(), told);
             assertTrue(told.stream().anyMatch(problem -> problem.kind().equals("word_not_said")), told.toString());
-            assertTrue(again.mix().read(new float[200], 100) == 100);
+            assertEquals(100, again.mix().read(new float[200], 100));
+            FakeSpeakers speakers = new FakeSpeakers(HumSong.RATE);
+            hear(again.live(speakers), speakers);
+            assertEquals(loudnessDb(speakers), guessedDb, 0.5);
         }
+    }
+
+    private static void hear(LivePractice live, FakeSpeakers speakers) {
+        while (speakers.heardSeconds() < 6) {
+            speakers.hear(0.02);
+            live.tick();
+        }
+    }
+
+    /** Of the music, from 3 to 5 s: before the first call. */
+    private static double loudnessDb(FakeSpeakers speakers) {
+        float[] heard = speakers.heard();
+        double sum = 0;
+        for (int sample = 2 * HumSong.RATE.framesIn(3); sample < 2 * HumSong.RATE.framesIn(5); sample++) {
+            sum += heard[sample] * heard[sample];
+        }
+        return 10 * Math.log10(sum);
     }
 
     @Test
