@@ -97,7 +97,7 @@ final class Preparation {
         words.check();
         WordDoubts doubts = new WordDoubts(wish.sheet().toString(), voice.pronunciations());
         Runnable allSpoken = () -> voice.noteSpoken(wish.sheet());
-        LateWords late = new LateWords(words, new Speaking(speaker), doubts, allSpoken);
+        LateWords late = new LateWords(words, new Speaking(speaker, voice::writeNoMore), doubts, allSpoken);
         late.noteIfAllSpoken(take);
         CallsGo go = wish.callsGo();
         Balancing balancing =

@@ -7,22 +7,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.TimeUnit;
 
 /** Speaks words on a thread of its own, so that nobody waits for them. Told what to do by one thread. */
 final class Speaking implements AutoCloseable {
-    /** A word is spoken within some milliseconds; a synthesizer that is being loaded may take a second or two. */
-    private static final long LONGEST_WORD_MILLIS = TimeUnit.SECONDS.toMillis(4);
-
     private final Voice voice;
+    private final Runnable closing;
     private final Map<String, Optional<Clip>> spoken = new ConcurrentHashMap<>();
     private Optional<Thread> thread = Optional.empty();
     private volatile Optional<Throwable> trouble = Optional.empty();
     private volatile boolean isClosed;
 
-    /** @param voice is thread-safe */
-    Speaking(Voice voice) {
+    /**
+     * @param voice   is thread-safe
+     * @param closing is run when it shall stop: the voice must not write from then on
+     */
+    Speaking(Voice voice, Runnable closing) {
         this.voice = voice;
+        this.closing = closing;
     }
 
     boolean isBusy() {
@@ -65,16 +66,10 @@ final class Speaking implements AutoCloseable {
         }
     }
 
-    /** Waits until the word that is being spoken is said and kept; the others are left out. */
+    /** It stops after the word that is being spoken, which may take a second where a synthesizer is loaded for it. */
     @Override
     public void close() {
         isClosed = true;
-        try {
-            if (thread.isPresent()) {
-                thread.get().join(LONGEST_WORD_MILLIS);
-            }
-        } catch (InterruptedException hurried) {
-            Thread.currentThread().interrupt();
-        }
+        closing.run();
     }
 }

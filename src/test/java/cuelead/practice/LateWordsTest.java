@@ -61,7 +61,7 @@ class LateWordsTest {
             this.voice = voice;
             this.first = first;
             WordDoubts doubts = new WordDoubts("dance", Pronunciations.NONE);
-            late = new LateWords(words, new Speaking(voice), doubts, () -> spoken++);
+            late = new LateWords(words, new Speaking(voice, () -> {}), doubts, () -> spoken++);
             Outputs outputs = Outputs.ofPractice(speakers, Optional.empty(), Delays.NONE, HumSong.RATE);
             live = new LivePractice(
                     takes, manner, first, outputs, new CatchingUp(late, new Settling(Optional::empty, Levels.EVEN)));

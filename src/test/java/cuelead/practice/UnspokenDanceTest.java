@@ -122,8 +122,13 @@ class UnspokenDanceTest {
             LivePractice live = practice.live(new FakeSpeakers(HumSong.RATE));
             live.tick();
         }
-        assertTrue(Thread.getAllStackTraces().keySet().stream()
-                .noneMatch(thread -> thread.getName().equals("cuelead-speaking")));
+        List<Path> left = kept();
+        for (Thread thread : Thread.getAllStackTraces().keySet()) {
+            if (thread.getName().equals("cuelead-speaking")) {
+                thread.join();
+            }
+        }
+        assertEquals(left, kept());
         assertTrue(kept().stream().noneMatch(file -> file.toString().endsWith(".part")));
         assertFalse(kept().stream().anyMatch(file -> file.toString().endsWith(".sheet")));
     }

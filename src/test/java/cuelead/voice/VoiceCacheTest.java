@@ -55,6 +55,17 @@ class VoiceCacheTest {
     }
 
     @Test
+    void whereNothingIsWrittenAnyMoreItSpeaksOn() throws Exception {
+        VoiceCache cache = cache("v1");
+        cache.say("rock");
+        cache.writeNoMore();
+        assertEquals("vine", cache.say("vine").orElseThrow().words());
+        assertTrue(cache("v1").isAtHand("rock"));
+        assertFalse(cache("v1").isAtHand("vine"));
+        assertEquals(List.of(), cache.problems());
+    }
+
+    @Test
     void amongSeveralVoicesTheOneThatSpeaksDecides() throws Refused {
         cache("v1").say("rock");
         Voice recorded = new Voice() {
