@@ -23,7 +23,17 @@ final class PracticeStart {
 
     /** The practice; its problems are told in short. */
     Practice prepare() throws Refused {
-        Practice practice = prepareQuietly();
+        return told(prepareQuietly());
+    }
+
+    /** The same for what is only played live. */
+    Practice prepareToPlay() throws Refused {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            return told(Practice.prepareToPlay(wish, surroundings.places(), progress));
+        }
+    }
+
+    private Practice told(Practice practice) throws Refused {
         try {
             checkNotEmpty(practice);
         } catch (Refused e) {
