@@ -6,6 +6,9 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Weight;
 import java.util.List;
+import java.util.ArrayList;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -67,6 +70,9 @@ final class HeaderReader {
             return;
         }
         boolean credits = tokens.startsWith(HeaderFacts.CREDITS);
+        if (credits) {
+            behindCredits(line).forEach(this::facts);
+        }
         while (!tokens.atEnd()) {
             boolean stated = !credits || tokens.isKeyHere();
             boolean taken = intro(tokens) || tempo(tokens) || (stated && fact(tokens));
@@ -76,6 +82,24 @@ final class HeaderReader {
         }
         unreadFact(new HeaderTokens(line.tokens()));
     }
+
+    /** "Choreographed by: Ann Other, 32 counts, 4 walls": facts that share the line, parted by commas or a wide gap. */
+    private static List<SheetLine> behindCredits(SheetLine line) {
+        List<SheetLine> facts = new ArrayList<>();
+        Matcher parted = PARTED.matcher(line.text());
+        int from = parted.find() ? parted.end() : line.text().length();
+        while (from < line.text().length()) {
+            int to = parted.find(from) ? parted.start() : line.text().length();
+            SheetLine piece = line.part(from, to);
+            if (!piece.isBlank() && HeaderFacts.isFact(piece)) {
+                facts.add(piece);
+            }
+            from = to == line.text().length() ? to : parted.end();
+        }
+        return facts;
+    }
+
+    private static final Pattern PARTED = Pattern.compile(",\\s|\\s{3,}(?:type:?\\s)?|\\t|\\btype:\\s", Pattern.CASE_INSENSITIVE);
 
     /** "Count: x", "Intro: none": a line that begins with a fact and holds no number for it. */
     private void unreadFact(HeaderTokens tokens) {
