@@ -21,8 +21,15 @@ final class ShortSteps {
             Word.of(
                     "lift ",
                     "\\blift (?:the |your )?(left|right|[lr]f?)(?: foot| leg)?(?: up)? and cross (?:it )?(?:in front of|over|across)"
-                            + " (?:the |your )?(left|right|[lr]f?)(?: leg| foot)?(?: shin| knee)",
+                            + " (?:the |your )?(left|right|[lr]f?)(?: leg| foot)?(?: shin| knee)\\b",
                     "hook $1 over $2 shin"),
+            Word.of(
+                    " shin",
+                    "\\bcross (?:the |your )?(left|right|[lr]f?)(?: foot| leg)? (?:in front of|over|across) (?:the |your )?"
+                            + "(left|right|[lr]f?)(?: leg| foot)? shin\\b",
+                    "hook $1 over $2 shin"),
+            Word.of("] repeat", "^\\s*\\[\\d{1,3}\\]\\s+(?=repeat\\W*$)", ""),
+            Word.of("rpt", "^\\W*rpt\\W*$", "Repeat"),
             Word.of("reverse ", "\\breverse (?=(?:\\S+ )?pivot\\b)", ""),
             Word.of("jaz ", "\\bjaz(?= (?:box|square)\\b)", "jazz"),
             Word.of(
