@@ -6,13 +6,12 @@ import cuelead.dance.Header;
 import cuelead.dance.Metre;
 import cuelead.dance.Weight;
 import java.util.List;
-import java.util.ArrayList;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -70,9 +69,6 @@ final class HeaderReader {
             return;
         }
         boolean credits = tokens.startsWith(HeaderFacts.CREDITS);
-        if (credits) {
-            behindCredits(line).forEach(this::facts);
-        }
         while (!tokens.atEnd()) {
             boolean stated = !credits || tokens.isKeyHere();
             boolean taken = intro(tokens) || tempo(tokens) || (stated && fact(tokens));
@@ -81,25 +77,27 @@ final class HeaderReader {
             }
         }
         unreadFact(new HeaderTokens(line.tokens()));
+        if (credits) {
+            behindCredits(line).ifPresent(this::facts);
+        }
     }
 
-    /** "Choreographed by: Ann Other, 32 counts, 4 walls": facts that share the line, parted by commas or a wide gap. */
-    private static List<SheetLine> behindCredits(SheetLine line) {
-        List<SheetLine> facts = new ArrayList<>();
+    /** "Choreographed by: Ann Other, 32 counts, 4 walls": facts that share the line, parted by a comma or a wide gap. */
+    private static Optional<SheetLine> behindCredits(SheetLine line) {
         Matcher parted = PARTED.matcher(line.text());
         int from = parted.find() ? parted.end() : line.text().length();
         while (from < line.text().length()) {
             int to = parted.find(from) ? parted.start() : line.text().length();
-            SheetLine piece = line.part(from, to);
-            if (!piece.isBlank() && HeaderFacts.isFact(piece)) {
-                facts.add(piece);
+            if (HeaderFacts.isFact(line.part(from, to))) {
+                return Optional.of(line.part(from, line.text().length()));
             }
             from = to == line.text().length() ? to : parted.end();
         }
-        return facts;
+        return Optional.empty();
     }
 
-    private static final Pattern PARTED = Pattern.compile(",\\s|\\s{3,}(?:type:?\\s)?|\\t|\\btype:\\s", Pattern.CASE_INSENSITIVE);
+    private static final Pattern PARTED =
+            Pattern.compile(",\\s|\\s{3,}(?:type:?\\s)?|\\t|\\btype:\\s", Pattern.CASE_INSENSITIVE);
 
     /** "Count: x", "Intro: none": a line that begins with a fact and holds no number for it. */
     private void unreadFact(HeaderTokens tokens) {
