@@ -214,10 +214,13 @@ final class HeaderReader {
         return words.isPresent();
     }
 
+    private static final Set<String> LEADS =
+            Set.of("lead", "leading", "start", "starts", "starting", "begin", "begins", "beginning");
+
     /** "start with weight on left", "weight on L"; "lead with the LEFT foot" leaves the weight on the other. */
     private boolean weight(HeaderTokens tokens) {
         Optional<Foot> on = tokens.footAfter(Set.of("weight", "wt"));
-        Optional<Foot> first = on.isPresent() ? Optional.empty() : tokens.footAfter(Set.of("lead", "leading"));
+        Optional<Foot> first = on.isPresent() ? Optional.empty() : tokens.footAfter(LEADS);
         Optional<Foot> found = on.or(() -> first.map(Foot::other));
         if (found.isPresent() && startWeight.isEmpty()) {
             startWeight = found;
