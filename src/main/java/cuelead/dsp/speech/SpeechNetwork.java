@@ -1,0 +1,105 @@
+package cuelead.dsp.speech;
+
+import cuelead.dsp.beat.Convolution1d;
+import cuelead.dsp.beat.Weights;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+
+/**
+ * A small network of our own that hears sounds of speech: dilated convolutions along time, each added to what comes in
+ * (after Waibel, Hanazawa, Hinton, Shikano and Lang 1989, "Phoneme recognition using time-delay neural networks", IEEE Trans.
+ * Acoust. Speech Signal Proc. 37). Its weights and their recipe are resources beside this class. What it gives are
+ * posteriors; divided by how frequent each sound was in training they are likelihoods (Bourlard and Morgan 1994,
+ * "Connectionist speech recognition", chapter 7).
+ *
+ * <p>Immutable; safe on any thread.
+ */
+public final class SpeechNetwork {
+    private static final int CHANNELS = 96;
+    private static final int[] TAPS = {5, 3, 3, 3};
+    private static final int[] DILATIONS = {1, 2, 4, 6};
+
+    private final Convolution1d[] layers = new Convolution1d[TAPS.length];
+    private final Convolution1d out;
+    private final float[] logPriors;
+
+    private SpeechNetwork(Weights weights) {
+        for (int i = 0; i < layers.length; i++) {
+            layers[i] =
+                    Convolution1d.read(weights, CHANNELS, i == 0 ? MelBands.BANDS : CHANNELS, TAPS[i], DILATIONS[i]);
+        }
+        out = Convolution1d.read(weights, PhoneOdds.phones(), CHANNELS, 1, 1);
+        logPriors = weights.take(PhoneOdds.phones());
+        if (weights.left() > 0) {
+            throw new IllegalStateException(weights.left() + " weights belong to no layer");
+        }
+    }
+
+    /** The network that the program brings with it. */
+    public static SpeechNetwork load() {
+        try (InputStream in = SpeechNetwork.class.getResourceAsStream("speech.f32")) {
+            if (in == null) {
+                throw new IllegalStateException("the network's file is missing: speech.f32");
+            }
+            ByteBuffer bytes = ByteBuffer.wrap(in.readAllBytes()).order(ByteOrder.LITTLE_ENDIAN);
+            return new SpeechNetwork(new Weights(bytes.asFloatBuffer()));
+        } catch (IOException broken) {
+            throw new UncheckedIOException(broken);
+        }
+    }
+
+    /**
+     * Listens to a whole sound.
+     *
+     * @param samples one channel at {@link MelBands#RATE}
+     */
+    public PhoneOdds hear(float[] samples) {
+        float[][] odds = activations(MelBands.of(samples));
+        for (int frame = 0; frame < odds[0].length; frame++) {
+            double sum = 0;
+            for (float[] phone : odds) {
+                sum += Math.exp(phone[frame]);
+            }
+            float logSum = (float) Math.log(sum);
+            for (int phone = 0; phone < odds.length; phone++) {
+                odds[phone][frame] -= logSum + logPriors[phone];
+            }
+        }
+        return new PhoneOdds(odds);
+    }
+
+    /** What comes out of the last layer, by sound, then frame. */
+    float[][] activations(float[][] bands) {
+        int frames = bands[0].length;
+        float[][] x = new float[CHANNELS][frames];
+        float[][] y = new float[CHANNELS][frames];
+        layers[0].apply(bands, x);
+        for (float[] channel : x) {
+            addRectified(channel, null);
+        }
+        for (int i = 1; i < layers.length; i++) {
+            layers[i].apply(x, y);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                addRectified(y[channel], x[channel]);
+            }
+        }
+        float[][] odds = new float[PhoneOdds.phones()][frames];
+        out.apply(x, odds);
+        return odds;
+    }
+
+    /** Keeps what is positive: in the channel itself, or added to another. */
+    private static void addRectified(float[] values, float[] to) {
+        for (int i = 0; i < values.length; i++) {
+            float positive = Math.max(0, values[i]);
+            if (to == null) {
+                values[i] = positive;
+            } else {
+                to[i] += positive;
+            }
+        }
+    }
+}
