@@ -7,6 +7,7 @@ RATE = 16_000
 WINDOW, HOP, SIZE, BANDS = 400, 160, 512, 40
 LOW_HZ, HIGH_HZ = 100, 7_600
 LOUD = 0.97          # the frame power that this part of the frames do not reach counts as 0 dB
+OVER_QUIET = 10 ** 1.2  # or what is so much (12 dB) above the quiet fifth, where nobody speaks at all
 FLOOR = 1e-6
 CHANNELS = 96
 LAYERS = [(5, 1), (3, 2), (3, 4), (3, 6)]   # taps, dilation
@@ -32,7 +33,7 @@ def feature(samples):
     window = 0.5 - 0.5 * np.cos(2 * np.pi * np.arange(WINDOW) / WINDOW)
     power = np.abs(np.fft.rfft(cut * window, SIZE)) ** 2 @ filters().T
     total = np.sort(power.sum(1))
-    loud = total[int(LOUD * (frames - 1))] / BANDS + 1e-20
+    loud = max(total[int(LOUD * (frames - 1))], OVER_QUIET * total[(frames - 1) // 5]) / BANDS + 1e-20
     return ((10 * np.log10(power / loud + FLOOR)) / 20 + 1.5).T.astype(np.float32)
 
 

@@ -66,8 +66,8 @@ def utterance(speakers, calls, others, songs, random):
 def main():
     arguments = argparse.ArgumentParser()
     arguments.add_argument("folder", type=Path)
-    arguments.add_argument("--utterances", type=int, default=420)
-    arguments.add_argument("--minutes", type=float, default=8)
+    arguments.add_argument("--utterances", type=int, default=360)
+    arguments.add_argument("--minutes", type=float, default=15)
     given = arguments.parse_args()
     given.folder.mkdir(parents=True, exist_ok=True)
     here = Path(__file__).parent

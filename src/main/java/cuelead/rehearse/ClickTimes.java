@@ -88,15 +88,15 @@ public final class ClickTimes {
         return delay;
     }
 
-    /** The second faintest, since a knock or a hand may spoil one. */
+    /** How loud the faintest of the eight would be with such a delay: of a delay half a second less, one would be missing. */
     private float faintestClick(int delay) {
-        float[] loud = new float[CLICKS];
+        float faintest = Float.MAX_VALUE;
         for (int click = 0; click < CLICKS; click++) {
             int step = (int) Math.round((FIRST_SECONDS + click * APART_SECONDS) / STEP_SECONDS) + delay;
-            loud[click] = step < peaks.length ? Math.max(peaks[step], peaks[Math.max(0, step - 1)]) : 0;
+            float loud = step < peaks.length ? Math.max(peaks[step], peaks[Math.max(0, step - 1)]) : 0;
+            faintest = Math.min(faintest, loud);
         }
-        Arrays.sort(loud);
-        return loud[1];
+        return faintest;
     }
 
     private double onset(double nearSeconds) {

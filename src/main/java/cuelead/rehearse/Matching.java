@@ -1,7 +1,7 @@
 package cuelead.rehearse;
 
 import java.util.ArrayList;
-import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -34,7 +34,7 @@ final class Matching {
         this.roundTripSeconds = roundTripSeconds;
     }
 
-    /** All planned calls and all heard words, in order. */
+    /** All planned calls at their planned times, and what was extra among them. */
     List<ReviewedCall> calls() {
         double[][] cost = costs();
         List<ReviewedCall> calls = new ArrayList<>();
@@ -53,7 +53,7 @@ final class Matching {
                 calls.add(ReviewedCall.extra(heard.get(j), songSeconds(j)));
             }
         }
-        Collections.reverse(calls);
+        calls.sort(Comparator.comparingDouble(ReviewedCall::seconds));
         return calls;
     }
 

@@ -32,7 +32,10 @@ public final class Reviewer {
         List<Pronounced> words = CallWords.with(plan, voice);
         PhoneOdds odds = SpeechNetwork.load().hear(take.samples());
         WordOdds entry = new WordOdds(words, plan, roundTripSeconds, odds.frames());
-        List<HeardWord> heard = new Centres(take).of(new WordSearch(words, odds, entry).find());
+        Loudness loudness = new Loudness(take);
+        List<HeardWord> found = new WordSearch(words, odds, entry)
+                .find().stream().filter(loudness::standsOut).toList();
+        List<HeardWord> heard = new Centres(take).of(found);
         return new Review(new Matching(plan, heard, roundTripSeconds).calls());
     }
 }

@@ -1,6 +1,7 @@
 package cuelead.rehearse;
 
 import cuelead.dsp.speech.MelBands;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -15,8 +16,8 @@ final class WordOdds {
     /** From there on nothing is planned. */
     private static final double UNPLANNED_SECONDS = 0.7;
 
-    static final float PLANNED = Float.parseFloat(System.getProperty("wp", "-5"));
-    static final float UNPLANNED = Float.parseFloat(System.getProperty("wu", "-13"));
+    private static final float PLANNED = -3;
+    private static final float UNPLANNED = -17;
 
     private final float[][] odds;
 
@@ -27,7 +28,7 @@ final class WordOdds {
     WordOdds(List<Pronounced> words, List<PlannedCall> plan, double roundTripSeconds, int frames) {
         odds = new float[words.size()][frames];
         for (int word = 0; word < words.size(); word++) {
-            java.util.Arrays.fill(odds[word], UNPLANNED);
+            Arrays.fill(odds[word], UNPLANNED);
             for (PlannedCall call : plan) {
                 if (call.word().equals(words.get(word).word())) {
                     raise(odds[word], call.seconds() + roundTripSeconds - BEFORE_CENTRE_SECONDS);

@@ -3,6 +3,7 @@ package cuelead.rehearse;
 import cuelead.dsp.speech.MelBands;
 import cuelead.dsp.speech.PhoneOdds;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 
@@ -16,6 +17,10 @@ final class WordSearch {
     /** Every sound lasts 20 ms at least: it has two states, and only the second may be stayed in. */
     private static final int STATES_A_PHONE = 2;
 
+    /** A word of so many sounds takes no longer: what goes on is a hiss of the room. */
+    private static final double LONGEST_SECONDS = 0.5;
+
+    private static final double LONGEST_PHONE_SECONDS = 0.2;
     private static final float NEVER = -1e9f;
     /** A frame says less than it seems to, since its neighbours say the same. */
     private static final float WEIGHT = 0.5f;
@@ -62,7 +67,7 @@ final class WordSearch {
 
     private static float[] filled(int states) {
         float[] scores = new float[states];
-        java.util.Arrays.fill(scores, NEVER);
+        Arrays.fill(scores, NEVER);
         return scores;
     }
 
@@ -101,10 +106,12 @@ final class WordSearch {
     }
 
     private void step(int word, int frame, float before, Token path) {
+        int sounds = words.get(word).phones().length;
+        int most = (int) ((LONGEST_SECONDS + sounds * LONGEST_PHONE_SECONDS) / MelBands.STEP_SECONDS);
         for (int i = lastState(word); i >= firstState[word]; i--) {
             boolean isFirst = i == firstState[word];
             boolean mayStay = (i - firstState[word]) % STATES_A_PHONE == STATES_A_PHONE - 1;
-            float stayed = mayStay ? score[i] : NEVER;
+            float stayed = mayStay && frame - start[i] < most ? score[i] : NEVER;
             float came = isFirst ? before + entry.at(word, frame) : score[i - 1];
             float best = Math.max(stayed, came);
             nextScore[i] = best <= NEVER ? NEVER : best + WEIGHT * odds.at(phoneOf[i], frame);

@@ -23,6 +23,10 @@ public final class MelBands {
     private static final double HIGH_HZ = 7_600;
     /** The frame power that this part of the frames do not reach counts as loud. */
     private static final double LOUD_PART = 0.97;
+    /** Or else what is so much (12 dB) above the quiet fifth of the frames: where nobody speaks, noise is not loud. */
+    private static final double OVER_QUIET = Math.pow(10, 1.2);
+
+    private static final int QUIET_FIFTH = 5;
     /** 60 dB below loud all is silence. */
     private static final double FLOOR = 1e-6;
 
@@ -92,7 +96,8 @@ public final class MelBands {
             }
         }
         Arrays.sort(total);
-        return total[(int) (LOUD_PART * (frames - 1))] / BANDS;
+        double loud = total[(int) (LOUD_PART * (frames - 1))];
+        return Math.max(loud, OVER_QUIET * total[(frames - 1) / QUIET_FIFTH]) / BANDS;
     }
 
     /** Triangles between neighbours that are equally far apart in mel. */
