@@ -4,6 +4,7 @@ import cuelead.dsp.speech.PhoneOdds;
 import cuelead.report.Refused;
 import cuelead.voice.Clip;
 import cuelead.voice.Voice;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -11,15 +12,19 @@ import java.util.Optional;
  *
  * @param phones numbers of {@link PhoneOdds}
  */
-record Pronounced(String word, int[] phones) {
+record Pronounced(String word, List<Integer> phones) {
+    Pronounced {
+        phones = List.copyOf(phones);
+    }
+
     /** As a voice says it; empty where the voice cannot, or does not know its sounds. */
     static Optional<Pronounced> by(Voice voice, String word) throws Refused {
-        int[] phones = voice.say(word).stream()
+        List<Integer> phones = voice.say(word).stream()
                 .flatMap(clip -> clip.phones().stream())
                 .map(Clip.Phone::name)
-                .mapToInt(PhoneOdds::phone)
+                .map(PhoneOdds::phone)
                 .filter(phone -> phone > PhoneOdds.SILENCE)
-                .toArray();
-        return phones.length == 0 ? Optional.empty() : Optional.of(new Pronounced(word, phones));
+                .toList();
+        return phones.isEmpty() ? Optional.empty() : Optional.of(new Pronounced(word, phones));
     }
 }

@@ -48,13 +48,13 @@ final class WordSearch {
         firstState = new int[words.size() + 1];
         for (int word = 0; word < words.size(); word++) {
             firstState[word + 1] =
-                    firstState[word] + STATES_A_PHONE * words.get(word).phones().length;
+                    firstState[word] + STATES_A_PHONE * words.get(word).phones().size();
         }
         int states = firstState[words.size()];
         phoneOf = new int[states];
         for (int word = 0; word < words.size(); word++) {
             for (int i = firstState[word]; i < firstState[word + 1]; i++) {
-                phoneOf[i] = words.get(word).phones()[(i - firstState[word]) / STATES_A_PHONE];
+                phoneOf[i] = words.get(word).phones().get((i - firstState[word]) / STATES_A_PHONE);
             }
         }
         score = filled(states);
@@ -106,7 +106,7 @@ final class WordSearch {
     }
 
     private void step(int word, int frame, float before, Token path) {
-        int sounds = words.get(word).phones().length;
+        int sounds = words.get(word).phones().size();
         int most = (int) ((LONGEST_SECONDS + sounds * LONGEST_PHONE_SECONDS) / MelBands.STEP_SECONDS);
         for (int i = lastState(word); i >= firstState[word]; i--) {
             boolean isFirst = i == firstState[word];

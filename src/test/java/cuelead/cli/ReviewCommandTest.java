@@ -28,10 +28,12 @@ class ReviewCommandTest {
     void writeATake() throws Exception {
         bench = Bench.withoutDevice(temp);
         plan = temp.resolve("plan.csv");
-        Files.writeString(
-                plan,
-                "word,time,beat,lead_beats,wall,section\n"
-                        + "together,1,2,2,1,S1\nscuff,2.2,3.2,2,1,S1\ncoaster,3.4,4.4,2,1,S2\n");
+        Files.writeString(plan, """
+                word,time,beat,lead_beats,wall,section
+                together,1,2,2,1,S1
+                scuff,2.2,3.2,2,1,S1
+                coaster,3.4,4.4,2,1,S2
+                """);
         take = temp.resolve("take.wav");
         write(new SpokenTake(5).say("together", 1.01).say("coaster", 3.6).sound(), take);
     }

@@ -17,8 +17,8 @@ class WordSearchTest {
     private static final int P = PhoneOdds.phone("p");
     private static final int AH = PhoneOdds.phone("ah");
     private static final int CH = PhoneOdds.phone("ch");
-    private static final Pronounced STEP = new Pronounced("step", new int[] {S, T, EH, P});
-    private static final Pronounced TOUCH = new Pronounced("touch", new int[] {T, AH, CH});
+    private static final Pronounced STEP = new Pronounced("step", List.of(S, T, EH, P));
+    private static final Pronounced TOUCH = new Pronounced("touch", List.of(T, AH, CH));
     private static final List<Pronounced> WORDS = List.of(STEP, TOUCH);
 
     private final float[][] odds = new float[PhoneOdds.phones()][FRAMES];
