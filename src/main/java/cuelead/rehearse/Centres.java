@@ -1,44 +1,48 @@
 package cuelead.rehearse;
 
-import cuelead.time.SampleRate;
-import cuelead.voice.Mark;
-import cuelead.voice.MonoSound;
-import cuelead.voice.TakeVerdict;
+import cuelead.dsp.speech.MelBands;
+import cuelead.dsp.speech.PhoneOdds;
+import cuelead.voice.Clip;
+import cuelead.voice.FoundSounds;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
-/** The perceptual centres of words whose places in a take are known, as those of recorded words are marked. */
+/** The perceptual centres of words whose places in a take are known, from where their sounds lie. */
 final class Centres {
-    /** Room around a word, as far as its neighbours leave it. */
-    private static final double AROUND_SECONDS = 0.3;
+    /** Room around a word: the search may have given its edges to the silence. */
+    private static final double AROUND_SECONDS = 0.08;
 
-    private final MonoSound take;
+    private final PhoneOdds odds;
+    private final Map<String, Pronounced> words = new HashMap<>();
 
-    Centres(MonoSound take) {
-        this.take = take;
+    /** @param words all that can be heard */
+    Centres(PhoneOdds odds, List<Pronounced> words) {
+        this.odds = odds;
+        words.forEach(word -> this.words.put(word.word(), word));
     }
 
-    /** The same words with their centres. */
-    List<HeardWord> of(List<HeardWord> words) {
-        List<HeardWord> centred = new ArrayList<>();
-        for (int i = 0; i < words.size(); i++) {
-            double from = i == 0 ? 0 : words.get(i - 1).endSeconds();
-            double to = i + 1 < words.size() ? words.get(i + 1).startSeconds() : take.lengthSeconds();
-            centred.add(centred(words.get(i), from, to));
+    /** The same word with its centre and edges; where it has no vowel, it is felt at its beginning. */
+    HeardWord centred(HeardWord word) {
+        int from = Math.max(0, frame(word.startSeconds() - AROUND_SECONDS));
+        int to = Math.min(odds.frames(), frame(word.endSeconds() + AROUND_SECONDS));
+        List<Integer> phones = words.get(word.word()).phones();
+        int[] starts = new PhoneAlignment(odds, phones).starts(from, to);
+        List<Clip.Phone> sounds = new ArrayList<>();
+        for (int i = 0; i < phones.size(); i++) {
+            sounds.add(new Clip.Phone(PhoneOdds.name(phones.get(i)), begins(starts[i]), begins(starts[i + 1])));
         }
-        return centred;
+        double centre = FoundSounds.centreSeconds(word.word(), sounds).orElse(word.startSeconds());
+        return new HeardWord(word.word(), word.startSeconds(), centre, word.endSeconds());
     }
 
-    private HeardWord centred(HeardWord word, double from, double to) {
-        SampleRate rate = take.rate();
-        int first = rate.framesIn(Math.max(from, Math.max(0, word.startSeconds() - AROUND_SECONDS)));
-        int end = Math.min(take.frames(), rate.framesIn(Math.min(to, word.endSeconds() + AROUND_SECONDS)));
-        MonoSound cut = new MonoSound(Arrays.copyOfRange(take.samples(), first, Math.max(first + 1, end)), rate);
-        return TakeVerdict.of(cut, word.word())
-                .mark()
-                .map(Mark::centreSeconds)
-                .map(seconds -> word.centredAt(rate.secondsAt(first) + seconds))
-                .orElse(word.centredAt(word.startSeconds()));
+    private static int frame(double seconds) {
+        return (int) Math.round(seconds / MelBands.STEP_SECONDS);
+    }
+
+    /** A frame stands for the half step to both sides. */
+    private static double begins(int frame) {
+        return (frame - 0.5) * MelBands.STEP_SECONDS;
     }
 }

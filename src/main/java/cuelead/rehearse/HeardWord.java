@@ -5,8 +5,4 @@ package cuelead.rehearse;
  *
  * @param centreSeconds its perceptual centre
  */
-public record HeardWord(String word, double startSeconds, double centreSeconds, double endSeconds) {
-    HeardWord centredAt(double seconds) {
-        return new HeardWord(word, startSeconds, seconds, endSeconds);
-    }
-}
+public record HeardWord(String word, double startSeconds, double centreSeconds, double endSeconds) {}

@@ -33,9 +33,12 @@ public final class Reviewer {
         PhoneOdds odds = SpeechNetwork.load().hear(take.samples());
         WordOdds entry = new WordOdds(words, plan, roundTripSeconds, odds.frames());
         Loudness loudness = new Loudness(take);
-        List<HeardWord> found = new WordSearch(words, odds, entry)
-                .find().stream().filter(loudness::standsOut).toList();
-        List<HeardWord> heard = new Centres(take).of(found);
+        Centres centres = new Centres(odds, words);
+        List<HeardWord> heard = new WordSearch(words, odds, entry)
+                .find().stream()
+                        .filter(loudness::standsOut)
+                        .map(centres::centred)
+                        .toList();
         return new Review(new Matching(plan, heard, roundTripSeconds).calls());
     }
 }

@@ -39,7 +39,7 @@ class ReviewerTest {
         double[] said = {0, 20, -250, 30};
         double[] heard = Review.errors(review.timed());
         for (int i = 0; i < said.length; i++) {
-            assertEquals(said[i], heard[i], 40, "call " + i);
+            assertEquals(said[i], heard[i], 30, "call " + i);
         }
     }
 

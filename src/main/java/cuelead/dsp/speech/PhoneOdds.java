@@ -40,6 +40,11 @@ public final class PhoneOdds {
         return NAMES.indexOf(plain);
     }
 
+    /** The name of a sound. */
+    public static String name(int phone) {
+        return NAMES.get(phone);
+    }
+
     public int frames() {
         return byPhone[0].length;
     }
