@@ -1,6 +1,6 @@
 """rehearsals.py FOLDER [--only NAME]: makes takes of an instructor who calls over a demo song, with known truth.
 
-FOLDER/dev/NAME and FOLDER/final/NAME each hold music.wav, take.wav (what the microphone gave: calls, room, bleed of the music,
+FOLDER/dev/NAME, FOLDER/new/NAME (speakers that nothing was trained on) and FOLDER/final/NAME each hold music.wav, take.wav (what the microphone gave: calls, room, bleed of the music,
 noise, breaths), cal.wav (8 clicks at 1.0, 1.5 ... s played into the microphone), script.csv (what should be called when: it
 is a plan for "cuelead review --plan") and truth.csv (what was called when, in seconds of the take). The final half has
 another song, other rooms, and speakers that nothing was trained or chosen on."""
@@ -25,6 +25,11 @@ TAKES = [
     ("dev", "d4", "espeak:en-gb-x-rp+m3", 0.9, "slack-water-waltz", -22, -40, 0.45, -5, 40, 0, 25),
     ("dev", "d5", "flite:kal16", 1.0, "lamp-on-the-quay", -15, -28, 0.35, -8, 0, -30, 22),
     ("dev", "d6", "espeak:en-us+Annie", 1.1, "lamp-on-the-quay", -35, -25, 0.25, -10, 0, 0, 22),
+    ("new", "n1", "espeak:en-us+anika", 1.0, "lamp-on-the-quay", -25, -40, 0.3, -9, 0, 0, 22),
+    ("new", "n2", "espeak:en-gb-x-rp+sandro", 1.0, "slack-water-waltz", -20, -35, 0.25, -10, 0, 0, 22),
+    ("new", "n3", "espeak:en-us+Jacky", 1.1, "lamp-on-the-quay", -30, -28, 0.35, -8, -40, 0, 22),
+    ("new", "n4", "espeak:en-029+victor", 0.95, "slack-water-waltz", -18, -40, 0.3, -7, 0, 20, 22),
+    ("new", "n5", "espeak:en-us+pablo", 1.0, "lamp-on-the-quay", -25, -30, 0.25, -11, 0, 0, 22),
     ("final", "f1", "flite:slt", 1.0, "rope-walk-ramble", -25, -45, 0.25, -12, 0, 0, 22),
     ("final", "f2", "espeak:en-gb-x-gbclan+f5", 1.0, "rope-walk-ramble", -18, -35, 0.3, -9, 0, 0, 22),
     ("final", "f3", "flite:slt", 1.15, "rope-walk-ramble", -20, -28, 0.4, -6, -50, 25, 22),

@@ -16,8 +16,8 @@ final class WordOdds {
     /** From there on nothing is planned. */
     private static final double UNPLANNED_SECONDS = 0.7;
 
-    private static final float PLANNED = -3;
-    private static final float UNPLANNED = -17;
+    private static final float PLANNED = -2;
+    private static final float UNPLANNED = -16;
 
     private final float[][] odds;
 

@@ -23,7 +23,7 @@ final class WordSearch {
     private static final double LONGEST_PHONE_SECONDS = 0.2;
     private static final float NEVER = -1e9f;
     /** A frame says less than it seems to, since its neighbours say the same. */
-    private static final float WEIGHT = 0.5f;
+    private static final float WEIGHT = 0.3f;
 
     /** A word on the best path so far; null before the first. */
     private record Token(int word, int startFrame, int endFrame, Token before) {}

@@ -23,7 +23,7 @@ public final class SpeechNetwork {
     private static final int[] DILATIONS = {1, 2, 4, 6};
 
     private final Convolution1d[] layers = new Convolution1d[TAPS.length];
-    private final Convolution1d out;
+    private final SoundLayer out;
     private final float[] logPriors;
 
     private SpeechNetwork(Weights weights) {
@@ -31,7 +31,7 @@ public final class SpeechNetwork {
             layers[i] =
                     Convolution1d.read(weights, CHANNELS, i == 0 ? MelBands.BANDS : CHANNELS, TAPS[i], DILATIONS[i]);
         }
-        out = Convolution1d.read(weights, PhoneOdds.phones(), CHANNELS, 1, 1);
+        out = SoundLayer.read(weights, PhoneOdds.phones(), CHANNELS);
         logPriors = weights.take(PhoneOdds.phones());
         if (weights.left() > 0) {
             throw new IllegalStateException(weights.left() + " weights belong to no layer");
@@ -56,50 +56,42 @@ public final class SpeechNetwork {
      *
      * @param samples one channel at {@link MelBands#RATE}
      */
-    public PhoneOdds hear(float[] samples) {
-        float[][] odds = activations(MelBands.of(samples));
-        for (int frame = 0; frame < odds[0].length; frame++) {
-            double sum = 0;
-            for (float[] phone : odds) {
-                sum += Math.exp(phone[frame]);
-            }
-            float logSum = (float) Math.log(sum);
-            for (int phone = 0; phone < odds.length; phone++) {
-                odds[phone][frame] -= logSum + logPriors[phone];
-            }
-        }
-        return new PhoneOdds(odds);
+    public HeardSpeech hear(float[] samples) {
+        return new HeardSpeech(channels(MelBands.of(samples)), out, logPriors);
     }
 
     /** What comes out of the last layer, by sound, then frame. */
     float[][] activations(float[][] bands) {
+        return out.apply(channels(bands));
+    }
+
+    private float[][] channels(float[][] bands) {
         int frames = bands[0].length;
         float[][] x = new float[CHANNELS][frames];
         float[][] y = new float[CHANNELS][frames];
         layers[0].apply(bands, x);
         for (float[] channel : x) {
-            addRectified(channel, null);
+            rectify(channel);
         }
         for (int i = 1; i < layers.length; i++) {
             layers[i].apply(x, y);
             for (int channel = 0; channel < CHANNELS; channel++) {
-                addRectified(y[channel], x[channel]);
+                rectify(y[channel]);
+                add(y[channel], x[channel]);
             }
         }
-        float[][] odds = new float[PhoneOdds.phones()][frames];
-        out.apply(x, odds);
-        return odds;
+        return x;
     }
 
-    /** Keeps what is positive: in the channel itself, or added to another. */
-    private static void addRectified(float[] values, float[] to) {
+    private static void rectify(float[] values) {
         for (int i = 0; i < values.length; i++) {
-            float positive = Math.max(0, values[i]);
-            if (to == null) {
-                values[i] = positive;
-            } else {
-                to[i] += positive;
-            }
+            values[i] = Math.max(0, values[i]);
+        }
+    }
+
+    private static void add(float[] values, float[] to) {
+        for (int i = 0; i < values.length; i++) {
+            to[i] += values[i];
         }
     }
 }

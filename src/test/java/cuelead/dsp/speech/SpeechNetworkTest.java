@@ -73,10 +73,10 @@ class SpeechNetworkTest {
 
     @Test
     void silenceAndNothingCanBeHeard() {
-        PhoneOdds odds = SpeechNetwork.load().hear(new float[800]);
+        PhoneOdds odds = SpeechNetwork.load().hear(new float[800]).odds();
         assertEquals(6, odds.frames());
         assertTrue(Float.isFinite(odds.at(PhoneOdds.SILENCE, 3)));
-        assertEquals(1, SpeechNetwork.load().hear(new float[0]).frames());
+        assertEquals(1, SpeechNetwork.load().hear(new float[0]).odds().frames());
     }
 
     @Test
