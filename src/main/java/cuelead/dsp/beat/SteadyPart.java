@@ -38,7 +38,6 @@ final class SteadyPart {
     /** A gap with the same tempo before and after it, as within one song, up to this length. */
     private static final double LONGEST_GAP_AT_ONE_TEMPO = 60;
 
-    private static final double ONE_TEMPO = 0.06;
     /** A beat is no more than a few seconds' worth of music when there are fewer. */
     private static final int LEAST_BEATS = 8;
 
