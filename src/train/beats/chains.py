@@ -58,7 +58,15 @@ class Heard:
         nearest = np.abs(self.truth[:, 0][None] - self.seconds[:, None]).argmin(1)
         hit = np.abs(self.truth[nearest, 0] - self.seconds) < NEAR_SECONDS
         self.count = np.where(hit, self.truth[nearest, 2], 0).astype(int)
+        self.count_back()
         self.usable = hit.mean() > .9 and .87 < len(rows) / len(self.truth) < 1.15
+
+    def count_back(self):
+        """Beats heard in the silence before the first true one are counted as if the song had begun with them."""
+        beat, first = np.median(np.diff(self.truth[:, 0])), self.truth[0, 2]
+        back = (self.truth[0, 0] - self.seconds) / beat
+        early = (self.count == 0) & (back > .5) & (np.abs(back - np.rint(back)) < .2)
+        self.count[early] = (first - 1 - np.rint(back[early])).astype(int) % places_in(self.per_bar) + 1
 
 
 def fit_of(bar, phrase, per_bar):
