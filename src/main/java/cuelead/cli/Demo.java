@@ -30,12 +30,13 @@ final class Demo {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (OpenedKeys opened = OpenedKeys.of(surroundings);
                 SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), DeviceChoice.USUAL, wish.rate());
-                Practice practice = start.prepare()) {
+                Practice practice = start.prepareToPlay()) {
             Optional<SpeakerPair> speakers = speakers(opening, practice);
             if (speakers.isPresent()) {
                 play(practice, speakers.get(), wish, opened);
+                start.tellProblems(practice);
             } else {
-                writeInstead(start, practice);
+                writeInstead(start);
             }
         }
         return Failures.DONE;
@@ -56,7 +57,14 @@ final class Demo {
         new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).practise();
     }
 
+    private void writeInstead(PracticeStart start) throws InterruptedException, Refused {
+        try (Practice practice = start.prepareQuietly()) {
+            writeInstead(start, practice);
+        }
+    }
+
     private void writeInstead(PracticeStart start, Practice practice) throws InterruptedException, Refused {
+        start.tellProblems(practice);
         start.awaitWhole(practice);
         Path file = write(practice);
         surroundings

@@ -3,7 +3,6 @@ package cuelead.cli;
 import cuelead.dance.Facing;
 import cuelead.dance.Turn;
 import cuelead.plan.DancedCount;
-import cuelead.plan.Run;
 import cuelead.plan.SongFit;
 import cuelead.plan.StyleTempos;
 import cuelead.plan.Timeline;
@@ -66,20 +65,28 @@ final class FitListing {
 
     private static String finish(SongFit.Finish finish) {
         DancedCount count = finish.count();
-        Run run = count.run();
-        String where = SongEnd.where(run);
-        String written = finish.written().isNone()
-                ? " (nothing turns there)"
-                : " instead of " + ReadListing.turn(finish.written());
-        return "To finish to the front: on count " + count.countInRun() + and(count) + " of " + where + " "
-                + instead(finish.instead()) + written + ", and hold " + Told.facing(Facing.FRONT) + ".";
+        String where = SongEnd.where(count.run());
+        String which = "count " + count.countInRun() + and(count) + " of " + where;
+        String how = finish.written().isNone()
+                ? turn(finish.instead()) + " with " + (count.takesWeight() ? step(count, where) : which)
+                : "on " + which + " " + turn(finish.instead()) + " instead of "
+                        + finish.written().words();
+        return "To finish to the front: " + how + ", and hold " + Told.facing(Facing.FRONT) + ".";
+    }
+
+    /** The step that turns nowhere else. */
+    private static String step(DancedCount count, String where) {
+        boolean first = count.countInRun() == 1 && count.count().isWhole();
+        return first
+                ? "the first step of " + where
+                : "the step on count " + count.countInRun() + and(count) + " of " + where;
     }
 
     private static String and(DancedCount count) {
         return count.count().isWhole() ? "" : count.count().label().replaceAll("\\d", "");
     }
 
-    private static String instead(Turn turn) {
-        return turn.isNone() ? "do not turn" : "turn " + ReadListing.turn(turn);
+    private static String turn(Turn turn) {
+        return turn.isNone() ? "do not turn" : "turn " + turn.words();
     }
 }

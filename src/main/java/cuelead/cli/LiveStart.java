@@ -29,7 +29,7 @@ record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
         PracticeStart start = new PracticeStart(surroundings, wish);
         try (OpenedKeys opened = OpenedKeys.of(surroundings);
                 SpeakerOpening opening = SpeakerOpening.begin(surroundings.devices(), choice, wish.rate());
-                Practice practice = start.prepare()) {
+                Practice practice = start.prepareToPlay()) {
             Playing playing = content.of(practice);
             SpeakerPair speakers = opening.at(practice.rate());
             CAUTION.forEach(surroundings.err()::println);

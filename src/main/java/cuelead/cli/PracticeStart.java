@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.plan.SongCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import cuelead.practice.WordDoubts;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import java.util.ArrayList;
@@ -22,7 +23,17 @@ final class PracticeStart {
 
     /** The practice; its problems are told in short. */
     Practice prepare() throws Refused {
-        Practice practice = prepareQuietly();
+        return told(prepareQuietly());
+    }
+
+    /** The same for what is only played live. */
+    Practice prepareToPlay() throws Refused {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            return told(Practice.prepareToPlay(wish, surroundings.places(), progress));
+        }
+    }
+
+    private Practice told(Practice practice) throws Refused {
         try {
             checkNotEmpty(practice);
         } catch (Refused e) {
@@ -78,7 +89,14 @@ final class PracticeStart {
 
     /** Tells what has been found since the last time: a song that still loads may bring more. */
     void tellProblems(Practice practice) {
-        problems.tellInShort(findings(practice));
+        List<Problem> findings = findings(practice);
+        problems.tellInShort(findings);
+        problems.tellNotes(findings.stream().filter(PracticeStart::isOfVoice).toList());
+    }
+
+    /** A note on how the voice says words: of use to those who are going to hear it. */
+    static boolean isOfVoice(Problem problem) {
+        return problem.kind().equals(WordDoubts.HARD_WORD);
     }
 
     /** The problems of sheet, song and beats, and the words that the voice cannot say. */

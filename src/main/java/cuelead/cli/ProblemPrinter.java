@@ -58,6 +58,11 @@ final class ProblemPrinter {
         }
     }
 
+    /** Notes that matter here, a line each. */
+    void tellNotes(List<Problem> notes) {
+        notes.stream().filter(told::add).forEach(note -> to.println(note.message()));
+    }
+
     private Optional<String> line(Problem problem) {
         return problem.line() > 0 ? sources.line(problem.file(), problem.line()) : Optional.empty();
     }

@@ -11,10 +11,10 @@ import cuelead.dance.Restart;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
-import cuelead.dance.Turn;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
 import java.io.PrintStream;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -103,7 +103,7 @@ final class ReadListing {
                 step.count().label(),
                 step.foot().map(Foot::word).orElse(""),
                 what(step),
-                turn(step.turn()),
+                step.turn().words(),
                 row.facing().clock(),
                 weight(step.weightAfter()),
                 CallWords.of(row.section(), step),
@@ -131,24 +131,6 @@ final class ReadListing {
         return direction.isEmpty() || direction.equals(action) ? action : action + " " + direction;
     }
 
-    /** {@code 1/4 R}; {@code 1 1/4 L}; empty for none. */
-    static String turn(Turn turn) {
-        int eighths = Math.abs(turn.degrees()) / 45;
-        if (eighths == 0) {
-            return "";
-        }
-        int parts = eighths % 8;
-        String part =
-                switch (Integer.numberOfTrailingZeros(parts)) {
-                    case 0 -> parts + "/8";
-                    case 1 -> parts / 2 + "/4";
-                    case 2 -> "1/2";
-                    default -> "";
-                };
-        String whole = eighths >= 8 ? eighths / 8 + (part.isEmpty() ? "" : " ") : "";
-        return whole + part + (turn.degrees() > 0 ? " R" : " L");
-    }
-
     private static String weight(Weight weight) {
         return switch (weight) {
             case LEFT -> "left";
@@ -162,7 +144,8 @@ final class ReadListing {
         for (Restart restart : dance.restarts()) {
             out.println();
             out.println("Wall " + restart.wall() + " is broken off after count " + restart.afterCount()
-                    + " and begins again.");
+                    + " and begins again" + (restart.changed().isEmpty() ? "." : ", with other steps before that:"));
+            steps(new Section("", "", 0, restart.changed(), List.of(), List.of(), restart.line()));
         }
         for (Tag tag : dance.tags()) {
             out.println();
@@ -171,23 +154,21 @@ final class ReadListing {
         dance.ending().ifPresent(ending -> {
             out.println();
             out.println(SongEnd.told(ending));
-            ending.part().ifPresent(this::steps);
+            ending.part().map(Part::sections).orElse(List.of()).forEach(this::steps);
         });
     }
 
-    private void steps(Part part) {
-        for (Section section : part.sections()) {
-            for (Step step : section.steps()) {
-                out.println(row(
-                        step.count().label(),
-                        step.foot().map(Foot::word).orElse(""),
-                        what(step),
-                        turn(step.turn()),
-                        "",
-                        weight(step.weightAfter()),
-                        CallWords.of(section, step),
-                        CallWords.headAt(section, step).orElse("")));
-            }
+    private void steps(Section section) {
+        for (Step step : section.steps()) {
+            out.println(row(
+                    step.count().label(),
+                    step.foot().map(Foot::word).orElse(""),
+                    what(step),
+                    step.turn().words(),
+                    "",
+                    weight(step.weightAfter()),
+                    CallWords.of(section, step),
+                    CallWords.headAt(section, step).orElse("")));
         }
     }
 

@@ -39,4 +39,12 @@ public record Claims(
         endings = List.copyOf(endings);
         lengths = List.copyOf(lengths);
     }
+
+    Claims withMarks(List<ClockMark> marks) {
+        return new Claims(marks, doubts, countsLine, wallsLine, weightLine, endings, walls, lengths);
+    }
+
+    Claims withDoubts(List<Doubt> others) {
+        return new Claims(clockMarks, others, countsLine, wallsLine, weightLine, endings, walls, lengths);
+    }
 }

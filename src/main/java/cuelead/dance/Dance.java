@@ -65,6 +65,16 @@ public record Dance(
         return new Dance(header, parts, sequence, tags, restarts, ending, claims, easier);
     }
 
+    /** The same with other claims. */
+    Dance with(Claims others) {
+        return new Dance(header, parts, sequence, tags, restarts, ending, others, options);
+    }
+
+    /** The same with other restarts. */
+    Dance restarting(List<Restart> others) {
+        return new Dance(header, parts, sequence, tags, others, ending, claims, options);
+    }
+
     /** The dance with its easier ways in the place of what they are for, as far as they end as that does. */
     public Dance easy() {
         return EasyWay.of(this);

@@ -19,6 +19,7 @@ public final class DanceCheck {
         problems.addAll(WeightCheck.check(dance, fileName));
         problems.addAll(FacingCheck.check(dance, fileName));
         problems.addAll(PivotCheck.check(dance, fileName));
+        problems.addAll(EasyCheck.check(dance, fileName));
         return problems.stream()
                 .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
                 .toList();

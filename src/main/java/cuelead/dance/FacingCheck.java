@@ -23,21 +23,29 @@ final class FacingCheck {
     }
 
     /** Lines in doubt that speak of no turn are believed to turn nobody, unless a turn that they hide explains more. */
-    static List<Problem> check(Dance dance, String file) {
+    static List<Problem> check(Dance written, String file) {
+        Dance dance = new MissingCounts(written).withRestartsAsWritten();
+        List<Restart> told = written.restarts();
         HiddenTurn hidden = new HiddenTurn(dance);
-        List<Problem> careful = straight(hidden.doubtingAll(), file);
-        List<Problem> bold = straight(dance, file);
+        List<Problem> careful = straight(hidden.doubtingAll(), told, file);
+        List<Problem> bold = straight(dance, told, file);
         boolean explained = bold.size() - careful.size() >= HiddenTurn.EXPLAINS
-                && hidden.explains(bold.size(), other -> straight(other, file).size());
-        return new WrongTurn(dance, other -> straight(other, file)).alone(explained ? careful : bold);
+                && hidden.explains(
+                        bold.size(), other -> straight(other, told, file).size());
+        return new WrongTurn(dance, other -> straight(other, told, file)).alone(explained ? careful : bold);
     }
 
-    private static List<Problem> straight(Dance dance, String file) {
+    private static List<Problem> straight(Dance written, List<Restart> told, String file) {
+        ClockMarkCheck clocks = new ClockMarkCheck(written, file);
+        List<Problem> wrongClocks = clocks.check();
+        Dance dance = clocks.without(wrongClocks);
         FacingCheck check = new FacingCheck(dance, file);
-        check.problems.addAll(new ClockMarkCheck(dance, file).check());
+        check.problems.addAll(wrongClocks);
         if (!dance.isPhrased()) {
             check.statedWalls();
-            dance.restarts().forEach(check::restart);
+            for (int i = 0; i < told.size(); i++) {
+                check.restart(dance.restarts().get(i), told.get(i).afterCount());
+            }
             dance.tags().forEach(check::tag);
             dance.claims().walls().forEach(check::wall);
         } else {
@@ -79,7 +87,8 @@ final class FacingCheck {
         };
     }
 
-    private void restart(Restart restart) {
+    /** {@code told}: its count as the sheet tells it. */
+    private void restart(Restart restart, int told) {
         boolean late = restart.afterCount() >= dance.parts().get(0).counts();
         if (!late && walls.isKnown(restart.wall(), restart.afterCount())) {
             facing(
@@ -87,7 +96,7 @@ final class FacingCheck {
                     restart.line(),
                     restart.statedFacing().or(() -> besideWall(restart)),
                     walls.at(restart),
-                    "After count " + restart.afterCount() + " of wall " + restart.wall());
+                    "After count " + told + " of wall " + restart.wall());
         }
     }
 
@@ -135,7 +144,8 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     start.after(danced).after(turn),
-                    "From " + start.clock() + (counts > 0 ? " after count " + counts : " behind the last turn"));
+                    "From " + start.clock()
+                            + (counts > 0 ? " after count " + counts + with(turn) : " behind the last turn"));
         } else if (dance.isPhrased()) {
             List<Facing> facings = walls.alongSequence();
             facing(
@@ -143,7 +153,7 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     facings.get(facings.size() - 1).after(turn),
-                    "At the end of the sequence");
+                    "At the end of the sequence" + with(turn));
         } else if (claim.wall().isPresent()) {
             int wall = claim.wall().getAsInt();
             int counts = claim.afterCount().orElse(dance.counts());
@@ -152,8 +162,12 @@ final class FacingCheck {
                     claim.line(),
                     Optional.of(claim.stated()),
                     walls.after(wall, Math.min(counts, dance.counts())).after(turn),
-                    "After count " + counts + " of wall " + wall);
+                    "After count " + counts + " of wall " + wall + with(turn));
         }
+    }
+
+    private static String with(Turn turn) {
+        return turn.degrees() == 0 ? "" : " with the " + turn.words();
     }
 
     private void wall(WallClaim claim) {

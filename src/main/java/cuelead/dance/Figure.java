@@ -50,6 +50,16 @@ public record Figure(
                 callWords.stream().map(Figure::mirrored).toList());
     }
 
+    /**
+     * By the same feet, turning to the other side: a half triple of R, L, R to the left. The step to the side that begins
+     * it then turns the dancer's back to where it went, so a step out of the turn that went forward goes back.
+     */
+    public Figure turnedBack() {
+        boolean goesAside = pattern.get(0).direction() == Direction.SIDE;
+        return withPattern(
+                pattern.stream().map(beat -> beat.turnedBack(goesAside)).toList());
+    }
+
     /** The same figure danced otherwise; as many actions. */
     public Figure withPattern(List<Beat> other) {
         return new Figure(id, name, synonyms, lead, other, callHead, callWords);
@@ -72,6 +82,11 @@ public record Figure(
     /** One action of the pattern: a step without a place in a sheet. */
     public record Beat(
             Counts offset, Optional<Foot> foot, Action action, Direction direction, Turn turn, Transfer transfer) {
+        private Beat turnedBack(boolean behindAStepAside) {
+            boolean goesOut = behindAStepAside && direction == Direction.FWD && !turn.isNone();
+            return new Beat(offset, foot, action, goesOut ? Direction.BACK : direction, turn.mirrored(), transfer);
+        }
+
         Beat mirrored() {
             return new Beat(offset, foot.map(Foot::other), action, direction.mirrored(), turn.mirrored(), transfer);
         }

@@ -28,17 +28,7 @@ public final class FigureFinder {
 
         /** By the same feet, turning to the other side: a half triple of R, L, R to the left. */
         Way turnedBack() {
-            return new Way(
-                    row,
-                    danced.withPattern(danced.pattern().stream()
-                            .map(beat -> new Figure.Beat(
-                                    beat.offset(),
-                                    beat.foot(),
-                                    beat.action(),
-                                    beat.direction(),
-                                    beat.turn().mirrored(),
-                                    beat.transfer()))
-                            .toList()));
+            return new Way(row, danced.turnedBack());
         }
     }
 

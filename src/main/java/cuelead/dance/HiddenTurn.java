@@ -26,11 +26,10 @@ final class HiddenTurn {
 
     /** The dance where any line in doubt may turn anyone. */
     Dance doubtingAll() {
-        return withClaims(
-                dance,
-                dance.claims().doubts().stream()
+        return dance.with(dance.claims()
+                .withDoubts(dance.claims().doubts().stream()
                         .map(doubt -> new Doubt(doubt.part(), doubt.from(), About.WEIGHT_AND_TURNS, doubt.line()))
-                        .toList());
+                        .toList()));
     }
 
     /** Whether a turn on one of the lines leaves fewer findings; {@code findings} are those without one. */
@@ -95,25 +94,5 @@ final class HiddenTurn {
                                 : section.steps().get(i))
                         .toList())
                 : section;
-    }
-
-    private static Dance withClaims(Dance dance, List<Doubt> doubts) {
-        Claims claims = dance.claims();
-        return new Dance(
-                dance.header(),
-                dance.parts(),
-                dance.sequence(),
-                dance.tags(),
-                dance.restarts(),
-                dance.ending(),
-                new Claims(
-                        claims.clockMarks(),
-                        doubts,
-                        claims.countsLine(),
-                        claims.wallsLine(),
-                        claims.weightLine(),
-                        claims.endings(),
-                        claims.walls(),
-                        claims.lengths()));
     }
 }

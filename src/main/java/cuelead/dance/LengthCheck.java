@@ -24,9 +24,12 @@ final class LengthCheck {
 
     static List<Problem> check(Dance dance, String file) {
         LengthCheck check = new LengthCheck(dance, file);
-        dance.parts().forEach(part -> check.bars(part.sections()));
-        if (!dance.isPhrased()) {
+        boolean needsAll = MissingCounts.needsAll(dance);
+        dance.parts().forEach(part -> check.bars(part.sections(), needsAll));
+        if (needsAll) {
             check.shortSections();
+        }
+        if (!dance.isPhrased()) {
             check.total();
             dance.restarts().forEach(check::late);
         } else {
@@ -36,11 +39,13 @@ final class LengthCheck {
     }
 
     /** A section may be a half one; one that ends within a bar is seldom meant. */
-    private void bars(List<Section> sections) {
+    private void bars(List<Section> sections, boolean shortAreTold) {
         for (int i = 0; i < sections.size(); i++) {
-            bars(
-                    sections.get(i),
-                    RunOver.countsInBars(sections, i, dance.header().metre()));
+            if (!shortAreTold || MissingCounts.lacking(dance, i) == 0) {
+                bars(
+                        sections.get(i),
+                        RunOver.countsInBars(sections, i, dance.header().metre()));
+            }
         }
     }
 
@@ -65,14 +70,9 @@ final class LengthCheck {
     private void shortSections() {
         int whole = dance.header().metre().countsInSection();
         List<Section> sections = dance.parts().get(0).sections();
-        if (dance.header().statedCounts().orElse(0) != whole * sections.size()) {
-            return;
-        }
         for (int i = 0; i < sections.size(); i++) {
             Section section = sections.get(i);
-            int counts = RunOver.countsInBars(sections, i, dance.header().metre());
-            boolean bars = counts % dance.header().metre().beatsInBar() == 0;
-            if (bars && counts < whole && !section.steps().isEmpty()) {
+            if (MissingCounts.lacking(dance, i) > 0) {
                 problems.add(new Problem(
                         Severity.ERROR,
                         "missing_counts",
@@ -88,13 +88,14 @@ final class LengthCheck {
         }
     }
 
+    /** What is missing from a section is told there. */
     private void total() {
         if (dance.header().statedCounts().isEmpty()) {
             return;
         }
         int stated = dance.header().statedCounts().getAsInt();
         int written = dance.parts().stream().mapToInt(LengthCheck::written).sum();
-        if (stated != written) {
+        if (stated != written && stated != written + new MissingCounts(dance).counts()) {
             problems.add(new Problem(
                     Severity.ERROR,
                     "count_total",

@@ -33,4 +33,22 @@ public record Turn(int degrees) {
     public Turn mirrored() {
         return new Turn(-degrees);
     }
+
+    /** As a fraction of a full turn: {@code 1/4 R}; {@code 1 1/4 L}; empty for none. */
+    public String words() {
+        int eighths = Math.abs(degrees) / 45;
+        if (eighths == 0) {
+            return "";
+        }
+        int parts = eighths % 8;
+        String part =
+                switch (Integer.numberOfTrailingZeros(parts)) {
+                    case 0 -> parts + "/8";
+                    case 1 -> parts / 2 + "/4";
+                    case 2 -> "1/2";
+                    default -> "";
+                };
+        String whole = eighths >= 8 ? eighths / 8 + (part.isEmpty() ? "" : " ") : "";
+        return whole + part + (degrees > 0 ? " R" : " L");
+    }
 }

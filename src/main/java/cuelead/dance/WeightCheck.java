@@ -4,6 +4,7 @@ import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Whether every foot that acts is free, through the dance, its tags and its restarts, and round to count 1 again. */
@@ -11,9 +12,16 @@ final class WeightCheck {
     private final Dance dance;
     private final String file;
     private final List<Problem> problems = new ArrayList<>();
+    private final MissingCounts missing;
+    /** Whether the end of the dance is told together with a foot of its last line. */
+    private boolean endIsTold;
+
+    private final Set<Step> behindMissing;
 
     private WeightCheck(Dance dance, String file) {
         this.dance = dance;
+        this.missing = new MissingCounts(dance);
+        this.behindMissing = missing.stepsBehind();
         this.file = file;
     }
 
@@ -91,31 +99,26 @@ final class WeightCheck {
     private Weight feet(Part part, Weight before) {
         Weight weight = before;
         boolean told = false;
-        for (Step step : WallWalk.steps(part)) {
-            boolean impossible = step.foot().filter(weight::isOn).isPresent()
+        List<Step> steps = WallWalk.steps(part);
+        List<Integer> impossible = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            Step step = steps.get(i);
+            weight = behindMissing.contains(step) ? Weight.UNKNOWN : weight;
+            boolean cannot = step.foot().filter(weight::isOn).isPresent()
                     && step.direction() != Direction.CONT
                     && step.action().needsFreeFoot();
-            if (impossible && !told) {
-                impossible(step);
+            if (cannot && !told) {
+                impossible.add(i);
             }
             boolean stays = told && !step.transfer().takesWeight();
-            told = stays || (impossible && !told);
+            told = stays || (cannot && !told);
             weight = step.weightAfter();
         }
+        boolean isWall = !dance.isPhrased() && part.equals(dance.parts().get(0));
+        WrongFeet wrong = new WrongFeet(steps, file, isWall && endsWrong());
+        problems.addAll(wrong.problems(impossible));
+        endIsTold |= wrong.tellsOfEnd(impossible);
         return weight;
-    }
-
-    private void impossible(Step step) {
-        Foot foot = step.foot().orElseThrow();
-        String other = foot.other().word();
-        error(
-                "impossible_weight",
-                step.line(),
-                step.column(),
-                "On count " + step.count().label() + " the " + foot.word() + " foot " + FootWords.of(step.action())
-                        + ", but it bears the weight.",
-                "Let the " + other + " foot do it, or let the " + other
-                        + " foot take the weight on the action before.");
     }
 
     private Weight endWeight(Part part, Weight before) {
@@ -126,10 +129,15 @@ final class WeightCheck {
         return endWeight(dance.parts().get(0), dance.header().startWeight());
     }
 
+    /** Whether count 1 cannot be danced again behind the last count. */
+    private boolean endsWrong() {
+        return clash(dance.header().startWeight(), endOfWall()) && !missing.atEnd();
+    }
+
     private void loop() {
         Weight start = dance.header().startWeight();
         Weight end = endOfWall();
-        if (clash(start, end)) {
+        if (endsWrong() && !endIsTold) {
             List<Step> steps = WallWalk.steps(dance.parts().get(0));
             error(
                     "loop_weight",
@@ -152,12 +160,13 @@ final class WeightCheck {
     private void restart(Restart restart) {
         Part part = dance.parts().get(0);
         boolean tagFirst = dance.tags().stream().anyMatch(tag -> WallWalk.endsWith(tag, restart));
-        if (restart.afterCount() >= part.counts() || tagFirst) {
+        int place = missing.written(restart.afterCount());
+        if (restart.afterCount() >= part.counts() || tagFirst || missing.areBehind(place)) {
             return;
         }
         Weight start = dance.header().startWeight();
         Weight there = restart.changed().isEmpty()
-                ? WallWalk.weightAfter(part, restart.afterCount(), start)
+                ? WallWalk.weightAfter(part, place, start)
                 : restart.changed().get(restart.changed().size() - 1).weightAfter();
         if (clash(start, there)) {
             error(

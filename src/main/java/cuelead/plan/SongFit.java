@@ -2,8 +2,10 @@ package cuelead.plan;
 
 import cuelead.dance.Facing;
 import cuelead.dance.Turn;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How a dance fits the song over which it is laid.
@@ -86,8 +88,8 @@ public record SongFit(
     }
 
     /**
-     * The count to change: the last one that turns already and need not turn further than half round; else the last one
-     * on which a foot takes weight, which then turns.
+     * The count to change: the last one that turns already and need not turn further than half round; else the last whole
+     * one on which a foot takes weight, which then turns.
      */
     private static Finish finish(List<DancedCount> run, Facing end) {
         int missing = shortest(FULL_TURN_DEGREES - end.degrees());
@@ -98,9 +100,10 @@ public record SongFit(
                 return new Finish(run.get(i), written, instead);
             }
         }
-        DancedCount last = run.stream()
-                .filter(DancedCount::takesWeight)
-                .reduce((before, after) -> after)
+        Stream<DancedCount> steps = run.stream().filter(DancedCount::takesWeight);
+        DancedCount last = steps.max(Comparator.comparing(
+                                (DancedCount count) -> count.count().isWhole())
+                        .thenComparing(DancedCount::at))
                 .orElse(run.get(run.size() - 1));
         return new Finish(last, Turn.NONE, new Turn(missing));
     }

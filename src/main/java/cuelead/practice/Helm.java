@@ -28,6 +28,8 @@ final class Helm {
     private static final double LONGEST_PLANNING_SECONDS = 0.2;
 
     private static final double SHORTEST_PLANNING_SECONDS = 0.025;
+    /** Other calls of the same dance wait so long for a place where nothing is said. */
+    private static final double LONGEST_WAIT_SECONDS = 1;
 
     private final TakeMaker takes;
     private final SampleRate rate;
@@ -135,6 +137,19 @@ final class Helm {
         Timeline timeline = ground.timeline();
         // a section that was jumped to lies elsewhere now
         goOn(way.coming().manner().with(ground), timeline, Extent.whole(timeline), Optional.empty());
+    }
+
+    /** What is heard goes on, with its calls planned anew: words have been spoken that had to be guessed. */
+    void callAnew() {
+        Course now = way.coming();
+        Take take = takes.make(now.take().timeline(), now.take().extent(), now.manner())
+                .endingLike(now.take());
+        long soonest = rate.frameAt(way.nextSeconds());
+        long latest = soonest + rate.frameAt(way.isStanding() ? 0 : LONGEST_WAIT_SECONDS);
+        long end = now.loop().map(Change.Loop::endFrame).orElse(Long.MAX_VALUE);
+        Handover handover = Handover.of(now.take(), take, soonest, Math.min(latest, end - 1));
+        double at = rate.secondsAt(handover.fromFrame());
+        way.goOver(new Course(handover.next(), now.manner(), now.aim(), now.loop()), new Landing(at, at));
     }
 
     /** The music plays on; calls are planned anew from the next beat on. */

@@ -27,8 +27,7 @@ public final class LivePractice {
     private final Outputs outputs;
     private final Underway way;
     private final Helm helm;
-    private final Settling settling;
-    private Optional<Refused> trouble = Optional.empty();
+    private final CatchingUp catchingUp;
     private final Queue<Runnable> commands = new ArrayDeque<>();
     /** How the dance lay before each realignment that has not been taken back; the last first. */
     private final Deque<Ground> realigned = new ArrayDeque<>();
@@ -42,9 +41,9 @@ public final class LivePractice {
         NOTHING
     }
 
-    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, Settling settling) {
+    LivePractice(TakeMaker takes, Manner manner, Take first, Outputs outputs, CatchingUp catchingUp) {
         this.outputs = outputs;
-        this.settling = settling;
+        this.catchingUp = catchingUp;
         Course course = new Course(first, manner, Optional.empty(), Optional.empty());
         way = new Underway(outputs, takes.rate(), course, first.mix().fromFrame());
         helm = new Helm(takes, way);
@@ -76,24 +75,14 @@ public final class LivePractice {
         while (!commands.isEmpty() && way.isReady()) {
             commands.remove().run();
         }
-        if (commands.isEmpty() && way.isReady() && trouble.isEmpty()) {
-            settle();
+        if (commands.isEmpty() && way.isReady() && !outputs.hasEnded()) {
+            catchingUp.goOn(way, helm);
         }
     }
 
-    private void settle() {
-        try {
-            settling.next().ifPresent(helm::changeLevels);
-        } catch (Refused e) {
-            trouble = Optional.of(e);
-        }
-    }
-
-    /** Throws what was found wrong with the song while it plays, if anything was. */
+    /** Throws what was found wrong with the song or the voice while it plays, if anything was. */
     public void check() throws Refused {
-        if (trouble.isPresent()) {
-            throw trouble.get();
-        }
+        catchingUp.check();
     }
 
     private void command(Runnable command) {

@@ -18,7 +18,15 @@ import java.util.Optional;
 public interface Practice extends Track, AutoCloseable {
     /** Makes a practice ready; the song goes on loading behind it. */
     static Practice prepare(Wish wish, Places places, Progress progress) throws Refused {
-        return new Preparation(wish, places, progress).prepare();
+        return new Preparation(wish, places, progress, Preparation.Purpose.A_TRACK).prepare();
+    }
+
+    /**
+     * The same for what is only played live: it waits for no word that is not heard soon. The others are spoken while it
+     * plays, and its calls are those of any practice as soon as they are. It cannot be read as a track.
+     */
+    static Practice prepareToPlay(Wish wish, Places places, Progress progress) throws Refused {
+        return new Preparation(wish, places, progress, Preparation.Purpose.PLAYING).prepare();
     }
 
     Dance dance();

@@ -3,7 +3,6 @@ package cuelead.practice;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
 import cuelead.plan.CallSettings;
-import cuelead.plan.Extent;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
@@ -15,6 +14,7 @@ import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Tempo;
 import cuelead.time.TimeMap;
+import cuelead.voice.Voice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -33,17 +33,29 @@ final class Preparation {
     private final Wish wish;
     private final Places places;
     private final Progress progress;
+    private final Purpose purpose;
     private final List<Problem> problems = new ArrayList<>();
 
-    Preparation(Wish wish, Places places, Progress progress) {
+    /** What a practice is made for. */
+    enum Purpose {
+        /** Every word is waited for. */
+        A_TRACK,
+        /** Only those that are heard soon. */
+        PLAYING
+    }
+
+    Preparation(Wish wish, Places places, Progress progress, Purpose purpose) {
         this.wish = wish;
         this.places = places;
         this.progress = progress;
+        this.purpose = purpose;
     }
 
     Practice prepare() throws Refused {
         Voicing voice = Voicing.of(wish.voice(), places.cache());
-        voice.expect(wish.sheet());
+        if (purpose == Purpose.A_TRACK || isCalledAtOnce()) {
+            voice.expect(wish.sheet());
+        }
         Dance dance = dance();
         Optional<OpenSong> song = OpenSong.of(wish, dance, places, progress);
         try {
@@ -52,6 +64,11 @@ final class Preparation {
             song.ifPresent(open -> open.song().close());
             throw e;
         }
+    }
+
+    /** A song has an introduction, in which there is time to speak what comes after it. */
+    private boolean isCalledAtOnce() {
+        return wish.tempo().isPresent() || wish.fromSeconds() > 0;
     }
 
     private Practice prepare(Dance dance, Optional<OpenSong> song, Voicing voice) throws Refused {
@@ -69,20 +86,23 @@ final class Preparation {
                                 dance, open.grid(), open.song().pcm().lengthSeconds())
                         .at(wish.speed(), rate))
                 .orElseGet(() -> Ground.overClicks(dance, tempo(dance), settings(dance)));
-        VoiceTimes words = new VoiceTimes(voice.at(rate, problems));
+        Voice speaker = voice.at(rate, problems);
+        VoiceTimes words = purpose == Purpose.PLAYING ? VoiceTimes.atHand(speaker, rate) : VoiceTimes.spoken(speaker);
         Timeline timeline = ground.timeline();
         problems.addAll(NeverDanced.check(timeline, wish.sheet().toString()));
         TakeMaker takes = new TakeMaker(words, new MixMaker(rate, song.map(OpenSong::song)));
         Manner even = new Manner(ground, settings(dance), wish.click(), Levels.EVEN);
-        Take take = takes.make(timeline, Extent.whole(timeline), even);
+        double fromSeconds = rate.secondsAt(heardFrame(wish.fromSeconds(), rate));
+        Take take = new FirstTake(takes, words).make(timeline, even, fromSeconds);
         words.check();
-        voice.noteSpoken(wish.sheet());
         WordDoubts doubts = new WordDoubts(wish.sheet().toString(), voice.pronunciations());
-        problems.addAll(doubts.unsaid(words.asked()));
-        doubts.hard(take.calls()).ifPresent(problems::add);
+        Runnable allSpoken = () -> voice.noteSpoken(wish.sheet());
+        LateWords late = new LateWords(words, new Speaking(speaker, voice::writeNoMore), doubts, allSpoken);
+        late.noteIfAllSpoken(take);
         CallsGo go = wish.callsGo();
-        Balancing balancing = new Balancing(listening, take.mix(), wish.dip().on(go), go.sides());
-        return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing);
+        Balancing balancing =
+                new Balancing(listening, takes.expected(take, even), wish.dip().on(go), go.sides());
+        return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing, late);
     }
 
     /** Only what lies between the wish's times. */

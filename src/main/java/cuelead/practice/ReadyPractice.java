@@ -31,12 +31,15 @@ final class ReadyPractice implements Practice {
     private final Manner manner;
     private final Take take;
     private final Balancing balancing;
-    private final List<SpokenCall> calls;
+    private final LateWords late;
+    /** The same take, made anew when all its words have been spoken. */
+    private Take spoken;
 
     /**
      * @param manner    at even levels
      * @param take      the same
      * @param balancing finds its levels
+     * @param late      has the words spoken that the take had to guess
      */
     ReadyPractice(
             List<Problem> problems,
@@ -44,14 +47,16 @@ final class ReadyPractice implements Practice {
             TakeMaker takes,
             Manner manner,
             Take take,
-            Balancing balancing) {
+            Balancing balancing,
+            LateWords late) {
         this.problems = List.copyOf(problems);
         this.song = song;
         this.takes = takes;
         this.manner = manner;
         this.take = take;
         this.balancing = balancing;
-        calls = take.heardCalls();
+        this.late = late;
+        spoken = take;
     }
 
     @Override
@@ -62,6 +67,7 @@ final class ReadyPractice implements Practice {
     @Override
     public List<Problem> problems() {
         List<Problem> all = new ArrayList<>(problems);
+        all.addAll(late.doubts(spoken()));
         song.ifPresent(open -> all.addAll(open.problems()));
         return all.stream().distinct().toList();
     }
@@ -78,12 +84,21 @@ final class ReadyPractice implements Practice {
 
     @Override
     public CallPlan plan() {
-        return take.plan();
+        return spoken().plan();
     }
 
     @Override
     public List<SpokenCall> spokenCalls() {
-        return calls;
+        return spoken().heardCalls();
+    }
+
+    private Take spoken() {
+        if (!spoken.guessed().isEmpty() && late.areAllThereFor(spoken)) {
+            long from = take.mix().fromFrame();
+            Take whole = takes.make(take.timeline(), take.extent(), manner).endingLike(take);
+            spoken = whole.with(whole.mix().between(from, whole.mix().toFrame()).withoutClipsBefore(from));
+        }
+        return spoken;
     }
 
     @Override
@@ -131,7 +146,7 @@ final class ReadyPractice implements Practice {
                 manner.with(levels),
                 take.with(levels),
                 Outputs.ofPractice(speakers, calls, delays, takes.rate()),
-                new Settling(balancing::found, levels));
+                new CatchingUp(late, new Settling(balancing::found, levels)));
     }
 
     @Override
@@ -140,6 +155,9 @@ final class ReadyPractice implements Practice {
     }
 
     private MixPlan balanced() {
+        if (!take.guessed().isEmpty()) {
+            throw new IllegalStateException("prepared to be played live: not all of its words are spoken");
+        }
         try {
             return take.mix().withLevels(balancing.await(Progress.UNTOLD));
         } catch (Refused untold) {
@@ -170,6 +188,7 @@ final class ReadyPractice implements Practice {
     @Override
     public void close() {
         song.ifPresent(Song::close);
+        late.close();
         balancing.goOn(); // and ends at once, for the song is closed
     }
 }

@@ -104,7 +104,7 @@ final class Rounds {
         RoundSpan span = span(number, pass, repeat, timeline);
         TakeMaker maker = maker(pass);
         Manner even = even(ground, pass);
-        Take take = maker.make(timeline, span.extent(title(pass, repeat)), even);
+        Take take = maker.makeSpoken(timeline, span.extent(title(pass, repeat)), even);
         maker.check();
         Levels levels = levels(pass, take);
         MixPlan mix = upTo(take.mix().withLevels(levels), span);

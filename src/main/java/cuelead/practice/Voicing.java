@@ -16,6 +16,7 @@ import cuelead.voice.WordFileReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The voice that speaks: the user's own words where there are some, else a synthesizer, which is loaded only when a word
@@ -26,6 +27,7 @@ public final class Voicing {
     private final Path kept;
     private final List<Problem> problems = new ArrayList<>();
     private final SynthSource synthesizer;
+    private Optional<VoiceCache> cache = Optional.empty();
 
     private Voicing(VoiceWish wish, Path cache) throws Refused {
         this.wish = wish;
@@ -101,9 +103,20 @@ public final class Voicing {
     private Voice spoken(SampleRate rate) {
         if (wish.speaker() == VoiceWish.Speaker.ESPEAK_NG) {
             EspeakVoice espeak = new EspeakVoice(rate, pronunciations());
-            return new VoiceCache(espeak, espeak.key(), kept);
+            return remembering(espeak, espeak.key());
         }
         SynthVoice synth = new SynthVoice(rate, synthesizer);
-        return new VoiceCache(synth, synth.key(), kept);
+        return remembering(synth, synth.key());
+    }
+
+    private Voice remembering(Voice voice, String key) {
+        VoiceCache remembering = new VoiceCache(voice, key, kept);
+        cache = Optional.of(remembering);
+        return remembering;
+    }
+
+    /** From now on its voice keeps nothing; waits until a file that is being written is finished. */
+    void writeNoMore() {
+        cache.ifPresent(VoiceCache::writeNoMore);
     }
 }

@@ -71,7 +71,7 @@ public final class WarmUp {
         CallSettings settings = CallSettings.withLead(CallSettings.DEFAULT_LEAD);
         Ground ground = Ground.overClicks(dance, TEMPO, settings);
         Timeline timeline = ground.timeline();
-        TakeMaker takes = new TakeMaker(new VoiceTimes(WarmUp::hummed), new MixMaker(RATE, Optional.empty()));
+        TakeMaker takes = new TakeMaker(VoiceTimes.spoken(WarmUp::hummed), new MixMaker(RATE, Optional.empty()));
         Manner manner = new Manner(ground, settings, Wish.Click.SILENT, Levels.EVEN);
         Take take = takes.make(timeline, Extent.whole(timeline), manner);
         return take.with(Balance.of(take.mix(), MusicPowers.UNKNOWN));

@@ -13,7 +13,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /** What is told of words that a voice cannot say, or says so that they may not be understood. */
-final class WordDoubts {
+public final class WordDoubts {
+    /** The kind of the note on words that the built-in voice says poorly. */
+    public static final String HARD_WORD = "hard_word";
+
     private final String sheet;
     private final Pronunciations users;
 
@@ -61,7 +64,7 @@ final class WordDoubts {
         offers.forEach((word, instead) -> told.add("\"" + word + "\" (or: " + String.join(", ", instead) + ")"));
         return Optional.of(new Problem(
                 Problem.Severity.NOTE,
-                "hard_word",
+                HARD_WORD,
                 sheet,
                 0,
                 0,

@@ -176,8 +176,9 @@ final class ActionRules {
         return has("out") ? Direction.OUT : has("in") ? Direction.TOGETHER : where(Direction.PLACE);
     }
 
+    /** Without its part it is the other one where toe or heel stand already, else a step on the spot. */
     private Optional<Meaning> drop() {
-        return part.isEmpty() ? Optional.empty() : dropped(part);
+        return part.isEmpty() ? is(Action.STEP, Direction.DOWN) : dropped(part);
     }
 
     /** "Toe forward, heel down": the weight comes onto the whole foot. */

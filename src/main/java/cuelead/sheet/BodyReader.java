@@ -67,6 +67,17 @@ final class BodyReader {
         if (kind == LineKind.RESTART || kind == LineKind.REPEAT) {
             tags.restartsBehind(line);
         }
+        Optional<SectionHead> inTag =
+                tags.isOpen() && place == Place.DANCE ? SectionHead.inTag(line) : Optional.empty();
+        if (inTag.isPresent()) {
+            lines.closeSection();
+            lines.open(
+                    inTag.get().heading(),
+                    line.number(),
+                    0,
+                    inTag.get().hasRange() ? inTag.get().length() : 0);
+            return;
+        }
         switch (kind) {
             case TAG -> tag(line, below);
             case RESTART -> restart(line);
@@ -284,7 +295,9 @@ final class BodyReader {
 
     /** Parts in the order in which they are first written. */
     List<Part> parts() {
-        return parts.parts(sequence.names());
+        return parts.parts(sequence.names()).stream()
+                .map(new OpenWeights(problems)::settled)
+                .toList();
     }
 
     /** Where the weight is before the first step. */

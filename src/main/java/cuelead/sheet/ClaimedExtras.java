@@ -4,6 +4,7 @@ import cuelead.dance.Dance;
 import cuelead.dance.Restart;
 import cuelead.dance.Tag;
 import cuelead.english.NumberWords;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -16,7 +17,7 @@ final class ClaimedExtras {
     private static final Pattern CLAIM = Pattern.compile(
             "(?<![\\w:/.-])(no|zero|without|\\d|one|two|three|four|five)(?: (?:any|easy|short|little|simple|small))*"
                     + " (tags?|bridges?|restarts?)\\b(?! needed)"
-                    + "(?:\\s*(?:,|&|/|and|or|nor)\\s*(?:no )?(tags?|bridges?|restarts?)\\b)?",
+                    + "(?:\\s*(?:,|&|/|and|or|nor)\\s*(no )?(tags?|bridges?|restarts?)\\b)?",
             Pattern.CASE_INSENSITIVE);
     private static final Pattern NUMBERED = Pattern.compile(
             "\\b(tags|bridges|restarts)\\s*[:=]\\s*(\\d)(?![\\d.:]|st|nd|rd|th|\\s*(?:[,&+]|and)\\s*\\d|\\s*(?:counts?|cts?|beats?)\\b)",
@@ -31,6 +32,8 @@ final class ClaimedExtras {
 
     private final Dance dance;
     private final Problems problems;
+    /** Of what the number is wrong. */
+    private final Set<String> wrong = new HashSet<>();
 
     private ClaimedExtras(Dance dance, Problems problems) {
         this.dance = dance;
@@ -44,15 +47,27 @@ final class ClaimedExtras {
         }
         ClaimedExtras claims = new ClaimedExtras(dance, problems);
         all.stream().filter(line -> !line.isBlank()).forEach(line -> claims.line(line, above.contains(line)));
+        if (!dance.isPhrased()) {
+            new ClaimedWalls(dance, problems).check(above, claims.wrong);
+        }
     }
+
+    /** Of what a sheet says otherwise of its tags and restarts than it has them. */
+    static final String KIND = "wrong_claim";
 
     private void line(SheetLine line, boolean header) {
         LineKind kind = LineKind.of(line);
         boolean danced = !header && (kind == LineKind.COUNTS || kind == LineKind.SECTION);
-        if (danced || line.namesWall()) {
+        if (!danced) {
+            NoteClauses.notes(line).forEach(clause -> clause(clause, header));
+        }
+    }
+
+    private void clause(SheetLine line, boolean header) {
+        if (!header && line.namesWall()) {
             return;
         }
-        if (header) {
+        if (header && !line.namesWall()) {
             numbered(line);
             tagLength(line);
         }
@@ -64,8 +79,8 @@ final class ClaimedExtras {
             if (none || header) {
                 claimed(stated, claim.group(2), line, claim.start());
             }
-            if (none && claim.group(3) != null) {
-                claimed(0, claim.group(3), line, claim.start());
+            if (claim.group(4) != null && (none || claim.group(3) != null)) {
+                claimed(0, claim.group(4), line, claim.start(4));
             }
         }
     }
@@ -88,7 +103,7 @@ final class ClaimedExtras {
         int written = dance.tags().get(0).part().counts();
         if (stated != written) {
             problems.error(
-                    "wrong_claim",
+                    KIND,
                     line.number(),
                     claim.start() + 1,
                     "The sheet says here that the tag has " + stated + " counts, but " + written + " are written.",
@@ -108,11 +123,12 @@ final class ClaimedExtras {
             return;
         }
         String one = restarts ? "restart" : "tag";
+        wrong.add(one);
         int most = found.stream().max(Integer::compare).orElse(0);
         problems.error(
-                "wrong_claim",
+                KIND,
                 line.number(),
-                from + 1,
+                line.at(from).column(),
                 "The sheet says " + number(stated, one) + " here, but "
                         + (most == 0 ? "none is told." : number(most, one) + (most == 1 ? " is told." : " are told.")),
                 most == 0

@@ -133,14 +133,21 @@ final class ClauseReader {
             }
             return terms.advance();
         }
-        if ((draft.hasVerb() || draft.isFigure()) && term.meaning().equals("recover") && isOfWeight(term)) {
+        boolean acts = draft.hasVerb() || draft.isFigure() || draft.turns();
+        if (acts && term.meaning().equals("recover") && isOfWeight(term)) {
             return weights.weight();
         }
         if (!draft.takesVerb(term.meaning())) {
             return false;
         }
-        draft.verb(term.meaning());
         participle = term.text().endsWith("ing");
+        if (participle && draft.isEmpty() && term.meaning().equals("recover") && isOfWeight(term)) {
+            draft.told(Told.SHIFTS);
+        }
+        if (term.text().startsWith("bring")) {
+            draft.told(Told.BRINGS);
+        }
+        draft.verb(term.meaning());
         return terms.advance();
     }
 
@@ -246,6 +253,8 @@ final class ClauseReader {
         } else if (terms.at(Kind.COUNT)) {
             terms.advance();
             draft.duration(value);
+        } else if (value > MOST_TIMES) {
+            draft.unknown(term);
         } else if (term.text().equals(term.meaning()) && !draft.isEmpty()) {
             draft.number(value);
         } else {
@@ -254,10 +263,20 @@ final class ClauseReader {
         return true;
     }
 
+    /** Nothing is danced so often on one line: a larger number is none of times. */
+    private static final int MOST_TIMES = 16;
+
     private boolean unknown(Term term) {
         draft.unknown(term);
         return terms.advance();
     }
+
+    /** "Touch R toe to L instep": what it comes to is the other foot. */
+    private boolean isPartOfFoot() {
+        return terms.at(Kind.PART) || PARTS.contains(terms.textHere());
+    }
+
+    private static final Set<String> PARTS = Set.of("instep", "ankle", "arch");
 
     /** "to right side", "to the R diagonal", "to left": the side is a direction here, no foot. */
     private boolean filler(Term term) {
@@ -283,7 +302,10 @@ final class ClauseReader {
         }
         Optional<Foot> side = terms.footHere();
         if (side.isPresent()) {
-            if (terms.at(Kind.PLACE, "diag") || terms.at(Kind.PLACE, "side")) {
+            if (draft.hasFoot() && isPartOfFoot()) {
+                draft.place("together");
+                terms.advance();
+            } else if (terms.at(Kind.PLACE, "diag") || terms.at(Kind.PLACE, "side")) {
                 draft.place(terms.peek().meaning());
                 terms.advance();
             } else {

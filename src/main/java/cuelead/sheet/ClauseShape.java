@@ -45,7 +45,13 @@ record ClauseShape(
         /** Arms, head, knees. */
         OF_BODY,
         /** How a foot is: "is free". */
-        RESTS
+        RESTS,
+        /** "Shifting your weight to": where an action leaves it. */
+        SHIFTS,
+        /** "Bring R to L". */
+        BRINGS,
+        /** "On 3", "on count 7". */
+        ON_COUNT
     }
 
     boolean hasFoot() {
@@ -58,6 +64,17 @@ record ClauseShape(
 
     boolean isOnlyState() {
         return told.contains(Told.RESTS) && isOnlyFeet();
+    }
+
+    /** "1/4 turn R on 3": a turn on a count of what stands before. */
+    boolean isTurnOnCount() {
+        return told.contains(Told.ON_COUNT) && isOnlyTurn();
+    }
+
+    /** The foot onto which the weight comes meanwhile: "shifting your weight to the left foot". */
+    Optional<Foot> shiftsTo() {
+        Optional<Foot> named = feet.size() == 1 ? Optional.of(feet.get(0)) : onto.or(() -> weight);
+        return told.contains(Told.SHIFTS) && !figure && !turns ? named : Optional.empty();
     }
 
     /** Nothing is said but a turn. */

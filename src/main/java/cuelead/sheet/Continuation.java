@@ -8,7 +8,8 @@ final class Continuation {
 
     static boolean goesOn(LaidLine above, Row row) {
         if (row.kind() == LineKind.NOTE) {
-            return row.line().text().charAt(row.line().firstColumn() - 1) == '(';
+            boolean bracket = row.line().text().charAt(row.line().firstColumn() - 1) == '(';
+            return bracket && TimesOnWalls.below(row.line()).isEmpty();
         }
         if (RepeatCall.isCounted(above.text()) && !beginsSmall(row.line())) {
             return false;

@@ -259,7 +259,7 @@ final class CountedLines {
         section.filter(draft -> !draft.isEmpty()).ifPresent(draft -> {
             draft.check(problems);
             Section done = draft.section(figures, metre());
-            if (draft.isWhole()) {
+            if (draft.isWhole() && !draft.isShort(metre())) {
                 new HeadingCheck(problems).check(done, done.line());
             }
             if (tags.isOpen()) {

@@ -54,6 +54,12 @@ final class DanceLine {
                         || term.is(Term.Kind.FRACTION));
     }
 
+    /** Words in which no foot is named, moves or turns. */
+    static boolean isStill(String prose) {
+        return movesNothing(prose)
+                && Vocabulary.STANDARD.terms(Scanner.tokens(prose)).stream().noneMatch(term -> term.is(Term.Kind.FOOT));
+    }
+
     /** A line without counts that turns, or that moves a foot. */
     static boolean mayBeDanced(SheetLine line) {
         List<Term> terms = Vocabulary.STANDARD.terms(line.tokens());

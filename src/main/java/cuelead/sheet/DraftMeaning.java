@@ -9,7 +9,9 @@ import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Remarks;
 import cuelead.sheet.Phrase.TurnCall;
 import java.util.EnumSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -60,7 +62,7 @@ record DraftMeaning(
         if (!named) {
             return turn.map(this::bareTurn);
         }
-        if (verb.equals("walkaround") && turn.isEmpty()) {
+        if (verb.equals("walkaround") && turn.isEmpty() && feet.isEmpty()) {
             return Optional.empty();
         }
         if (isOfBothFeet() && (places.equals(Set.of("together")) || places.equals(Set.of("in")))) {
@@ -74,9 +76,31 @@ record DraftMeaning(
         }
         boolean stands = verb.isEmpty() && !part.isEmpty();
         boolean leaps = verb.equals("jump") && (!feet.isEmpty() || onto.isPresent());
-        String doing = stands ? part : verb.isEmpty() || leaps ? "step" : verb;
-        return ActionRules.meaning(doing, stands ? "" : part, places).map(this::call);
+        String doing = stands ? part : verb.isEmpty() || leaps ? "step" : walked();
+        return ActionRules.meaning(doing, stands ? "" : part, goes()).map(this::call);
     }
+
+    /** "Step your right foot out to the right side" is a step to the side, "R out to side" may be half of out-out. */
+    private Set<String> goes() {
+        if (!verb.equals("step") || !places.containsAll(Set.of("out", "side"))) {
+            return places;
+        }
+        Set<String> aside = new LinkedHashSet<>(places);
+        aside.remove("out");
+        return aside;
+    }
+
+    /** "Walk full turn right: R, L, R, L" goes around, "walk around R, L, R, L making a half turn" is walked, foot by foot. */
+    private String walked() {
+        boolean far =
+                turn.filter(call -> call.degrees() >= FEWEST_AROUND_DEGREES).isPresent();
+        if (verb.equals("walk") && feet.isEmpty() && far) {
+            return "walkaround";
+        }
+        return verb.equals("walkaround") && turn.isEmpty() ? "walk" : verb;
+    }
+
+    private static final int FEWEST_AROUND_DEGREES = 180;
 
     /** "R 1/4 turn": the side of the turn, for nothing else is said of the foot. */
     private ActionCall bareTurn(TurnCall call) {
@@ -122,8 +146,15 @@ record DraftMeaning(
         if (places.isEmpty() && !feet.isEmpty()) {
             return feet.get(0) == Foot.LEFT ? Direction.LEFT : Direction.RIGHT;
         }
-        return places.contains("out") ? Direction.OUT : places.contains("in") ? Direction.IN : Direction.CENTRE;
+        return SWUNG.entrySet().stream()
+                .filter(way -> places.contains(way.getKey()))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse(Direction.CENTRE);
     }
+
+    private static final Map<String, Direction> SWUNG =
+            Map.of("out", Direction.OUT, "in", Direction.IN, "fwd", Direction.FWD, "back", Direction.BACK);
 
     /** Hips and heels go to a side, feet do not. */
     static Optional<Direction> lateral(Action action, Foot side) {

@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Ending;
 import cuelead.dance.EndingClaim;
+import cuelead.dance.Section;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -16,8 +17,9 @@ final class EndingDraft {
     private final TagReader tags;
 
     /** "Dance the first 16 counts, then ...": so much of its wall comes before it. */
-    private static final Pattern FIRST_COUNTS =
-            Pattern.compile("\\bfirst \\d{1,3} (?:counts?|beats?|cts?)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FIRST_COUNTS = Pattern.compile(
+            "\\b(?:first|dance|dancing) (?:the )?(?:first )?\\d{1,3} (?:counts?|beats?|cts?)\\b(?!\\s*:)",
+            Pattern.CASE_INSENSITIVE);
 
     private Optional<SheetLine> told = Optional.empty();
     /** The count behind which it comes. */
@@ -36,9 +38,10 @@ final class EndingDraft {
     void begin(SheetLine line) {
         told = Optional.of(line);
         WallNote note = WallNote.read(line.tokens());
-        Optional<SheetLine> changed = StepChange.read(line).flatMap(change -> change.asLine(line));
-        place = changed.isPresent()
-                ? OptionalInt.of(before(note) + firstOf(changed.get()) - 1)
+        Optional<StepChange> change = StepChangeReader.read(line);
+        Optional<SheetLine> changed = change.flatMap(steps -> steps.asLine(line));
+        place = change.isPresent()
+                ? OptionalInt.of(before(note) + change.get().counts().get(0).number() - 1)
                 : FIRST_COUNTS.matcher(line.text()).find()
                         ? note.place(lines.starts())
                         : note.placeOfTag(lines.starts());
@@ -59,9 +62,22 @@ final class EndingDraft {
     }
 
     /** How the sheet says to finish; empty where it says nothing of it. */
-    Optional<Ending> ending() {
+    Optional<Ending> ending(List<Section> sections) {
         return told.map(line -> new Ending(
-                line.text().strip(), WallNote.read(line.tokens()).firstWall(), place, tags.ending(), line.number()));
+                line.text().strip(),
+                WallNote.read(line.tokens()).firstWall(),
+                place(line, sections),
+                tags.ending(),
+                line.number()));
+    }
+
+    /** Where no count tells it, the steps do that others are danced in place of. */
+    private OptionalInt place(SheetLine line, List<Section> sections) {
+        Optional<ReplacedSteps> replaced =
+                place.isPresent() || tags.ending().isEmpty() ? Optional.empty() : ReplacedSteps.in(line.text());
+        return replaced.isEmpty()
+                ? place
+                : replaced.get().lastBefore(sections, tags.ending().get().counts());
     }
 
     /** Where the sheet says that the dance ends, as far as it says it. */

@@ -27,7 +27,13 @@ final class EndingSteps {
     private EndingSteps() {}
 
     /** The steps alone at their own columns, with counts before them. */
-    static Optional<SheetLine> in(SheetLine line) {
+    static Optional<SheetLine> in(SheetLine told) {
+        Optional<ReplacedSteps> replaced = ReplacedSteps.in(told.text());
+        if (replaced.filter(steps -> !steps.areParted(told.text())).isPresent()) {
+            return Optional.empty();
+        }
+        SheetLine line = FacingWords.without(
+                replaced.map(steps -> blank(told, steps.from(), steps.to())).orElse(told));
         String text = line.text();
         List<Integer> ends = ends(text);
         List<Integer> telling = telling(line);
@@ -43,6 +49,10 @@ final class EndingSteps {
             }
         }
         return Optional.empty();
+    }
+
+    private static SheetLine blank(SheetLine line, int from, int to) {
+        return line.with(from, to, " ".repeat(to - from));
     }
 
     /** 0-based indices where a word or a number begins. */

@@ -6,10 +6,17 @@ import cuelead.dance.Foot;
 import cuelead.dance.Turn;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Adds the turn that a figure is called with. */
 record FigureTurns(Problems problems, int line) {
+    /** Turning rows of the table that do not bear the name of the row without a turn. */
+    private static final Map<String, String> OTHER_SISTERS = Map.of(
+            "chasse", "shuffle_quarter",
+            "shuffle_fwd", "turning_shuffle_half",
+            "shuffle_back", "turning_shuffle_half");
+
     Figure danced(Phrase.FigureCall call, Foot lead) {
         Figure base = call.row().figure();
         Figure sided = lead == base.lead() ? base : base.mirrored();
@@ -25,7 +32,7 @@ record FigureTurns(Problems problems, int line) {
                         .map(turn::to)
                         .filter(wanted -> wanted.degrees() * net < 0)
                         .isPresent()
-                ? withTurns(sided, -1)
+                ? sided.turnedBack()
                 : sided;
         int missing = (turn.degrees() - Math.abs(net)) * Integer.signum(net(way));
         return missing == 0 ? way : withMore(way, new Turn(missing), turn);
@@ -48,7 +55,8 @@ record FigureTurns(Problems problems, int line) {
     /** A figure that is called with a turn which its row lacks: its turning sister in the table, if there is one. */
     private Figure turning(Figure sided, Phrase.TurnCall turn, Foot lead) {
         Optional<Figure> sister = Figures.standard().rows().stream()
-                .filter(row -> row.figure().id().startsWith(sided.id() + "_"))
+                .filter(row -> row.figure().id().startsWith(sided.id() + "_")
+                        || row.figure().id().equals(OTHER_SISTERS.get(sided.id())))
                 .filter(row -> Math.abs(row.netTurn().degrees()) == turn.degrees())
                 .map(row -> lead == row.figure().lead()
                         ? row.figure()
@@ -59,7 +67,7 @@ record FigureTurns(Problems problems, int line) {
                     .map(turn::to)
                     .filter(wanted -> wanted.degrees() == -net(sister.get()))
                     .isPresent();
-            return otherWay ? withTurns(sister.get(), -1) : sister.get();
+            return otherWay ? sister.get().turnedBack() : sister.get();
         }
         Foot side = turn.side().orElse(lead);
         placed(sided, turn, "the turn is read on its first");
@@ -77,12 +85,6 @@ record FigureTurns(Problems problems, int line) {
 
     private static int net(Figure figure) {
         return figure.pattern().stream().mapToInt(beat -> beat.turn().degrees()).sum();
-    }
-
-    private static Figure withTurns(Figure figure, int sign) {
-        return figure.withPattern(figure.pattern().stream()
-                .map(beat -> turned(beat, new Turn(beat.turn().degrees() * sign)))
-                .toList());
     }
 
     private static Figure firstTurned(Figure figure, Turn turn) {

@@ -208,7 +208,9 @@ final class Fitting {
                 .map(call -> beats(call.row().figure().pattern()) * phrase.repeats())
                 .orElse(usual(phrase));
         boolean begun = WrittenOut.isBegun(phrases, index);
-        options.add(new Option(usual(phrase), beats, begun ? AGAIN_COST : 0));
+        if (!(by == Measure.LABELS && turnsInto(phrases, index))) {
+            options.add(new Option(usual(phrase), beats, begun ? AGAIN_COST : 0));
+        }
         if (phrase.mayBeTitle() && index < phrases.size() - 1) {
             options.add(new Option(0, 0, 4));
         }
@@ -217,6 +219,9 @@ final class Fitting {
         }
         if (index > 0 && Joined.mayShare(phrases.get(index - 1), phrase)) {
             options.add(new Option(0, 0, 3));
+            if (phrase.repeats() > 1) { // "step L forward and bump hips forward twice": the first bump with the step
+                options.add(new Option(phrase.repeats() - 1, phrase.repeats() - 1, 2));
+            }
         }
         phrase.figure().ifPresent(call -> figure(call, phrases, index, by, options));
         boolean exact = by == Measure.LABELS || counts <= FEW_COUNTS;
@@ -231,6 +236,17 @@ final class Fitting {
         return options;
     }
 
+    /** "1/4 turn right and step L to side" in a quick rhythm: the turn has no count of its own there. */
+    static boolean turnsInto(List<Phrase> phrases, int index) {
+        boolean linked = index < phrases.size() - 1 && phrases.get(index + 1).joint() == Phrase.Joint.LINKED;
+        return linked
+                && MoveMaker.isTurn(phrases.get(index))
+                && phrases.get(index + 1)
+                        .action()
+                        .filter(call -> call.action() == Action.STEP)
+                        .isPresent();
+    }
+
     private static final int AGAIN_COST = 2;
 
     /** Where more follows, a figure may leave its open ending to it: "vine right, scuff L", "side rock R, recover". */
@@ -242,13 +258,19 @@ final class Fitting {
         boolean moreFollows = index < phrases.size() - 1;
         boolean recovers = last.action() == Action.RECOVER && WrittenOut.recovers(phrases, index);
         boolean open = last.transfer() == Transfer.NONE || call.row().freeEnding() || recovers;
-        long footed = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
         int feet = call.feet().size();
-        if (feet > 1 && feet != footed && phrase.repeats() == 1) {
-            options.add(new Option(pattern.size() * feet, beats(pattern) * feet, 1));
+        int times = feet / call.feetEach();
+        if (times > 1 && phrase.repeats() == 1) {
+            options.add(new Option(pattern.size() * times, beats(pattern) * times, 1));
         }
         if (phrase.repeats() > 1 && feet == phrase.repeats()) {
             options.add(new Option(pattern.size(), beats(pattern), 1));
+        }
+        if (by == Measure.LABELS) {
+            call.quick()
+                    .map(quick -> quick.row().figure().pattern())
+                    .ifPresent(quick -> options.add(
+                            new Option(quick.size() * phrase.repeats(), beats(quick) * phrase.repeats(), 1)));
         }
         boolean left = (open && moreFollows) || call.row().freeEnding();
         boolean spread = by == Measure.WHOLE_LABELS && pattern.size() > beats(pattern);

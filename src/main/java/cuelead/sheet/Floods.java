@@ -3,12 +3,14 @@ package cuelead.sheet;
 import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
  * Many lines with the same fault: an author makes a mistake here and there, so the sheet is then written in a way that is
- * not read yet. That is told once, and what follows are notes.
+ * not read yet. That is told once, with all the lines, and what follows are notes.
  */
 final class Floods {
     /** Lines of one kind that may well be mistakes. */
@@ -31,10 +33,11 @@ final class Floods {
         List<Problem> told = flood.stream()
                 .filter(problem -> all || lines(ofKind(flood, problem.kind())) > MOST_OF_A_KIND)
                 .toList();
+        Optional<Problem> worst = told.stream().min(Comparator.comparing(Problem::severity));
         List<Problem> eased = new ArrayList<>();
         for (Problem problem : problems) {
-            boolean first = !told.isEmpty() && problem.equals(told.get(0));
-            eased.add(first ? once(problem, lines(told)) : told.contains(problem) ? note(problem) : problem);
+            boolean speaks = worst.filter(problem::equals).isPresent();
+            eased.add(speaks ? once(problem, told) : told.contains(problem) ? note(problem) : problem);
         }
         return eased;
     }
@@ -47,15 +50,25 @@ final class Floods {
         return problems.stream().mapToInt(Problem::line).distinct().count();
     }
 
-    private static Problem once(Problem first, long lines) {
+    /** It stays as bad as it is: what was not read is not danced. */
+    private static Problem once(Problem first, List<Problem> told) {
         return new Problem(
-                Severity.WARNING,
+                first.severity(),
                 first.kind(),
                 first.file(),
                 first.line(),
                 first.column(),
-                first.sentence() + " " + lines + " lines are like this, so Cuelead may not know this way of writing.",
+                first.sentence() + " " + lines(told) + " lines are like this (" + numbers(told)
+                        + "), so Cuelead may not know this way of writing.",
                 first.tryThis());
+    }
+
+    /** "5, 7, 9 and 12" */
+    private static String numbers(List<Problem> told) {
+        List<String> numbers =
+                told.stream().map(Problem::line).distinct().map(String::valueOf).toList();
+        int last = numbers.size() - 1;
+        return String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
     }
 
     private static Problem note(Problem problem) {

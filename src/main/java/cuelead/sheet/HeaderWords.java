@@ -39,6 +39,13 @@ final class HeaderWords {
                             FLAGS),
                     "Intro "),
             Map.entry(
+                    Pattern.compile(
+                            "\\b(?:start|begin)(?:s|ning|ing)?\\b(?:\\s*:\\s*|[^.;:\\d]{0,40}\\b(?:vocals?|lyrics?|words?|sing(?:s|ing|er)|"
+                                    + "verse|music|drums?)\\b[^.;:\\d]{0,30}?[(,–-]\\s*)(?:approx\\.?\\s|about\\s|after\\s)?"
+                                    + "(?=\\d{1,3}[- ]?(?:counts?|beats?|cts?)\\b)",
+                            FLAGS),
+                    "Intro "),
+            Map.entry(
                     Pattern.compile("(?<=\\d)\\s*(?:counts?|beats?) in\\b(?!\\s*(?:the|each|a|every|all))", FLAGS),
                     " count intro"));
     /** "32/4/Beginner" */

@@ -69,6 +69,12 @@ final class HeadingCheck {
                         line,
                         "\"" + call.row().figure().name() + "\" to the "
                                 + call.feet().get(0).word()));
+        HeadingFeet.notDanced(section, phrases)
+                .ifPresent(named -> tell(
+                        section,
+                        line,
+                        "\"" + named.name() + "\" from the " + named.foot().word() + " foot",
+                        "it begins with the " + named.foot().other().word() + " one"));
     }
 
     private void checkTurns(Section section, List<Phrase> phrases, int line) {

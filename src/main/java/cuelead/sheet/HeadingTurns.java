@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.dance.Foot;
 import cuelead.dance.Step;
 import cuelead.dance.Turn;
 import cuelead.sheet.Term.Kind;
@@ -61,10 +62,17 @@ final class HeadingTurns {
                 turns.add(turns.get(turns.size() - 1));
             }
         }
-        boolean whole = phrases.stream()
+        return turns.isEmpty() ? whole(phrases) : turns;
+    }
+
+    /** "Rolling vine R": a whole turn to that side. */
+    private static List<Named> whole(List<Phrase> phrases) {
+        return phrases.stream()
                 .flatMap(phrase -> phrase.figure().stream())
-                .anyMatch(call -> WHOLE_TURNS.contains(call.row().figure().id()));
-        return turns.isEmpty() && whole ? List.of(new Named(360, EITHER)) : turns;
+                .filter(call -> WHOLE_TURNS.contains(call.row().figure().id()))
+                .map(call -> new Named(
+                        360, call.feet().size() == 1 ? side(call.feet().get(0)) : EITHER))
+                .toList();
     }
 
     /** "1/4 turn L", told only where the clause ends behind it: in "1/4 L basic" the word is the basic's foot. */
@@ -80,7 +88,11 @@ final class HeadingTurns {
         if (!told || !last) {
             return EITHER;
         }
-        return terms.get(at).meaning().equals("right") ? 1 : -1;
+        return side(terms.get(at).meaning().equals("right") ? Foot.RIGHT : Foot.LEFT);
+    }
+
+    private static int side(Foot foot) {
+        return foot == Foot.RIGHT ? 1 : -1;
     }
 
     private static boolean isOfTurn(Term term) {

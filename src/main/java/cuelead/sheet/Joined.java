@@ -56,7 +56,7 @@ final class Joined {
         boolean sameFoot =
                 other.foot().isEmpty() || one.foot().isEmpty() || one.foot().equals(other.foot());
         if (second.joint() == Joint.LINKED) {
-            return BESIDE.contains(other.action());
+            return BESIDE.contains(other.action()) || (sameFoot && isPutDown(one, other));
         }
         return BESIDE.contains(other.action()) || ALONG.contains(other.action()) || (sameFoot && isOneStep(one, other));
     }
@@ -69,6 +69,17 @@ final class Joined {
                 && other.foot().isPresent()
                 && other.foot().equals(one.foot());
     }
+
+    /** "Cross right foot behind left and step", "bring it home and step on it": the foot that goes there is stepped on. */
+    private static boolean isPutDown(ActionCall one, ActionCall other) {
+        return PLACED.contains(one.action())
+                && one.transfer().takesWeight()
+                && other.action() == Action.STEP
+                && other.direction() == Direction.PLACE
+                && other.turn().isEmpty();
+    }
+
+    private static final Set<Action> PLACED = EnumSet.of(Action.CROSS, Action.BEHIND, Action.CLOSE);
 
     /** "Recover crossing over": one step that is described twice. */
     private static boolean isOneStep(ActionCall one, ActionCall other) {

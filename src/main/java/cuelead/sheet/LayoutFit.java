@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 
-/** How little sense a layout of a sheet makes: lines that do not fit their counts, counts left out, a length not kept. */
+/**
+ * How little sense a layout of a sheet makes: lines that do not fit their counts, counts left out, a length not kept. It
+ * follows the layout while that is made, so that one which makes too little sense is not made to its end.
+ */
 final class LayoutFit {
     private static final int NO_DANCE = 1000;
     private static final int MISFIT = 4;
@@ -27,21 +30,33 @@ final class LayoutFit {
     /** The length in the header may then be that of the whole song. */
     private boolean inParts;
 
-    private LayoutFit() {}
+    private final int limit;
+    /** Lines that are counted already, those of the header among them. */
+    private int taken;
 
-    /** 0 where all lines fit. */
-    static int cost(SheetLayout.Laid laid) {
-        return cost(laid, Integer.MAX_VALUE);
+    /** @param limit the cost beyond which a layout is of no use */
+    LayoutFit(int limit) {
+        this.limit = limit;
     }
 
-    /** The same, told exactly up to a limit; beyond it, only that it is beyond. */
-    static int cost(SheetLayout.Laid laid, int limit) {
-        LayoutFit fit = new LayoutFit();
-        for (int i = laid.header(); i < laid.lines().size() && fit.cost <= limit; i++) {
-            fit.add(laid.lines().get(i));
+    /** Whether the cost is beyond the limit, whatever follows; the last of the lines may still change. */
+    boolean isBeyond(List<LaidLine> laid, int header) {
+        take(laid, header, laid.size() - 1);
+        return cost > limit;
+    }
+
+    /** Of the whole layout: 0 where all lines fit; told exactly up to the limit. */
+    int cost(SheetLayout.Laid laid) {
+        take(laid.lines(), laid.header(), laid.lines().size());
+        ends();
+        return cost > limit ? cost : total(stated(laid.lines().subList(0, laid.header())));
+    }
+
+    private void take(List<LaidLine> laid, int header, int end) {
+        taken = Math.max(taken, header);
+        while (taken < end && cost <= limit) {
+            add(laid.get(taken++));
         }
-        fit.ends();
-        return fit.cost > limit ? fit.cost : fit.total(stated(laid.lines().subList(0, laid.header())));
     }
 
     private static OptionalInt stated(List<LaidLine> header) {

@@ -54,7 +54,7 @@ enum LineKind {
             return TAG;
         }
         if (addsToWall(line)) {
-            return TAG;
+            return first.startsWith("restart") && AddedSteps.fillBar(line) ? RESTART : TAG;
         }
         if (isAgain(line) || DanceAgain.isTold(line)) {
             return REPEAT;

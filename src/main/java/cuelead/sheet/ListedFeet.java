@@ -1,7 +1,11 @@
 package cuelead.sheet;
 
+import cuelead.dance.Action;
 import cuelead.dance.Direction;
+import cuelead.dance.Figure;
+import cuelead.dance.FigureRow;
 import cuelead.dance.Foot;
+import cuelead.dance.Transfer;
 import cuelead.sheet.Term.Kind;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,7 +60,25 @@ final class ListedFeet {
                 || term.text().equals("first");
     }
 
-    private static boolean isParting(Term term) {
+    /** Whether words behind a figure's name are its own steps: a foot for each, or toe and heel of a strut. */
+    static boolean tells(List<Term> words, FigureRow row) {
+        List<Figure.Beat> pattern = row.figure().pattern();
+        long steps = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
+        int feet = read(words).size();
+        boolean strut = pattern.stream().anyMatch(beat -> beat.action() == Action.DROP);
+        boolean openEnd = row.freeEnding() || pattern.get(pattern.size() - 1).transfer() == Transfer.NONE;
+        return feet == steps || (feet > 0 && openEnd && feet == steps - 1) || (strut && parts(words) == steps);
+    }
+
+    /** How many toes and heels are named; 0 where other words stand between them. */
+    private static long parts(List<Term> words) {
+        boolean only = words.stream()
+                .allMatch(term ->
+                        isParting(term) || term.is(Kind.PART) || term.is(Kind.FOOT) || term.is(Kind.PLACE, "down"));
+        return only ? words.stream().filter(term -> term.is(Kind.PART)).count() : 0;
+    }
+
+    static boolean isParting(Term term) {
         return term.is(Kind.SEPARATOR) || term.is(Kind.LINK) || term.is(Kind.MARK);
     }
 

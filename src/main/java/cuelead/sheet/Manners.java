@@ -43,7 +43,10 @@ final class Manners {
             TextTable::steps,
             TornSentences::joined,
             ShortTerms::spelled,
+            ShortSteps::spelled,
             Degrees::asParts,
+            TurnedOnBall::asTurns,
+            Circles::asTurns,
             Dictated::parted,
             CountsAbove::paired,
             LetterTitle::first,
@@ -67,7 +70,7 @@ final class Manners {
     }
 
     /** Each way to write the lines is laid out once, however many manners come to it. */
-    private final Map<List<SheetLine>, SheetLayout.Laid> laid = new HashMap<>();
+    private final Map<List<SheetLine>, Tried> known = new HashMap<>();
 
     private final Tried plain;
     private Tried best;
@@ -83,10 +86,10 @@ final class Manners {
 
     private SheetLayout.Laid chosen() {
         OF_COUNTS.forEach(this::consider);
-        if (!LayoutFit.isMostlyCounted(best.laid())) {
+        if (!LayoutFit.isMostlyCounted(best.whole())) {
             OF_LENGTHS.forEach(this::consider);
         }
-        return best.laid();
+        return best.whole();
     }
 
     private void consider(Manner manner) {
@@ -99,12 +102,31 @@ final class Manners {
         }
     }
 
-    /** A way to write the lines, and how little sense it makes. */
-    private record Tried(List<SheetLine> lines, SheetLayout.Laid laid, int cost) {}
+    /**
+     * A way to write the lines, and how little sense it makes.
+     *
+     * @param laid empty where the layout was given up, for it makes less sense than was asked for
+     */
+    private record Tried(List<SheetLine> lines, Optional<SheetLayout.Laid> laid, int cost) {
+        static Tried of(List<SheetLine> lines, int limit) {
+            LayoutFit fit = new LayoutFit(limit);
+            Optional<SheetLayout.Laid> laid = SheetLayout.laid(lines, fit);
+            return new Tried(lines, laid, laid.map(fit::cost).orElse(limit + 1));
+        }
+
+        /** Of one that was not given up. */
+        SheetLayout.Laid whole() {
+            return laid.orElseThrow();
+        }
+
+        boolean tells(int limit) {
+            return laid.isPresent() || cost > limit;
+        }
+    }
 
     private Tried tried(List<SheetLine> lines, int limit) {
-        SheetLayout.Laid layout = laid.computeIfAbsent(lines, SheetLayout::laid);
-        return new Tried(lines, layout, LayoutFit.cost(layout, limit));
+        return known.compute(
+                lines, (all, before) -> before != null && before.tells(limit) ? before : Tried.of(all, limit));
     }
 
     /** Takes a manner where the lines then make far more sense than those that it is tried on. */

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Reports a line whose actions do not fill its counts, and names the figure that is the cause where there is one. */
 final class Misfit {
@@ -24,7 +25,11 @@ final class Misfit {
             error("no_action", "Nothing is danced on " + group.written(line.text()) + ".", HOLD);
             return;
         }
-        int total = phrases.stream().mapToInt(Fitting::usual).sum();
+        boolean quick = group.counts().stream().anyMatch(count -> !count.isWhole());
+        int total = IntStream.range(0, phrases.size())
+                .filter(i -> !quick || !Fitting.turnsInto(phrases, i))
+                .map(i -> Fitting.usual(phrases.get(i)))
+                .sum();
         error(
                 "incomplete_figure",
                 written + " counts " + number(counts) + ", but " + number(total) + (total == 1 ? " is" : " are")

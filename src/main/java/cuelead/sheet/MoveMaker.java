@@ -85,18 +85,23 @@ final class MoveMaker {
         return phrase.action().isEmpty() || size == usual || (size == usual - 1 && size != phrase.repeats());
     }
 
-    private List<Move> figure(Phrase phrase, Phrase.FigureCall call, int size) {
+    private List<Move> figure(Phrase phrase, Phrase.FigureCall named, int size) {
+        Phrase.FigureCall call = named.quick()
+                .filter(quick -> size == quick.row().figure().pattern().size() * phrase.repeats())
+                .orElse(named);
         List<Move> moves = new ArrayList<>();
-        Optional<Foot> named = call.feet().stream().findFirst();
-        Naming naming = named.isPresent() ? Naming.NAMED : Naming.IMPLIED;
-        while (moves.size() < size) {
-            Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, named));
-            List<Foot> feet = listedFeet(call, danced);
-            tellShortList(call, danced, phrase);
-            int listed = 0;
+        Naming naming = call.feet().isEmpty() ? Naming.IMPLIED : Naming.NAMED;
+        for (int from = 0; moves.size() < size; from += call.feetEach()) {
+            Optional<Foot> foot = call.feet().stream().skip(from).findFirst();
+            Figure danced = new FigureTurns(problems, line).danced(call, lead(phrase, call, foot));
+            boolean isListed = listsSteps(call, danced, from);
+            if (size <= danced.pattern().size()) {
+                tellShortList(call, danced, phrase);
+            }
+            int listed = from;
             for (Figure.Beat beat : danced.pattern()) {
                 Move move = move(beat, phrase.column());
-                if (beat.foot().isPresent() && !feet.isEmpty()) {
+                if (beat.foot().isPresent() && isListed) {
                     move = asListed(move, call, listed);
                     listed++;
                 }
@@ -104,7 +109,6 @@ final class MoveMaker {
                     moves.add(took(move, naming));
                 }
             }
-            named = Optional.empty();
         }
         return moves;
     }
@@ -148,11 +152,13 @@ final class MoveMaker {
     }
 
     /** "R, L, R": the prose wins over the table where it names every foot. */
-    private static List<Foot> listedFeet(Phrase.FigureCall call, Figure danced) {
+    private static boolean listsSteps(Phrase.FigureCall call, Figure danced, int from) {
         long footed = danced.pattern().stream()
                 .filter(beat -> beat.foot().isPresent())
                 .count();
-        return call.feet().size() == footed && footed > 1 ? call.feet() : List.of();
+        return footed > 1
+                && call.feetEach() == footed
+                && from + footed <= call.feet().size();
     }
 
     private Foot lead(Phrase phrase, Phrase.FigureCall call, Optional<Foot> named) {
@@ -200,6 +206,10 @@ final class MoveMaker {
             if (foot.isEmpty()) {
                 whichFoot(phrase.column());
             }
+        }
+        Optional<Move> home = new FootOut(footing).comesBack(call, foot, turn, phrase.column());
+        if (home.isPresent()) {
+            return home.get();
         }
         Direction direction = foot.flatMap(side -> DraftMeaning.lateral(call.action(), side))
                 .filter(side -> call.direction() == Direction.NONE)

@@ -97,8 +97,7 @@ final class NoteClauses {
 
     /** Whether there is a word of restarts or tags on it at all. */
     private static boolean isMixed(SheetLine line) {
-        return !line.isBlank()
-                && line.tokens().stream().map(Token::text).anyMatch(word -> TAGS.contains(word) || isRestart(word));
+        return !line.isBlank() && (tellsOfTag(line) || tellsOfRestart(line));
     }
 
     /** A clause of its own, or more of the one before it. */
@@ -114,13 +113,20 @@ final class NoteClauses {
     }
 
     private static About about(SheetLine line, int from, int to) {
-        List<String> words =
-                line.part(from, to).tokens().stream().map(Token::text).toList();
-        boolean restart = words.stream().anyMatch(NoteClauses::isRestart);
-        if (restart || words.stream().anyMatch(TAGS::contains)) {
+        SheetLine part = line.part(from, to);
+        boolean restart = tellsOfRestart(part);
+        if (restart || tellsOfTag(part)) {
             return restart ? About.RESTART : About.TAG;
         }
-        return words.stream().anyMatch(HEADER_WORDS::contains) ? About.FACT : About.NOTHING;
+        return part.tokens().stream().map(Token::text).anyMatch(HEADER_WORDS::contains) ? About.FACT : About.NOTHING;
+    }
+
+    static boolean tellsOfRestart(SheetLine line) {
+        return line.tokens().stream().map(Token::text).anyMatch(NoteClauses::isRestart);
+    }
+
+    static boolean tellsOfTag(SheetLine line) {
+        return line.tokens().stream().map(Token::text).anyMatch(TAGS::contains);
     }
 
     private static boolean isRestart(String word) {

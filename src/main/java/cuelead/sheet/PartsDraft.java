@@ -7,9 +7,11 @@ import cuelead.dance.Section;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The parts of a dance while their sections are read; one part, A, for an ordinary dance. */
 final class PartsDraft {
@@ -95,8 +97,12 @@ final class PartsDraft {
         return last.heading().equals(head.heading()) && last.length() == head.length();
     }
 
+    /** Of the parts that have steps; of some there is a heading only. */
     Set<String> names() {
-        return parts.keySet();
+        return parts.entrySet().stream()
+                .filter(entry -> !entry.getValue().isEmpty())
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Their lengths in counts by their names. */

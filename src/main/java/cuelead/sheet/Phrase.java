@@ -4,6 +4,7 @@ import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.Facing;
 import cuelead.dance.FigureRow;
+import cuelead.dance.Figures;
 import cuelead.dance.Foot;
 import cuelead.dance.Transfer;
 import cuelead.dance.Turn;
@@ -71,6 +72,32 @@ record Phrase(
         FigureCall {
             feet = List.copyOf(feet);
             ways = List.copyOf(ways);
+        }
+
+        /** As it is danced in the quick rhythm, where that has fewer steps: a scissor on "1&2" has no hold. */
+        Optional<FigureCall> quick() {
+            return Figures.standard().rows().stream()
+                    .filter(other -> other.figure().id().equals(row.figure().id() + QUICK))
+                    .filter(other -> other.figure().pattern().size()
+                            < row.figure().pattern().size())
+                    .map(other -> new FigureCall(other, feet, ways, turn))
+                    .findFirst();
+        }
+
+        private static final String QUICK = "_sync";
+
+        /**
+         * How many of the listed feet go to one figure: one a step, or only the foot that begins it where it is danced by
+         * one foot ("toe struts R, L") or the list is of none of its steps.
+         */
+        int feetEach() {
+            List<Foot> danced = row.figure().pattern().stream()
+                    .flatMap(beat -> beat.foot().stream())
+                    .toList();
+            boolean byOne = danced.stream().distinct().count() == 1
+                    && feet.stream().distinct().count() > 1;
+            boolean listsSteps = !danced.isEmpty() && feet.size() % danced.size() == 0 && !byOne;
+            return listsSteps ? danced.size() : 1;
         }
     }
 

@@ -49,7 +49,11 @@ final class PhraseDraft {
     private int feetBeforeVerb;
     private String part = "";
     private int repeats = 1;
+    private boolean repeatsFoot;
     private boolean paddles;
+    /** Whether "cross" stands beside the verb: "cross rock", "cross touch". */
+    private boolean crosses;
+
     private boolean mayBeTitle;
     private Optional<Foot> lineStart = Optional.empty();
     private final Set<Told> told = EnumSet.noneOf(Told.class);
@@ -68,11 +72,12 @@ final class PhraseDraft {
     }
 
     void verb(String word) {
+        boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
+        crosses |= crossedFirst || (verb.equals("rock") && word.equals("cross"));
         if (verb.equals("rock") && word.equals("cross")) {
             places.add("over");
             return;
         }
-        boolean crossedFirst = verb.equals("cross") && AFTER_CROSS.contains(word);
         if (crossedFirst) {
             places.add(places.contains("behind") ? "behind" : "over");
         }
@@ -98,8 +103,11 @@ final class PhraseDraft {
         feet.add(foot);
     }
 
-    /** "Chasse R stepping R, L, R": what was named so far is the side, and the feet are listed behind. */
+    /** "Chasse R stepping R, L, R", "half turn shuffle L stepping R, L, R": what was named so far is the side, and the feet are listed behind. */
     void feetFollow() {
+        if (feet.size() == 1 && turnSide.isEmpty()) {
+            turnSide = Optional.of(feet.get(0));
+        }
         feet.clear();
     }
 
@@ -114,6 +122,9 @@ final class PhraseDraft {
     }
 
     void place(String word) {
+        if (crosses && word.equals("behind")) { // "cross rock L behind R"
+            places.remove("over");
+        }
         places.add(word);
     }
 
@@ -170,7 +181,7 @@ final class PhraseDraft {
         if (!part.isEmpty()) {
             words.add(part);
         }
-        turn.flatMap(call -> TermCursor.fractionOf(call.degrees())).ifPresent(words::add);
+        ownTurn().flatMap(call -> TermCursor.fractionOf(call.degrees())).ifPresent(words::add);
         return words;
     }
 
@@ -192,6 +203,7 @@ final class PhraseDraft {
     }
 
     void repeats(int times) {
+        repeatsFoot |= !feet.isEmpty() && times > 1;
         repeats = Math.max(1, times);
     }
 
@@ -203,6 +215,11 @@ final class PhraseDraft {
     /** A bare number: of times with the body's actions ("2 claps"), else unread. */
     void number(int value) {
         openNumber = OptionalInt.of(value);
+    }
+
+    /** "R twice": the number stands behind its foot, and is not that of feet which are listed behind it. */
+    boolean repeatsFoot() {
+        return repeatsFoot;
     }
 
     void weight(Foot foot) {
@@ -267,8 +284,11 @@ final class PhraseDraft {
 
     /** "Drag L to R": towards the other foot, not to that side. */
     boolean drawsTo(Foot other) {
-        return (verb.equals("drag") || verb.equals("slide")) && feet.contains(other.other());
+        boolean drawn = DRAWN.contains(verb) || told.contains(Told.BRINGS);
+        return drawn && feet.contains(other.other()) && !feet.contains(other);
     }
+
+    private static final Set<String> DRAWN = Set.of("drag", "slide", "touch", "tap", "close");
 
     boolean hasAction() {
         return row.isPresent() || !verb.isEmpty() || !part.isEmpty() || !places.isEmpty();
@@ -315,7 +335,13 @@ final class PhraseDraft {
 
     private DraftMeaning meanings() {
         return new DraftMeaning(
-                column, feet, ways, places, onto, towards, turn, turnSide, remarks, verb, part, paddles);
+                column, feet, ways, places, onto, towards, ownTurn(), turnSide, remarks, verb, part, paddles);
+    }
+
+    /** "Vine R (1/4 turn R)", "step R forward (1/4 turn L)": where feet are listed it may be the turn of all of them. */
+    private Optional<TurnCall> ownTurn() {
+        boolean one = isFigure() || (hasAction() && feet.size() < 2);
+        return turn.or(() -> one ? turnInBrackets : Optional.empty());
     }
 
     /** What sort of clause the words make. */

@@ -9,8 +9,10 @@ import cuelead.sheet.Phrase.FigureCall;
 import cuelead.sheet.Phrase.Joint;
 import cuelead.sheet.Phrase.Remarks;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** The phrases of a line so far, with which a clause without an action of its own goes on. */
 final class PhrasesBefore {
@@ -64,7 +66,9 @@ final class PhrasesBefore {
                 : phrases.get(phrases.size() - 1)
                         .figure()
                         .filter(call -> call.turn().isEmpty() && isAllButLast(call));
-        boolean lists = figure.isPresent() && draft.shape().isOnlyFeetTurning() && draft.turns();
+        boolean turning = draft.shape().isOnlyFeetTurning() && draft.turns();
+        boolean inBrackets = draft.shape().isOnlyFeet() && draft.turnOfAll().isPresent();
+        boolean lists = figure.isPresent() && (turning || inBrackets);
         if (lists) {
             FigureCall call = figure.get();
             List<Foot> feet = new ArrayList<>(call.feet());
@@ -140,6 +144,46 @@ final class PhrasesBefore {
                         .withRemarks(draft.remarks())));
         return to.isPresent();
     }
+
+    /** "Vine right, 1/4 turn R on 3": the turn is danced within the figure. */
+    boolean turnsWithin(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        Optional<FigureCall> figure = last < 0 || !draft.shape().isTurnOnCount()
+                ? Optional.empty()
+                : phrases.get(last).figure().filter(call -> call.turn().isEmpty());
+        figure.ifPresent(call -> phrases.set(
+                last,
+                phrases.get(last)
+                        .with(new FigureCall(call.row(), call.feet(), call.ways(), draft.turnOfAll()))
+                        .withRemarks(draft.remarks())));
+        return figure.isPresent();
+    }
+
+    /** "Pivot 1/4 left, shifting your weight to the left foot": the pivot takes it there. */
+    boolean shiftsOnto(PhraseDraft draft) {
+        int last = phrases.size() - 1;
+        Optional<Foot> to = draft.shape().shiftsTo().filter(foot -> last >= 0 && comesOnto(foot, phrases.get(last)));
+        to.ifPresent(foot -> phrases.set(
+                last, phrases.get(last).withRemarks(new Remarks(Optional.empty(), Optional.of(foot), false, false))));
+        return to.isPresent();
+    }
+
+    /** Whether a phrase may end on that foot: a pivot, a turn, a step of its own. */
+    private static boolean comesOnto(Foot foot, Phrase phrase) {
+        boolean pivots = phrase.figure()
+                .filter(call -> call.row().figure().id().startsWith("pivot"))
+                .isPresent();
+        boolean turns = phrase.action()
+                .filter(call -> call.isBareTurn() || TURNING.contains(call.action()))
+                .isPresent();
+        boolean steps = phrase.action()
+                .filter(call ->
+                        call.foot().equals(Optional.of(foot)) && call.transfer().takesWeight())
+                .isPresent();
+        return pivots || turns || steps;
+    }
+
+    private static final Set<Action> TURNING = EnumSet.of(Action.PIVOT, Action.UNWIND);
 
     private static ActionCall again(ActionCall action, Foot foot) {
         return new ActionCall(

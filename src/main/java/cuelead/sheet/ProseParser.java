@@ -93,20 +93,21 @@ final class ProseParser {
         }
     }
 
-    /** "Vine right: right, left behind, right": what stands behind the colon tells the figure's feet, foot by foot. */
+    /** "Vine right: right, left behind, right", "toe strut R: toe, heel": what stands behind the colon tells the figure's own steps. */
     private void told(FigureName name) {
         if (terms.atEnd() || !terms.peek().text().equals(":")) {
             return;
         }
         int mark = terms.position();
-        List<ListedFeet.Listed> feet = ListedFeet.read(terms.rest());
-        long steps = name.row().figure().pattern().stream()
-                .filter(beat -> beat.foot().isPresent())
-                .count();
-        boolean all = feet.size() == steps || (name.row().freeEnding() && feet.size() == steps - 1);
-        if (!all) {
-            terms.moveTo(mark);
+        List<Term> rest = terms.rest();
+        for (int end = rest.size(); end > 1; end--) {
+            boolean clauseEnds = end == rest.size() || ListedFeet.isParting(rest.get(end));
+            if (clauseEnds && ListedFeet.tells(rest.subList(0, end), name.row())) {
+                terms.moveTo(mark + end);
+                return;
+            }
         }
+        terms.moveTo(mark);
     }
 
     private PhraseDraft draft(int start, int times) {
@@ -186,7 +187,10 @@ final class ProseParser {
                 && before.swingOn(draft)) {
             return;
         }
-        if (before.recovers(draft) || before.turnsOnto(draft, joint)) {
+        if (before.recovers(draft)
+                || before.turnsOnto(draft, joint)
+                || before.shiftsOnto(draft)
+                || before.turnsWithin(draft)) {
             return;
         }
         Optional<Phrase.FigureCall> figure = draft.figureCall();
@@ -203,7 +207,8 @@ final class ProseParser {
         draft.unknown().forEach(term -> leftWords.strange(term, draft.shape().isClear()));
         Phrase phrase = draft.phrase(action);
         int listed = draft.feet().size() + terms.feetListedAhead();
-        boolean oneEach = listed > 1 && draft.feet().size() == 1 && phrase.repeats() == listed;
+        boolean counted = phrase.repeats() == listed && !draft.repeatsFoot();
+        boolean oneEach = listed > 1 && draft.feet().size() == 1 && counted;
         phrases.add(oneEach ? phrase.repeated(1 - listed) : phrase);
         if (figure.isEmpty() && draft.feet().size() > 1) {
             before.addAgain(

@@ -83,6 +83,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
                 && at + 1 < tokens.size()
                 && !tokens.get(at + 1).is(Kind.NUMBER)
                 && !AS_IN.contains(tokens.get(at + 1).text())
+                && !isSection(tokens.get(at + 1))
                 && RepeatReader.roman(tokens.get(at + 1)) == 0;
         return as ? Optional.empty() : new RepeatReader(tokens, at).read(text, from);
     }
@@ -90,11 +91,20 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
     /** "Reverse rumba box: side, together, back": a figure of its own, with its steps behind it. */
     private static boolean namesFigure(List<Token> tokens, int at, String text) {
         boolean turned = MIRROR.contains(tokens.get(at).text());
-        return turned
-                && at + 1 < tokens.size()
-                && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
-                        .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
-                && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':'))));
+        List<String> words = Vocabulary.STANDARD.terms(tokens.subList(at, tokens.size())).stream()
+                .map(Term::meaning)
+                .toList();
+        boolean name = turned
+                && Vocabulary.STANDARD.figureNames().beginningWith(words.get(0)).stream()
+                        .map(FigureNames.FigureName::words)
+                        .anyMatch(
+                                named -> named.size() <= words.size() && named.equals(words.subList(0, named.size())));
+        return name
+                || (turned
+                        && at + 1 < tokens.size()
+                        && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
+                                .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
+                        && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':')))));
     }
 
     private static final Set<String> AS_IN =
@@ -136,12 +146,19 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
         if (tokens.isEmpty()) {
             return Optional.empty();
         }
-        boolean section = tokens.get(0).is(Kind.WORD)
-                && (tokens.get(0).text().matches("s\\d{1,2}")
-                        || SECTIONS.contains(tokens.get(0).text()));
+        boolean section = isSection(tokens.get(0));
         boolean done = DOES.contains(tokens.get(0).text()) && !hasSteps(text, from);
         return section || done ? new RepeatReader(tokens, -1).read(text, from) : Optional.empty();
     }
+
+    /** "Section", or "S1" in one word. */
+    private static boolean isSection(Token token) {
+        return token.is(Kind.WORD)
+                && (SECTIONS.contains(token.text())
+                        || SHORT_SECTION.matcher(token.text()).matches());
+    }
+
+    private static final Pattern SHORT_SECTION = Pattern.compile("s\\d{1,2}");
 
     /** "Repeat counts 1-32" below 32 counts: the dance begins again. */
     boolean isOfAll(int written) {

@@ -57,7 +57,7 @@ final class RestartReader {
      */
     void line(SheetLine line, int here, List<Integer> sections) {
         WallNote note = WallNote.read(line.tokens());
-        StepChange.read(line).ifPresent(found -> changes.put(line.number(), found));
+        change(line);
         if (note.walls().isEmpty() && here > 0) {
             halves.mark(here, line);
         } else if (note.walls().isEmpty()) {
@@ -68,6 +68,19 @@ final class RestartReader {
             leftOut.ifPresentOrElse(
                     left -> shortened.add(new Shortened(wall, note.of(wall), left, line)),
                     () -> line(line, wall, note.of(wall), here, sections));
+        }
+    }
+
+    private void change(SheetLine line) {
+        RestartSteps steps = RestartSteps.of(line);
+        steps.change().ifPresent(found -> changes.put(line.number(), found));
+        if (!steps.doubt().isEmpty()) {
+            problems.warning(
+                    "restart_steps",
+                    line.number(),
+                    line.firstColumn(),
+                    steps.doubt(),
+                    "Write it like \"Restart: on wall 3, replace counts 15-16 with stomp R (15), stomp L (16)\".");
         }
     }
 

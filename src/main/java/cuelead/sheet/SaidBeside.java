@@ -140,7 +140,8 @@ final class SaidBeside {
     private Optional<PhraseDraft> turn(List<Term> inside) {
         TermCursor said = new TermCursor(inside);
         said.skipWords(Kind.FILLER);
-        boolean turns = (said.at(Kind.TURN) || said.at(Kind.FRACTION)) && draft.hasFoot() && !draft.turns();
+        boolean moves = draft.hasFoot() || draft.hasVerb() || draft.isFigure();
+        boolean turns = (said.at(Kind.TURN) || said.at(Kind.FRACTION)) && moves && !draft.turns();
         if (!turns) {
             return Optional.empty();
         }

@@ -3,6 +3,8 @@ package cuelead.sheet;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The line above an eight: {@code [1-8] HEADING}, {@code S1: Heading}, {@code Section 1 [1-8] Heading},
@@ -25,6 +27,18 @@ record SectionHead(String part, int first, int last, String heading, boolean ope
     static SectionHead words(String heading) {
         return new SectionHead("", 0, 0, heading, false, false);
     }
+
+    /** "T1: Rocking chair" within a tag: a section of its own. */
+    static Optional<SectionHead> inTag(SheetLine line) {
+        Matcher numbered = IN_TAG.matcher(line.text());
+        return numbered.find() && !line.namesWall()
+                ? Optional.of(read(numbered.group(1))
+                        .orElseGet(() -> words(numbered.group(1).strip())))
+                : Optional.empty();
+    }
+
+    private static final Pattern IN_TAG = Pattern.compile(
+            "^\\W*(?:t|(?:tag|bridge) (?:section|part))\\s?\\d\\s*[:.)\u2013-]\\s*(.*)$", Pattern.CASE_INSENSITIVE);
 
     /** Whether it is told by its bracket alone. */
     boolean isBareRange() {

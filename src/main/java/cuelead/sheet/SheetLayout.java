@@ -43,13 +43,20 @@ final class SheetLayout {
 
     /** Laid out as the lines stand. */
     static Laid laid(List<SheetLine> lines) {
+        return laid(lines, new LayoutFit(Integer.MAX_VALUE)).orElseThrow();
+    }
+
+    /** The same, given up where it makes too little sense. */
+    static Optional<Laid> laid(List<SheetLine> lines, LayoutFit fit) {
         List<SheetLine> parted = TagHeads.told(HeadedSteps.parted(BrokenHeadings.joined(HeaderValues.joined(lines))));
         List<Row> rows = BareCounts.joined(ColumnsApart.beside(settled(rows(parted))));
         boolean waltz = lines.stream()
                 .anyMatch(line -> line.text().toLowerCase(Locale.ROOT).contains("waltz"));
         SheetLayout layout = new SheetLayout(rows, waltz ? 6 : 8);
-        layout.lay();
-        return new Laid(layout.laid, Math.min(layout.bodyStart, layout.laid.size()));
+        boolean whole = layout.lay(fit);
+        return whole
+                ? Optional.of(new Laid(layout.laid, Math.min(layout.bodyStart, layout.laid.size())))
+                : Optional.empty();
     }
 
     private static List<Row> rows(List<SheetLine> lines) {
@@ -79,15 +86,17 @@ final class SheetLayout {
         return settled;
     }
 
-    private void lay() {
+    /** Whether it was laid to its end. */
+    private boolean lay(LayoutFit fit) {
         bodyStart = new BodyStart(rows).index();
-        for (int i = 0; i < rows.size(); i++) {
+        for (int i = 0; i < rows.size() && !fit.isBeyond(laid, bodyStart); i++) {
             if (i < bodyStart) {
                 laid.add(LaidLine.whole(rows.get(i).line()));
             } else {
                 i = body(i);
             }
         }
+        return !fit.isBeyond(laid, bodyStart);
     }
 
     private Optional<Row> below(int i) {

@@ -214,7 +214,7 @@ public final class SheetReader {
                 read.sequence(),
                 read.tags(),
                 read.restarts(),
-                read.ending().ending(),
+                read.ending().ending(parts.get(parts.size() - 1).sections()),
                 claims);
     }
 

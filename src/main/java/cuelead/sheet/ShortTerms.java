@@ -15,6 +15,8 @@ final class ShortTerms {
     private static final List<Map.Entry<Pattern, String>> USUAL = List.of(
             Map.entry(Pattern.compile("\\b(?:rst|r'start|rstrt|restrt|re-start)(?=s?\\b)", FLAGS), "restart"),
             Map.entry(Pattern.compile("\\b(?:fcg|fcng|f/c|facg)\\b\\.?", FLAGS), "facing"),
+            Map.entry(Pattern.compile("(?<=\\b(?:after|aft|to) )c\\.?\\s?(?=\\d)", FLAGS), "count "),
+            Map.entry(Pattern.compile("\\baft\\b\\.?(?=\\s*\\d)", FLAGS), "after"),
             Map.entry(Pattern.compile("^(\\W*)end(?=\\s*[:=-]\\s)", FLAGS), "$1Ending"));
     /** "On wall 3 dance 24 counts and recommence"; without a wall it is the end of every wall. */
     private static final List<Map.Entry<Pattern, String>> OF_WALL =

@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import cuelead.dance.Ending;
+import cuelead.dance.Facing;
 import cuelead.dance.Part;
 import cuelead.dance.Restart;
 import cuelead.dance.Section;
@@ -8,10 +9,14 @@ import cuelead.dance.Tag;
 import cuelead.dance.WallClaim;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Gathers the tags of a sheet: a head that names their walls, below it sections of their own. */
 final class TagReader {
@@ -35,10 +40,30 @@ final class TagReader {
     /** The steps of the ending, which are written like those of a tag. */
     private Optional<Part> ending = Optional.empty();
 
-    /** {@code times}: how often it says that the tag is danced each time. */
-    private record Head(String name, WallNote note, List<Integer> walls, int times, int line) {
+    /**
+     * {@code times}: how often it says that the tag is danced each time; {@code timesOn}: the same of walls of which
+     * something else is said.
+     */
+    private record Head(
+            String name, WallNote note, List<Integer> walls, int times, Map<Integer, Integer> timesOn, int line) {
         Head danced(int often) {
-            return new Head(name, note, walls, often, line);
+            return new Head(name, note, walls, often, timesOn, line);
+        }
+
+        Head danced(Map<Integer, Integer> onWalls) {
+            Map<Integer, Integer> all = new TreeMap<>(timesOn);
+            all.putAll(onWalls);
+            return new Head(name, note, walls, times, all, line);
+        }
+
+        /** Walls by how often the tag is danced there, the usual number first. */
+        Map<Integer, List<Integer>> wallsByTimes() {
+            Map<Integer, List<Integer>> byTimes = new LinkedHashMap<>();
+            Set<Integer> all = new LinkedHashSet<>(walls);
+            all.addAll(timesOn.keySet());
+            all.forEach(wall -> byTimes.computeIfAbsent(timesOn.getOrDefault(wall, times), each -> new ArrayList<>())
+                    .add(wall));
+            return byTimes.isEmpty() ? Map.of(times, List.of()) : byTimes;
         }
 
         boolean isEnding() {
@@ -48,7 +73,7 @@ final class TagReader {
 
     /** Begins the steps of the ending, if there are any; the tag before must be closed. */
     void openEnding(SheetLine line) {
-        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), 1, line.number()));
+        open = Optional.of(new Head(Ending.NAME, WallNote.read(List.of()), List.of(), 1, Map.of(), line.number()));
     }
 
     Optional<Part> ending() {
@@ -61,8 +86,9 @@ final class TagReader {
         int number = note.number().orElse(1) > 1 ? note.number().getAsInt() : tags.size() + 1;
         List<Integer> walls = WallNumbers.checked(note.walls(), line, problems);
         int times = TagTimes.in(line.text());
-        boolean each = !walls.isEmpty() && walls.size() != times;
-        open = Optional.of(new Head(name(number), note, walls, each ? times : 1, line.number()));
+        Map<Integer, Integer> timesOn = TimesOnWalls.in(line.text());
+        boolean each = timesOn.isEmpty() && !walls.isEmpty() && walls.size() != times;
+        open = Optional.of(new Head(name(number), note, walls, each ? times : 1, timesOn, line.number()));
         restartsBehind(line);
     }
 
@@ -86,9 +112,13 @@ final class TagReader {
 
     /** Whether a line below the steps of the open tag says that they are danced more than once. */
     boolean repeats(SheetLine line, int lastCount) {
-        int times = isOpen() && counts() + lastCount > 0 ? TagTimes.below(line) : 1;
-        open = open.map(head -> times > 1 ? head.danced(times) : head);
-        return times > 1;
+        if (!isOpen() || counts() + lastCount == 0) {
+            return false;
+        }
+        int times = TagTimes.below(line);
+        Map<Integer, Integer> timesOn = TimesOnWalls.below(line);
+        open = open.map(head -> times > 1 ? head.danced(times) : head.danced(timesOn));
+        return times > 1 || !timesOn.isEmpty();
     }
 
     /** Closed sections of the open tag. */
@@ -155,14 +185,13 @@ final class TagReader {
         }
         List<WallClaim> claims = head.note().wallEnds(head.line());
         wallEnds.addAll(claims);
-        tags.add(new Tag(
-                new Part(
-                        head.name(),
-                        TagTimes.danced(sections, head.times(), head.note().length())),
-                head.walls(),
-                claims.isEmpty() ? head.note().facing() : Optional.empty(),
-                head.line()));
-        notes.add(head.note());
+        Optional<Facing> stated = claims.isEmpty() ? head.note().facing() : Optional.empty();
+        head.wallsByTimes().forEach((times, walls) -> {
+            List<Section> danced = TagTimes.danced(sections, times, head.note().length());
+            String name = names().contains(head.name()) ? name(tags.size() + 1) : head.name();
+            tags.add(new Tag(new Part(name, danced), walls, stated, head.line()));
+            notes.add(head.note());
+        });
     }
 
     /** A line above the dance that tells after which walls a tag comes. */

@@ -19,7 +19,7 @@ final class TagTimes {
             Pattern.compile("^\\W*(?:then )?repeat (?:the )?(?:" + WHAT + ")[^:]*$", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern DOES = Pattern.compile(
-            "^\\W*(?:(?:do|dance|danced|done|perform|repeat|twice|[2-4] ?x|x ?[2-4])\\b)[^:]*$",
+            "^\\W*(?:(?:on|at the end of|after) (?:the )?(?:\\w+ )?wall(?: \\w+)?,? )?(?:(?:do|dance|danced|done|perform|repeat|twice|[2-4] ?x|x ?[2-4])\\b)[^:]*$",
             Pattern.CASE_INSENSITIVE);
 
     private TagTimes() {}
@@ -43,8 +43,13 @@ final class TagTimes {
         if (line.isBlank() || line.namesWall() || !DanceLine.movesNothing(line.text())) {
             return 1;
         }
-        int times = DOES.matcher(line.text()).matches() ? in(line.text()) : 1;
+        int times = isAboutTimes(line) ? in(line.text()) : 1;
         return times == 1 && REPEATS.matcher(line.text()).find() ? 2 : times;
+    }
+
+    /** "(Dance the tag twice)", "Do these 4 counts two times" */
+    static boolean isAboutTimes(SheetLine line) {
+        return DOES.matcher(line.text()).matches();
     }
 
     /**

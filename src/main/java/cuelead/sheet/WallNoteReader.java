@@ -206,7 +206,9 @@ final class WallNoteReader {
         boolean more = true;
         while (more) {
             int told = behindBracket(at);
-            int next = isJoint(told) ? told + 1 : at;
+            boolean goesOn =
+                    isJoint(told) && (at > word + 1 || tokens.get(told).text().equals(":"));
+            int next = goesOn ? told + 1 : at;
             OptionalInt number = number(next);
             boolean counts = isWord(next + 1, COUNT) || (next > word + 1 && isCountRange(next));
             more = number.isPresent() && !counts && (next == word + 1 || next > at);

@@ -98,7 +98,7 @@ final class WrittenExtras {
                 new Footing(first.foot().map(Foot::other).map(Weight::on).orElse(Weight.UNKNOWN));
         List<String> phrases = new ArrayList<>();
         restart.changed().forEach(step -> phrases.add(StepWords.of(step, before)));
-        String counts = first.count().number() + (restart.changed().size() > 1 ? "-" + restart.afterCount() : "");
+        String counts = WrittenCounts.labels(WrittenCounts.runs(restart.changed(), List.of()));
         return ", replace counts " + counts + " with " + String.join(", ", phrases);
     }
 

@@ -41,6 +41,11 @@ final class ClipStore {
         return folder;
     }
 
+    /** Whether there is a file for some words; what it holds shows when it is loaded. */
+    boolean has(String words) {
+        return Files.exists(file(words));
+    }
+
     Optional<Clip> load(String words) {
         Path file = file(words);
         try {

@@ -13,4 +13,9 @@ public interface Voice {
      * @throws Refused when the voice itself cannot be used (a broken recording, no synthesizer)
      */
     Optional<Clip> say(String words) throws Refused;
+
+    /** Whether its answer is there without speaking: it takes no longer than reading a small file. */
+    default boolean isAtHand(String words) throws Refused {
+        return false;
+    }
 }

@@ -21,7 +21,8 @@ public final class VoiceCache implements Voice {
     private final ClipStore store;
     private final Map<String, Clip> remembered = new ConcurrentHashMap<>();
     private final ConcurrentLinkedQueue<Problem> problems = new ConcurrentLinkedQueue<>();
-    private volatile boolean writable = true;
+    private final Object oneFileAtATime = new Object();
+    private boolean writable = true;
 
     /**
      * @param voice    who speaks what is not remembered
@@ -51,15 +52,25 @@ public final class VoiceCache implements Voice {
         });
     }
 
+    @Override
+    public boolean isAtHand(String words) {
+        return remembered.containsKey(words) || store.has(words);
+    }
+
     /** At most one note: that clips cannot be kept, and why. */
     public List<Problem> problems() {
         return List.copyOf(problems);
     }
 
     private void keep(Clip clip) {
-        if (!writable) {
-            return;
+        synchronized (oneFileAtATime) {
+            if (writable) {
+                write(clip);
+            }
         }
+    }
+
+    private void write(Clip clip) {
         try {
             store.save(clip);
         } catch (IOException cannotKeep) {
@@ -67,6 +78,13 @@ public final class VoiceCache implements Voice {
             if (problems.isEmpty()) {
                 problems.add(cannotKeep(cannotKeep));
             }
+        }
+    }
+
+    /** From now on nothing is written; a file that is being written is finished before. */
+    public void writeNoMore() {
+        synchronized (oneFileAtATime) {
+            writable = false;
         }
     }
 

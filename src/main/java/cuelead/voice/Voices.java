@@ -22,4 +22,17 @@ public final class Voices implements Voice {
         }
         return Optional.empty();
     }
+
+    @Override
+    public boolean isAtHand(String words) throws Refused {
+        for (Voice voice : inOrder) {
+            if (!voice.isAtHand(words)) {
+                return false;
+            }
+            if (voice.say(words).isPresent()) {
+                return true;
+            }
+        }
+        return true;
+    }
 }

@@ -3,7 +3,6 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.dance.Turn;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -80,6 +79,48 @@ class ReadCommandTest {
         assertEquals(1, check.exitCode());
     }
 
+    /** How the voice says its words is told where it is heard, and not of a sheet alone. */
+    @Test
+    void poorWordsAreToldWhereAVoiceIsUsed() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(
+                sheet,
+                WRONG.replace(" (3:00)", "")
+                        .replace("Step right to right side, touch left", "Kick right forward, touch right")
+                        .replace("touch right beside right", "touch right beside left"));
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome check = bench.run("check", sheet.toString());
+        assertEquals(0, check.exitCode(), check.out());
+        assertEquals("", check.out());
+        Bench.Outcome plan = bench.run("plan", sheet.toString());
+        assertTrue(plan.err().contains("The built-in voice says some words poorly: \"kick\""), plan.err());
+    }
+
+    /** Each with its findings; the worst decides. */
+    @Test
+    void severalSheetsAreCheckedOneAfterTheOther() throws IOException {
+        String wrong = Files.writeString(folder.resolve("steam.txt"), WRONG).toString();
+        String right = Files.writeString(
+                        folder.resolve("still.txt"),
+                        WRONG.replace(" (3:00)", "")
+                                .replace("Step right forward, step left", "Step left forward, step right")
+                                .replace(
+                                        "Stomp right beside left, stomp left beside right",
+                                        "Stomp left beside right, touch right beside left"))
+                .toString();
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome check = bench.run("check", right, wrong);
+        assertEquals(1, check.exitCode(), check.err());
+        assertTrue(check.out().contains(wrong + ":8:"), check.out());
+        assertEquals(2, check.err().lines().count(), check.err());
+        assertTrue(check.err().lines().allMatch(line -> line.contains(wrong) || line.contains(right)), check.err());
+        Bench.Outcome missing = bench.run("check", "none.txt", right);
+        assertEquals(1, missing.exitCode());
+        assertTrue(missing.err().contains("none.txt") && missing.err().contains("Nothing is wrong"), missing.err());
+        Bench.Outcome songs = bench.run("check", right, "one.mp3", "two.mp3");
+        assertTrue(songs.err().contains("Name one song: \"one.mp3\" or \"two.mp3\"."), songs.err());
+    }
+
     @Test
     void whatIsWrongIsToldBesideTheDance() throws IOException {
         Path sheet = folder.resolve("steam.txt");
@@ -88,6 +129,20 @@ class ReadCommandTest {
         assertEquals(1, read.exitCode());
         assertTrue(read.out().contains("stomp together"), read.out());
         assertTrue(read.err().contains("steam.txt:8"), read.err());
+    }
+
+    /** What is danced before a restart instead can be held beside the sheet. */
+    @Test
+    void stepsThatARestartChangesAreListed() throws IOException {
+        Path sheet = folder.resolve("steam.txt");
+        Files.writeString(
+                sheet, WRONG + "Restart: on wall 2 dance to count 6, then touch R beside L, touch L and restart");
+        Bench.Outcome read = Bench.withoutDevice(folder).run("read", sheet.toString());
+        List<String> lines = read.out().lines().toList();
+        int told = lines.indexOf("Wall 2 is broken off after count 8 and begins again, with other steps before that:");
+        assertTrue(told > 0, read.out());
+        assertTrue(lines.get(told + 1).startsWith("  7     right  touch together"), read.out());
+        assertTrue(lines.get(told + 2).startsWith("  8     left   touch"), read.out());
     }
 
     @Test
@@ -120,15 +175,5 @@ class ReadCommandTest {
 
     private static List<String> rows(Bench.Outcome tsv) {
         return tsv.out().lines().filter(line -> !line.startsWith("#")).toList();
-    }
-
-    /** 45 degrees are an eighth: the fractions of a full turn as sheets write them. */
-    @Test
-    void turnsAreFractionsOfAFullTurn() {
-        assertEquals(
-                List.of("", "1/8 R", "1/4 L", "3/8 R", "1/2 R", "3/4 L", "1 R", "1 1/4 R", "2 L"),
-                List.of(0, 45, -90, 135, 180, -270, 360, 450, -720).stream()
-                        .map(degrees -> ReadListing.turn(new Turn(degrees)))
-                        .toList());
     }
 }

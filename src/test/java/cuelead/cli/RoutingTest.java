@@ -144,7 +144,8 @@ class RoutingTest {
     private static void assertRefused(String sentence, Outcome outcome) {
         assertEquals(1, outcome.exitCode());
         assertEquals("", outcome.out());
-        assertEquals(sentence, outcome.err().strip());
+        List<String> lines = outcome.err().strip().lines().toList();
+        assertEquals(sentence, lines.get(lines.size() - 1));
     }
 
     @Test

@@ -80,6 +80,51 @@ class ClaimsOfASheetTest {
     }
 
     @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1 restart on wall 4, 1 tag after wall 2",
+                "1 restart (wall 3), 1 tag (end of wall 4)",
+                "Restart: wall 5. Tag: after wall 2",
+                "Restarts: walls 3 and 5",
+                "1 restart on the 4th wall",
+                "Tag at the end of walls 2 and 4",
+                "2 restarts (wall 3), 1 tag (after wall 2)",
+                "1 restart (wall 3), 2 tags (after wall 2)",
+                "2 restarts on walls 3 and 5, 1 tag after wall 2",
+                "Restart wall 3, no tags",
+                "1 restart, no tags",
+                "Restart: wall 3 (facing 12:00). No tags.",
+            })
+    void numbersAndWallsAreComparedWithTheTextBelow(String line) {
+        assertEquals(List.of("3 wrong_claim"), kinds(saying(line) + TAG + RESTART), line);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1 restart on wall 3, 1 tag after wall 2",
+                "1 restart (wall 3), 1 tag (end of wall 2)",
+                "Restart: wall 3. Tag: after wall 2",
+                "One easy restart on the 3rd wall",
+                "1 restart on the 3rd wall, one tag after the 2nd wall",
+                "1 restart (W3)",
+                "Restart during every third wall",
+                "1 tag before wall 3",
+                "16 count, 4 wall; 1 tag",
+                "Restart: wall 3 (facing 12:00). 1 tag.",
+            })
+    void wallsThatAreAsBelow(String line) {
+        assertEquals(List.of(), Blamed.in(SheetFixtures.problems(saying(line) + TAG + RESTART)), line);
+    }
+
+    @Test
+    void eachClaimOfALineIsToldByItself() {
+        assertEquals(
+                List.of("3 wrong_claim", "3 wrong_claim"),
+                kinds(saying("1 restart on wall 4, 2 tags (wall 2)") + TAG + RESTART));
+    }
+
+    @ParameterizedTest
     @CsvSource({"(7:00)", "(6:30)", "(13:00)", "[7 o'clock]", "(5:00)", "(facing 8:00)"})
     void noWall(String clock) {
         String text = SheetFixtures.SHEET.replace(

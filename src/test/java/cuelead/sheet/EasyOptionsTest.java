@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.dance.Dance;
+import cuelead.dance.DanceCheck;
 import cuelead.dance.EasyOption;
 import cuelead.dance.Section;
 import cuelead.dance.Step;
@@ -99,6 +100,11 @@ class EasyOptionsTest {
         assertEquals(1, dance.options().size());
         assertFalse(dance.isDanced(dance.options().get(0)));
         assertEquals(feet(dance), feet(dance.easy()));
+        assertEquals(
+                List.of("NOTE easy_option"),
+                DanceCheck.check(dance, "sheet.txt").stream()
+                        .map(problem -> problem.severity() + " " + problem.kind())
+                        .toList());
     }
 
     @Test

@@ -39,6 +39,11 @@ class HeaderWordingsTest {
             "Nettle Row\n32 counts - 4 walls - beginner - 104 bpm\nHold your horses for 16 counts after the band kicks in. Weight on your left foot\n",
             "Nettle Row\n104 bpm, skip the first 16 counts\n32 counts, 4 walls, beginner. Weight on L\n",
             "Nettle Row   32c / 4w / Beginner\n~104 bpm, 16 in, weight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nStart on lyrics (16 counts)\nWeight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nBegin on the vocals, 16 counts in\nWeight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nIntro: start on vocals (16 counts)\nWeight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nStart: 16 ct. (on the first word)\nWeight on L\n",
+            "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nDance starts on the vocals - approx. 16 counts\nWeight on L\n",
             "Nettle Row :: 32 ct / 4 wall / beginner :: bpm 104 :: #16 intro :: no restarts\nWeight on L\n",
             "Nettle Row\n104 bpm. Listen to 16 counts of drums\n32 counts, 4 walls, beginner, weight on L\n");
 

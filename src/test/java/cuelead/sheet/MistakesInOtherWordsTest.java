@@ -61,6 +61,40 @@ class MistakesInOtherWordsTest {
                 () -> found(SHEET.replace("ROCKING CHAIR", heading)).toString());
     }
 
+    /** What begins with the right foot, in a heading; and what goes or turns to the right. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "Shuffle R L R, rock L fwd, recover R|R SHUFFLE, ROCK|L SHUFFLE, ROCK",
+                "Shuffle R L R, rock L fwd, recover R|RIGHT SHUFFLE FORWARD, ROCK|LEFT SHUFFLE FORWARD, ROCK",
+                "R sailor step, step L, touch R beside L|R SAILOR, STEP, TOUCH|L SAILOR, STEP, TOUCH",
+                "R coaster step, step L, touch R beside L|RIGHT COASTER, STEP|LEFT COASTER, STEP",
+                "R kick ball change, walk R, L|R KICK BALL CHANGE, WALK, WALK|L KICK BALL CHANGE, WALK, WALK",
+                "R mambo fwd, walk L, R|R MAMBO, WALK, WALK|L MAMBO, WALK, WALK",
+            })
+    void theFootOfAFigure(String steps, String right, String wrong) {
+        String lines = "1&2 " + steps.replaceFirst(", ", "\n3-4 ");
+        assertEquals(0, mismatches(right, lines));
+        assertEquals(1, mismatches(wrong, lines));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"'ROLLING VINE R, TOUCH',0", "'ROLLING VINE, TOUCH',0", "'ROLLING VINE L, TOUCH',1"})
+    void theSideOfAWholeTurn(String heading, int wrong) {
+        assertEquals(
+                wrong,
+                mismatches(
+                        heading,
+                        "1-4 Step R to side turning 1/4 R, step L back turning 1/2 R, step R to side turning 1/4 R, touch L"));
+    }
+
+    private static long mismatches(String heading, String lines) {
+        return found(HEAD + "[1-8] " + heading + "\n" + lines + "\n5-8 Sway R, L, R, L\n").stream()
+                .filter("3 heading_mismatch"::equals)
+                .count();
+    }
+
     /** What stands where the heading has a coaster. */
     @ParameterizedTest
     @ValueSource(

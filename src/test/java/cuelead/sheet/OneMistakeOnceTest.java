@@ -86,6 +86,41 @@ class OneMistakeOnceTest {
         assertEquals(1, found.stream().filter(parts[2]::equals).count(), found::toString);
     }
 
+    /**
+     * Two clocks with nothing but understood steps between them: the first is no proof of what a line in doubt before it
+     * turns where the second says otherwise.
+     */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "5-6 Quonk while turning # 7-8 Step L to side, touch R beside L (6:00) # 8:39 wrong_clock",
+                "5-6 Wibble as you turn # 7-8 Step L to side, touch R beside L (3:00) # 8:39 wrong_clock",
+                "5-6 Flurble, turning # 7-8 Step L to side, touch R beside L (12:00) # 8:39 wrong_clock",
+                "5-6 Quonk while turning # 7-8 Step L to side, touch R beside L (9:00) # ",
+                "5-6 Wibble as you turn # 7-8 Step L to side, touch R beside L # ",
+            })
+    void clocksThatContradictEachOtherAreTold(String lines) {
+        String[] parts = lines.split(" ?# ?", -1);
+        String text =
+                SHEET.replaceFirst("5-6 Step R to side, touch L beside R\n7-8 [^\n]+", parts[0] + "\n" + parts[1]);
+        assertEquals(
+                parts[2].isEmpty() ? List.of() : List.of(parts[2]),
+                places(text).stream().filter(place -> !place.startsWith("7:")).toList(),
+                text);
+    }
+
+    @Test
+    void theLaterClockIsBlamedWhereTheLineInDoubtTurns() {
+        String text = SHEET.replace(LINE, "3-4 Quonk while turning");
+        assertEquals(
+                List.of(
+                        "sheet.txt:12:39: error: The sheet says 6:00 here, but from the 9:00 in line 8 its turns end at 9:00."
+                                + " Write 9:00, or correct the turn before it."),
+                messages(text.replace("(9:00)\nRestart", "(6:00)\nRestart")).stream()
+                        .filter(message -> message.startsWith("sheet.txt:12:"))
+                        .toList());
+    }
+
     @Test
     void theFigureThatIsTheCauseIsNamed() {
         assertEquals(

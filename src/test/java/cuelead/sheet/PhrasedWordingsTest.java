@@ -3,6 +3,7 @@ package cuelead.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.dance.Dance;
+import cuelead.dance.DanceCheck;
 import cuelead.report.Problem;
 import cuelead.sheet.OneDance.Group;
 import java.util.List;
@@ -129,6 +130,19 @@ class PhrasedWordingsTest {
                         .map(Problem::sentence)
                         .toList());
         assertEquals(List.of("A", "A", "B", "B"), read.dance().orElseThrow().sequence());
+    }
+
+    @Test
+    void aPartOfWhichOnlyTheHeadingIsThereIsToldAndNotDanced() {
+        String body = body(HEADS.get(0), 0);
+        String sheet = HEAD + "Sequence: A, B, A, B\n\n" + body.substring(0, body.indexOf("PART B")) + "PART B\n";
+        ReadSheet read = SheetReader.read("nettle.txt", sheet);
+        assertEquals(
+                List.of("The sequence names \"B\", but the sheet has no such part or tag."),
+                read.problems().stream().map(Problem::sentence).toList());
+        Dance dance = read.dance().orElseThrow();
+        assertEquals(List.of("A", "A"), dance.sequence());
+        assertEquals(List.of(), DanceCheck.check(dance, "nettle.txt"));
     }
 
     /** @param runningOn eights by which the second section of a part is counted on */

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Restart;
+import cuelead.dance.Section;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -32,7 +33,9 @@ class RestartsAndTagsTest {
                 "Restart on wall 2: dance to count 7, then for count 8 touch R next to L instead, and restart|2 8",
                 "Restart: on wall 2 dance to count 7, then\\n  on count 8 touch R next to L instead of the step, and restart|2 8",
                 "Restart: on wall 2 (the one after the tag) dance only\\nthe first 8 counts and begin again|2 8",
-                "Restart: wall 2, after count 4 of section 2|2 12"
+                "Restart: wall 2, after count 4 of section 2|2 12",
+                "Restart: W2 after c.8|2 8",
+                "Restart: wall 2 after c8|2 8"
             })
     void restartsAreRead(String line, String expected) {
         assertEquals(List.of(), messages(SHEET + line.replace("\\n", "\n")));
@@ -119,6 +122,27 @@ class RestartsAndTagsTest {
         assertEquals(List.of(), messages(text));
         assertEquals(12, dance.tags().get(0).part().counts());
         assertEquals(16, dance.counts());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "T1: Sways|T2: Stomps|1-4",
+                "T1 - Sways|T2 - Stomps|9-12",
+                "T1. SWAYS|T2. STOMPS|1-4",
+                "Tag section 1: Sways|Tag section 2: Stomps|9-12",
+            })
+    void sectionsOfATagMayBeNumbered(String first, String second, String counts) {
+        String text = SHEET + "Tag: 12 counts, at the end of wall 2\n" + first
+                + "\n1-8 Sway R, L, R, L, R, L, R, L\n" + second + "\n" + counts
+                + " Stomp R, stomp L, stomp R, stomp L\n";
+        assertEquals(List.of(), messages(text));
+        assertEquals(
+                List.of(8, 4),
+                dance(text).tags().get(0).part().sections().stream()
+                        .map(Section::length)
+                        .toList());
     }
 
     private static Dance dance(String text) {

@@ -43,15 +43,41 @@ class TagTimesTest {
         assertTag(tag, List.of(2, 4), 4);
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "TAG (4 counts): at the end of wall 2, and twice at the end of wall 4\n" + STEPS,
+                "TAG: after wall 2 (once) and after wall 4 (twice)\n" + STEPS,
+                "TAG: once after wall 2, twice after wall 4\n" + STEPS,
+                "TAG: after wall 2 (x1), after wall 4 (x2)\n" + STEPS,
+                "TAG: after wall 2\n" + STEPS + "(Dance the tag twice on wall 4)\n",
+                "TAG: after walls 2 and 4\n" + STEPS + "On wall 4 dance the tag twice.\n",
+                "TAG: after walls 2 and 4\n" + STEPS + "Do it twice after wall 4\n"
+            })
+    void isDancedTwiceOnOneWallOnly(String tag) {
+        List<Tag> tags = tags(tag);
+        assertEquals(
+                List.of("TAG [2] 4", "TAG2 [4] 8"),
+                tags.stream()
+                        .map(each -> each.part().name() + " " + each.afterWalls() + " "
+                                + each.part().counts())
+                        .toList(),
+                tag);
+    }
+
     private static void assertTag(String text, List<Integer> walls, int counts) {
-        String dance = OneDance.sections(OneDance::numbered, group -> group.counts() + " " + group.steps() + "\n");
-        List<Tag> tags = SheetReader.read("nettle.txt", dance.replace("Begin again", text + "\nBegin again"))
-                .dance()
-                .orElseThrow()
-                .tags();
+        List<Tag> tags = tags(text);
         assertEquals(1, tags.size(), text);
         assertEquals(walls, tags.get(0).afterWalls(), text);
         assertEquals(OptionalInt.empty(), tags.get(0).afterCount(), text);
         assertEquals(counts, tags.get(0).part().counts(), text);
+    }
+
+    private static List<Tag> tags(String text) {
+        String dance = OneDance.sections(OneDance::numbered, group -> group.counts() + " " + group.steps() + "\n");
+        return SheetReader.read("nettle.txt", dance.replace("Begin again", text + "\nBegin again"))
+                .dance()
+                .orElseThrow()
+                .tags();
     }
 }

@@ -44,8 +44,8 @@ class UnreadWordsTest {
                         + "| 3-4  [not understood: Step R, step L, step R, step L, step R]",
                 "3-4 Turn 1/4 stepping R forward, hold / 5-6 Step L to side, hold"
                         + "| 3-4  [not understood: Turn 1/4 stepping R forward, hold]",
-                "3-6 Step R 37 fwd (3), lock L behind R (4), step R 37 fwd (5), scuff L (6)"
-                        + "| 3-6  [not understood: Step R 37 fwd (3), lock L behind R (4), step R 37 fwd (5), scuff L (6)]",
+                "3-6 Step R (3), lock L behind R (4), step R (5)"
+                        + "| 3-6  [not understood: Step R (3), lock L behind R (4), step R (5)]",
                 "3-4 / 5-6 Step L to side, hold | 3-4  [not understood]",
                 "Step R and gargle L / 5-6 Step L to side, hold | [not understood: Step R and gargle L]",
                 "3-4 Walk R, walk L / 5-6 Walk R, walk L / 3-4 Rock R back, recover L"

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Section;
+import cuelead.report.Problem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -64,7 +65,22 @@ class UnsureReadingTest {
                 + "7-8 Step R to side, step L beside R, touch R to side\n";
         List<String> found = blamed(sheet);
         assertEquals(1, found.size(), found::toString);
-        assertTrue(found.get(0).contains("lines are like this"), found::toString);
+        assertTrue(found.get(0).contains("4 lines are like this (6, 7, 8 and 9)"), found::toString);
+    }
+
+    /** What is not read is silent in a class, however many lines it is: that is an error, and the lines are named. */
+    @ParameterizedTest
+    @ValueSource(strings = {"quonk the bucket", "R flurble, L flurble", "hop the wibble"})
+    void manyUnreadLinesAreAnError(String unread) {
+        String sheet = head()
+                + "Section 1\n1-4 Step R to side, touch L beside R, step L to side, touch R beside L\n"
+                + "5-6 %1$s\n7-8 %1$s\nSection 2\n1-2 %1$s\n3-4 %1$s\n5-8 Vine R, touch L\n".formatted(unread);
+        List<Problem> found = SheetReader.read("nettle.txt", sheet).problems();
+        List<Problem> errors = found.stream()
+                .filter(problem -> problem.severity() == Problem.Severity.ERROR)
+                .toList();
+        assertEquals(1, errors.size(), found::toString);
+        assertTrue(errors.get(0).sentence().contains("4 lines are like this (7, 8, 10 and 11)"), found::toString);
     }
 
     private static String head() {

@@ -2,6 +2,7 @@ package cuelead.voice;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -40,6 +41,50 @@ class VoiceCacheTest {
         assertEquals(first.centreSeconds(), second.centreSeconds());
         assertEquals(first.endSeconds(), second.endSeconds());
         assertEquals(first.phones(), second.phones());
+    }
+
+    @Test
+    void whatItHasSaidIsAtHandAlsoInALaterStart() throws Refused {
+        VoiceCache cache = cache("v1");
+        assertFalse(cache.isAtHand("rock"));
+        cache.say("rock");
+        assertTrue(cache.isAtHand("rock"));
+        assertTrue(cache("v1").isAtHand("rock"));
+        assertFalse(cache("v2").isAtHand("rock"));
+        assertEquals(1, spoken.get());
+    }
+
+    @Test
+    void whereNothingIsWrittenAnyMoreItSpeaksOn() throws Exception {
+        VoiceCache cache = cache("v1");
+        cache.say("rock");
+        cache.writeNoMore();
+        assertEquals("vine", cache.say("vine").orElseThrow().words());
+        assertTrue(cache("v1").isAtHand("rock"));
+        assertFalse(cache("v1").isAtHand("vine"));
+        assertEquals(List.of(), cache.problems());
+    }
+
+    @Test
+    void amongSeveralVoicesTheOneThatSpeaksDecides() throws Refused {
+        cache("v1").say("rock");
+        Voice recorded = new Voice() {
+            @Override
+            public Optional<Clip> say(String words) {
+                return words.equals("vine") ? Optional.of(Sounds.clip(words, 0.3)) : Optional.empty();
+            }
+
+            @Override
+            public boolean isAtHand(String words) {
+                return true;
+            }
+        };
+        Voices voices = new Voices(List.of(recorded, cache("v1")));
+        assertTrue(voices.isAtHand("vine"));
+        assertTrue(voices.isAtHand("rock"));
+        assertFalse(voices.isAtHand("recover"));
+        assertFalse(new Voices(List.of(cache("v1"), recorded)).isAtHand("vine"));
+        assertEquals(1, spoken.get());
     }
 
     @Test
