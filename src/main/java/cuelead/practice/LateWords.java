@@ -3,7 +3,6 @@ package cuelead.practice;
 import cuelead.plan.Call;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -79,13 +78,9 @@ final class LateWords implements AutoCloseable {
         return words.knowsAll(take.guessed());
     }
 
-    /** What is told of the words of a take: of those that are said poorly only when all are spoken. */
-    List<Problem> doubts(Take take) {
-        List<Problem> all = new ArrayList<>(doubts.unsaid(words.asked()));
-        if (take.guessed().isEmpty()) {
-            doubts.hard(take.calls()).ifPresent(all::add);
-        }
-        return all;
+    /** Words that were asked for and that no voice can say, as far as it is known. */
+    List<Problem> unsaid() {
+        return doubts.unsaid(words.asked());
     }
 
     @Override

@@ -2,6 +2,7 @@ package cuelead.practice;
 
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
+import cuelead.plan.Call;
 import cuelead.plan.CallSettings;
 import cuelead.plan.Timeline;
 import cuelead.report.Problem;
@@ -16,9 +17,11 @@ import cuelead.time.Tempo;
 import cuelead.time.TimeMap;
 import cuelead.voice.Voice;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Makes one practice ready, stage by stage; see {@link Practice#prepare}. Used once. */
 final class Preparation {
@@ -96,6 +99,8 @@ final class Preparation {
         Take take = new FirstTake(takes, words).make(timeline, even, fromSeconds);
         words.check();
         WordDoubts doubts = new WordDoubts(wish.sheet().toString(), voice.pronunciations());
+        problems.addAll(doubts.unsaid(words.asked()));
+        doubts.hard(saidByBuiltInVoice(take, words)).ifPresent(problems::add);
         Runnable allSpoken = () -> voice.noteSpoken(wish.sheet());
         LateWords late = new LateWords(words, new Speaking(speaker, voice::writeNoMore), doubts, allSpoken);
         late.noteIfAllSpoken(take);
@@ -103,6 +108,15 @@ final class Preparation {
         Balancing balancing =
                 new Balancing(listening, takes.expected(take, even), wish.dip().on(go), go.sides());
         return new ReadyPractice(problems, song.map(OpenSong::song), takes, even, wished(take), balancing, late);
+    }
+
+    /** In the order of the calls; what is not spoken yet is no recording. */
+    private Set<String> saidByBuiltInVoice(Take take, VoiceTimes words) {
+        boolean isUnspokenToo = wish.voice().speaker() == VoiceWish.Speaker.BUILT_IN;
+        return take.plan().calls().stream()
+                .map(Call::words)
+                .filter(said -> words.knows(said) ? !words.clip(said).phones().isEmpty() : isUnspokenToo)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Only what lies between the wish's times. */

@@ -67,7 +67,7 @@ final class ReadyPractice implements Practice {
     @Override
     public List<Problem> problems() {
         List<Problem> all = new ArrayList<>(problems);
-        all.addAll(late.doubts(spoken()));
+        all.addAll(late.unsaid());
         song.ifPresent(open -> all.addAll(open.problems()));
         return all.stream().distinct().toList();
     }

@@ -6,7 +6,6 @@ import cuelead.voice.Pronunciations;
 import cuelead.voice.SpeakableText;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,15 +46,9 @@ public final class WordDoubts {
         return problems;
     }
 
-    /** One note for all hard words that the built-in voice says in these calls. */
-    Optional<Problem> hard(List<SpokenCall> calls) {
+    /** One note for all hard words among those that the built-in voice says. */
+    Optional<Problem> hard(Set<String> builtIn) {
         Map<String, List<String>> offers = new LinkedHashMap<>();
-        Set<String> builtIn = new LinkedHashSet<>();
-        for (SpokenCall call : calls) {
-            if (!call.clip().phones().isEmpty()) {
-                builtIn.add(call.call().words());
-            }
-        }
         builtIn.forEach(words -> HardWords.offers(words, users).ifPresent(instead -> offers.put(words, instead)));
         if (offers.isEmpty()) {
             return Optional.empty();

@@ -64,6 +64,7 @@ class UnspokenDanceTest {
         double guessedDb;
         try (Practice practice = Practice.prepareToPlay(wish, places(), Progress.UNTOLD)) {
             assertEquals(List.of(), kept());
+            told = practice.problems();
             assertThrows(IllegalStateException.class, practice::mix);
             practice.await(practice.toFrame());
             FakeSpeakers speakers = new FakeSpeakers(HumSong.RATE);
@@ -80,7 +81,7 @@ class UnspokenDanceTest {
             hear(live, speakers);
             played = calls(live.heard());
             assertEquals(played, practice.plan().calls());
-            told = practice.problems();
+            assertEquals(told, practice.problems());
             guessedDb = loudnessDb(speakers);
         }
         assertTrue(kept().stream().noneMatch(file -> file.toString().endsWith(".part")));
@@ -91,6 +92,7 @@ class UnspokenDanceTest {
             assertEquals(played, track.plan().calls());
             assertEquals(track.problems(), told);
             assertTrue(told.stream().anyMatch(problem -> problem.kind().equals("word_not_said")), told.toString());
+            assertTrue(told.stream().anyMatch(problem -> problem.kind().equals(WordDoubts.HARD_WORD)), told.toString());
             assertEquals(100, again.mix().read(new float[200], 100));
             FakeSpeakers speakers = new FakeSpeakers(HumSong.RATE);
             hear(again.live(speakers), speakers);
