@@ -49,8 +49,17 @@ class PhraseSearchTest {
 
     @Test
     void aTableWithoutTheCostOfStartsIsRefused() {
-        String whole = "bar CONSTANT - 1\nphrase CONSTANT - 1\ncost AFTER_A_BAR - 1\ncost AFTER_HALF_A_BAR - 1\n"
-                + "cost ELSEWHERE - 1\nmetre 2 - 1\nmetre 3 - 1\nmetre 4 - 1\nstart PICKUP - 3\n";
+        String whole = """
+                bar CONSTANT - 1
+                phrase CONSTANT - 1
+                cost AFTER_A_BAR - 1
+                cost AFTER_HALF_A_BAR - 1
+                cost ELSEWHERE - 1
+                metre 2 - 1
+                metre 3 - 1
+                metre 4 - 1
+                start PICKUP - 3
+                """;
         assertThrows(NoSuchElementException.class, () -> OddsTable.read(whole));
         assertEquals(
                 4,
