@@ -91,11 +91,6 @@ final class MissingCounts {
         return gaps;
     }
 
-    /** How many counts are missing in all. */
-    int counts() {
-        return gaps.stream().mapToInt(Gap::counts).sum();
-    }
-
     /** The count as it would be without those that are missing: so many are written before it. */
     int written(int count) {
         int missed = 0;

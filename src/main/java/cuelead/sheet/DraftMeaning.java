@@ -46,7 +46,14 @@ record DraftMeaning(
         boolean sideways = found.travel().equals("left") || found.travel().equals("right");
         Optional<Foot> travels = found.travelsAgainstItsLead() ? towards.map(Foot::other) : towards;
         Optional<Foot> side = sideways ? travels.or(() -> onto) : onto;
-        return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : List.copyOf(feet);
+        return feet.isEmpty() ? side.map(List::of).orElse(List.of()) : withoutSide(found);
+    }
+
+    /** "Vine right R-L-R": the side, then a foot for each step. */
+    private List<Foot> withoutSide(FigureRow found) {
+        boolean twice = feet.size() > 2 && feet.get(0) == feet.get(1) && feet.get(1) != feet.get(2);
+        boolean lists = twice && ListedFeet.areAll(feet.size() - 1, found);
+        return List.copyOf(lists ? feet.subList(1, feet.size()) : feet);
     }
 
     private Optional<TurnCall> figureTurn(FigureRow found) {

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -75,7 +77,27 @@ final class HeaderReader {
             }
         }
         unreadFact(new HeaderTokens(line.tokens()));
+        if (credits) {
+            behindCredits(line).ifPresent(this::facts);
+        }
     }
+
+    /** "Choreographed by: Ann Other, 32 counts, 4 walls": facts that share the line, parted by a comma or a wide gap. */
+    private static Optional<SheetLine> behindCredits(SheetLine line) {
+        Matcher parted = PARTED.matcher(line.text());
+        int from = parted.find() ? parted.end() : line.text().length();
+        while (from < line.text().length()) {
+            int to = parted.find(from) ? parted.start() : line.text().length();
+            if (HeaderFacts.isFact(line.part(from, to))) {
+                return Optional.of(line.part(from, line.text().length()));
+            }
+            from = to == line.text().length() ? to : parted.end();
+        }
+        return Optional.empty();
+    }
+
+    private static final Pattern PARTED =
+            Pattern.compile(",\\s|\\s{3,}(?:type:?\\s)?|\\t|\\btype:\\s", Pattern.CASE_INSENSITIVE);
 
     /** "Count: x", "Intro: none": a line that begins with a fact and holds no number for it. */
     private void unreadFact(HeaderTokens tokens) {

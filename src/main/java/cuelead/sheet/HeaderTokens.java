@@ -70,7 +70,9 @@ final class HeaderTokens {
     /** "Count:", "Wall:", "Level:" here, with the sign of a key. */
     boolean isKeyHere() {
         boolean key = isOneOf(at, Set.of("count", "counts", "wall", "walls", "level", "weight"));
-        return key && at + 1 < tokens.size() && tokens.get(at + 1).is(Kind.SEPARATOR);
+        return key
+                && at + 1 < tokens.size()
+                && Set.of(":", "=").contains(tokens.get(at + 1).text());
     }
 
     /** A number at the head of the line, parted from what follows, on a line that tells of walls. */

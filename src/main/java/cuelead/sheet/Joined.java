@@ -3,6 +3,7 @@ package cuelead.sheet;
 import cuelead.dance.Action;
 import cuelead.dance.Direction;
 import cuelead.dance.Foot;
+import cuelead.dance.Transfer;
 import cuelead.sheet.Phrase.ActionCall;
 import cuelead.sheet.Phrase.Joint;
 import java.util.ArrayList;
@@ -72,13 +73,15 @@ final class Joined {
 
     /** "Cross right foot behind left and step", "bring it home and step on it": the foot that goes there is stepped on. */
     private static boolean isPutDown(ActionCall one, ActionCall other) {
-        return PLACED.contains(one.action())
-                && one.transfer().takesWeight()
+        boolean goesThere = TRAILED.contains(one.action())
+                || (PLACED.contains(one.action()) && one.transfer().takesWeight());
+        return goesThere
                 && other.action() == Action.STEP
                 && other.direction() == Direction.PLACE
                 && other.turn().isEmpty();
     }
 
+    private static final Set<Action> TRAILED = EnumSet.of(Action.SLIDE, Action.DRAG, Action.SWEEP);
     private static final Set<Action> PLACED = EnumSet.of(Action.CROSS, Action.BEHIND, Action.CLOSE);
 
     /** "Recover crossing over": one step that is described twice. */
@@ -101,7 +104,21 @@ final class Joined {
         return joined;
     }
 
+    /** "Slide left up beside right and step", "sweep right behind left and step". */
+    private static ActionCall steppedOn(ActionCall one) {
+        boolean sweeps = one.action() == Action.SWEEP;
+        Action action = !sweeps
+                ? one.action()
+                : one.direction() == Direction.BEHIND
+                        ? Action.BEHIND
+                        : one.direction() == Direction.OVER ? Action.CROSS : Action.STEP;
+        return new ActionCall(one.foot(), action, one.direction(), one.turn(), Transfer.FULL);
+    }
+
     private static ActionCall both(ActionCall one, ActionCall other) {
+        if (TRAILED.contains(one.action()) && isPutDown(one, other)) {
+            return steppedOn(one);
+        }
         Optional<Phrase.TurnCall> turn = one.turn().or(other::turn);
         boolean plainStep = one.action() == Action.STEP || one.action() == Action.INPLACE;
         if (plainStep && one.direction() != Direction.FWD && other.action() == Action.SWAY) {

@@ -62,12 +62,21 @@ final class ListedFeet {
 
     /** Whether words behind a figure's name are its own steps: a foot for each, or toe and heel of a strut. */
     static boolean tells(List<Term> words, FigureRow row) {
+        boolean strut = row.figure().pattern().stream().anyMatch(beat -> beat.action() == Action.DROP);
+        return areAll(read(words).size(), row) || (strut && parts(words) == steps(row));
+    }
+
+    /** Whether so many feet are one for each step of a figure, or for all but an open ending. */
+    static boolean areAll(int feet, FigureRow row) {
         List<Figure.Beat> pattern = row.figure().pattern();
-        long steps = pattern.stream().filter(beat -> beat.foot().isPresent()).count();
-        int feet = read(words).size();
-        boolean strut = pattern.stream().anyMatch(beat -> beat.action() == Action.DROP);
         boolean openEnd = row.freeEnding() || pattern.get(pattern.size() - 1).transfer() == Transfer.NONE;
-        return feet == steps || (feet > 0 && openEnd && feet == steps - 1) || (strut && parts(words) == steps);
+        return feet == steps(row) || (feet > 1 && openEnd && feet == steps(row) - 1);
+    }
+
+    private static long steps(FigureRow row) {
+        return row.figure().pattern().stream()
+                .filter(beat -> beat.foot().isPresent())
+                .count();
     }
 
     /** How many toes and heels are named; 0 where other words stand between them. */

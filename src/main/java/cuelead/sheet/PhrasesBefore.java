@@ -46,6 +46,11 @@ final class PhrasesBefore {
         Phrase previous = phrases.get(last);
         if (previous.figure().isPresent()) {
             List<Foot> feet = new ArrayList<>(previous.figure().get().feet());
+            if (feet.size() == 1
+                    && ListedFeet.areAll(
+                            draft.feet().size(), previous.figure().get().row())) {
+                feet.clear(); // "grapevine right, right-left-right": the side, then its feet
+            }
             feet.addAll(draft.feet());
             FigureCall figure = new FigureCall(
                     previous.figure().get().row(),

@@ -184,6 +184,11 @@ final class SectionDraft {
     void endsBefore(int nextFirst, Problems problems) {
         int length = nextFirst - 1 - bracketBase;
         if (bracketLength > 0 && length != bracketLength && length > 0 && length == lastCount()) {
+            if (length == bracketLength + 1
+                    && RunOver.endsOnFrom(steps, lastCount())) { // "8&1" is written above a heading such as [10-16]
+                statedLength = length;
+                return;
+            }
             problems.error(
                     "bracket_range",
                     line,

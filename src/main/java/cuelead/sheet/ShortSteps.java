@@ -17,6 +17,19 @@ final class ShortSteps {
             Word.of(" by ", "(?<!followed )(?<!led )\\bby(?= (?:the )?(?:[rl]f?|right|left)\\b)", "beside"),
             Word.of("heel strut", "\\btoe[- ]heel (?=struts?\\b)", "toe "),
             Word.of("figure ", "\\bfigure (?:of )?(?:8|eight)\\b(?: grapevine)?", "figureeight"),
+            Word.of("rock/step", "\\brock/step\\b", "rock"),
+            Word.of(
+                    "lift ",
+                    "\\blift (?:the |your )?(left|right|[lr]f?)(?: foot| leg)?(?: up)? and cross (?:it )?(?:in front of|over|across)"
+                            + " (?:the |your )?(left|right|[lr]f?)(?: leg| foot)?(?: shin| knee)\\b",
+                    "hook $1 over $2 shin"),
+            Word.of(
+                    " shin",
+                    "\\bcross (?:the |your )?(left|right|[lr]f?)(?: foot| leg)? (?:in front of|over|across) (?:the |your )?"
+                            + "(left|right|[lr]f?)(?: leg| foot)? shin\\b",
+                    "hook $1 over $2 shin"),
+            Word.of("] repeat", "^\\s*\\[\\d{1,3}\\]\\s+(?=repeat\\W*$)", ""),
+            Word.of("rpt", "^\\W*rpt\\W*$", "Repeat"),
             Word.of("reverse ", "\\breverse (?=(?:\\S+ )?pivot\\b)", ""),
             Word.of("jaz ", "\\bjaz(?= (?:box|square)\\b)", "jazz"),
             Word.of(
@@ -41,8 +54,11 @@ final class ShortSteps {
             SheetLine spelled = line;
             Matcher found = pattern.matcher(spelled.text());
             for (int from = 0; found.find(from); found = pattern.matcher(spelled.text())) {
-                spelled = spelled.with(found.start(), found.end(), usual);
-                from = found.start() + usual.length();
+                String told = usual.contains("$")
+                        ? usual.replace("$1", found.group(1)).replace("$2", found.group(2))
+                        : usual;
+                spelled = spelled.with(found.start(), found.end(), told);
+                from = found.start() + told.length();
             }
             return spelled;
         }

@@ -29,10 +29,9 @@ class BrokenCountsTest {
                         .filter(m -> m.contains("missing"))
                         .findFirst()
                         .orElseThrow());
-        assertEquals(List.of("4:1 missing_counts"), places(text));
         assertEquals(
                 List.of("2:0 count_total", "4:1 missing_counts"),
-                places(text.replace("Count: 16", "Count: 24")).stream().sorted().toList());
+                places(text).stream().sorted().toList());
     }
 
     @Test

@@ -3,6 +3,7 @@ package cuelead.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +61,10 @@ class FoldedMistakesTest {
                 "7-8 Step R to side, step L beside R#||22 missing_counts",
             })
     void aSlipIsToldOnce(String right, String wrong, String finding) {
-        assertEquals(List.of(finding), found(SHEET, right, wrong));
+        List<String> found = new ArrayList<>(found(SHEET, right, wrong));
+        boolean isShort = finding.endsWith("missing_counts");
+        assertEquals(isShort, found.remove("2 count_total"), "the total is a finding of its own");
+        assertEquals(List.of(finding), found);
     }
 
     @ParameterizedTest

@@ -44,6 +44,8 @@ class HeaderWordingsTest {
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nIntro: start on vocals (16 counts)\nWeight on L\n",
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nStart: 16 ct. (on the first word)\nWeight on L\n",
             "Nettle Row\n32 counts, 4 walls, beginner, 104 bpm\nDance starts on the vocals - approx. 16 counts\nWeight on L\n",
+            "Nettle Row\nChoreographed by: Quill Underhay, Merrow      Type: 32 beats, 4 wall, beginner, 104 bpm\nIntro 16, weight on L\n",
+            "Nettle Row\nChoreo: Quill Underhay, 32 counts, 4 walls, beginner, 104 bpm\nIntro 16, weight on L\n",
             "Nettle Row :: 32 ct / 4 wall / beginner :: bpm 104 :: #16 intro :: no restarts\nWeight on L\n",
             "Nettle Row\n104 bpm. Listen to 16 counts of drums\n32 counts, 4 walls, beginner, weight on L\n");
 

@@ -74,6 +74,15 @@ class WaysAndTurnsTest {
                 "1-4 Reverse rocking chair R                     | R rock back, L recover place, R rock fwd, L recover place",
                 "1-4 Swivel heels R, C, L, C                     | - swivel-heels right, - swivel-heels centre, - swivel-heels left, - swivel-heels centre",
                 "1-4 Jaz box R                                   | R cross over, L step back, R step side, L close together",
+                "1-4 Vine right R-L-R, touch L                   | R step side, L behind behind, R step side, L touch together",
+                "1-4 Grapevine right, right-left-right, touch L  | R step side, L behind behind, R step side, L touch together",
+                "1-2 Rock/step R back, replace weight to L       | R rock back, L recover place",
+                "1-2 Step L back - lift right foot and cross it in front of the left shin | L step back, R hook over-shin",
+                "1-2 Step L back, cross R foot in front of L shin | L step back, R hook over-shin",
+                "1-2 Step R fwd, slide L up beside R and step    | R step fwd, L slide together",
+                "1-2 Step R fwd, sweep L behind R and step       | R step fwd, L behind behind",
+                "1&2 Side shuffle R stepping R, L, R turning 1/4 R | R step side, L close together, R step fwd 90",
+                "1-2 Step R fwd, spiral full turn L              | R step fwd, - spin - -360",
                 "1-4 Side together side touch L                  | R step side, L close together, R step side, L touch together",
             })
     void isDanced(String line, String steps) {
