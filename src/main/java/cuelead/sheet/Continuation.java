@@ -29,7 +29,8 @@ final class Continuation {
 
     /** "..., cross" above "L behind R": a verb that has its foot on the next line. */
     private static boolean lacksFoot(String above, SheetLine line) {
-        return VERB_LAST.matcher(above).find() && FOOT_FIRST.matcher(line.text()).find();
+        return VERB_LAST.matcher(above).find()
+                && FOOT_FIRST.matcher(line.text()).find();
     }
 
     private static final Pattern VERB_LAST = Pattern.compile(
