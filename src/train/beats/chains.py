@@ -19,6 +19,16 @@ def break_kinds(per_bar):
     return np.array([-1 if n == places else 0 if n % per_bar == 0 else 1 if n % 2 == 0 else 2 for n in range(1, places + 1)])
 
 
+def start_kinds(per_bar):
+    """By place of a song's first beat: -1 with the phrase, 0 as a pickup to it, 1 elsewhere."""
+    places, last_bar = places_in(per_bar), 3 if per_bar == 3 else 4
+    return np.array([-1 if n == 0 else 0 if n > places - last_bar else 1 for n in range(places)])
+
+
+def costs_of(kinds, costs):
+    return np.array([0. if kind < 0 else costs[kind] for kind in kinds])
+
+
 def log_logistic(z):
     return -np.logaddexp(0, -z)
 
@@ -48,7 +58,15 @@ class Heard:
         nearest = np.abs(self.truth[:, 0][None] - self.seconds[:, None]).argmin(1)
         hit = np.abs(self.truth[nearest, 0] - self.seconds) < NEAR_SECONDS
         self.count = np.where(hit, self.truth[nearest, 2], 0).astype(int)
+        self.count_back()
         self.usable = hit.mean() > .9 and .87 < len(rows) / len(self.truth) < 1.15
+
+    def count_back(self):
+        """Beats heard in the silence before the first true one are counted as if the song had begun with them."""
+        beat, first = np.median(np.diff(self.truth[:, 0])), self.truth[0, 2]
+        back = (self.truth[0, 0] - self.seconds) / beat
+        early = (self.count == 0) & (back > .5) & (np.abs(back - np.rint(back)) < .2)
+        self.count[early] = (first - 1 - np.rint(back[early])).astype(int) % places_in(self.per_bar) + 1
 
 
 def fit_of(bar, phrase, per_bar):
@@ -64,7 +82,7 @@ class Chains:
     """All songs, counted in one metre; those that have it also along their true counts."""
 
     def __init__(self, songs, per_bar):
-        self.per_bar, self.kinds = per_bar, break_kinds(per_bar)
+        self.per_bar, self.kinds, self.starts = per_bar, break_kinds(per_bar), start_kinds(per_bar)
         longest = max(len(s.seconds) for s in songs)
         pad = lambda rows: np.pad(rows, ((0, longest - len(rows)), (0, 0))).astype(np.float32)
         self.bar = np.stack([pad(s.terms[per_bar][0]) for s in songs])
@@ -77,14 +95,15 @@ class Chains:
             row[known] = NEVER
             row[known, song.count[known] - 1] = 1
 
-    def sums(self, bar_weights, phrase_weights, costs):
+    def sums(self, bar_weights, phrase_weights, costs, start_costs):
         """Sums over all ways to count, then over the true ones -> (logarithm, chance of each place at each beat, expected
         breaks after each place)"""
         self.bar_odds, self.phrase_odds = self.bar @ bar_weights, self.phrase @ phrase_weights
         fit = fit_of(self.bar_odds, self.phrase_odds, self.per_bar)
         highest = fit.max(2, keepdims=True)
         chance = np.exp(fit - highest)
-        end = np.array([1. if kind < 0 else np.exp(-costs[kind]) for kind in self.kinds])
+        end, start = np.exp(-costs_of(self.kinds, costs)), np.exp(-costs_of(self.starts, start_costs))
+        chance[:, 0] *= start
         inside = np.concatenate([self.inside, self.inside[self.own]])
         logs, places, breaks = forward_backward(np.concatenate([chance, chance[self.own] * self.allowed]), end, inside)
         scale = (highest[:, :, 0] * self.inside).sum(1)

@@ -2,7 +2,7 @@
 """fit_odds.py FOLDER ODDS: fits the weights of bars and phrases (ODDS, a file as OddsTable reads it; its terms are kept) on
 songs whose marks MarkSheet wrote beside their beat files.
 
-All weights, the costs of breaking the count and the gains of the metres are fitted together, so that of all ways to count a
+All weights, the costs of breaking the count and of beginning amid it, and the gains of the metres are fitted together, so that of all ways to count a
 song, in bars of two, three and four, the true one becomes likely (conditional random field: Lafferty, McCallum and Pereira
 2001, "Conditional random fields"). How near to nothing the weights are held is tried on songs that they were
 not fitted on."""
@@ -12,7 +12,7 @@ import sys
 import numpy as np
 from scipy.optimize import minimize
 
-from chains import METRES, Chains, Heard, break_kinds, fit_of
+from chains import METRES, Chains, Heard, break_kinds, costs_of, fit_of, start_kinds
 from score import f_measure
 
 RIDGES = 5., 15., 45.
@@ -21,15 +21,16 @@ FEWEST_SONGS = 2  # one half is learnt from, the other tried
 
 
 class Weights:
-    """The numbers that are fitted, as one row: bar terms, phrase terms (each with a constant, last), costs, metres two and three."""
+    """The numbers that are fitted, as one row: bar terms, phrase terms (each with a constant, last), costs of breaks and of
+    starts, metres two and three."""
 
     def __init__(self, songs, row=None):
         self.bars, self.phrases = len(songs[0].bar_names) + 1, len(songs[0].phrase_names) + 1
-        self.row = np.r_[np.zeros(self.bars + self.phrases), 8., 12., 16., 0., 0.] if row is None else row
+        self.row = np.r_[np.zeros(self.bars + self.phrases), 8., 12., 16., 1., 4., 0., 0.] if row is None else row
         self.bar, self.phrase = self.row[:self.bars], self.row[self.bars:self.bars + self.phrases]
-        self.costs, self.metres = self.row[-5:-2], dict(zip(METRES, np.r_[self.row[-2:], 0.]))
+        self.costs, self.starts, self.metres = self.row[-7:-4], self.row[-4:-2], dict(zip(METRES, np.r_[self.row[-2:], 0.]))
         self.held = np.ones(len(self.row))  # constants, costs and metres are free
-        self.held[[self.bars - 1, self.bars + self.phrases - 1, -5, -4, -3, -2, -1]] = 0
+        self.held[[self.bars - 1, self.bars + self.phrases - 1, -7, -6, -5, -4, -3, -2, -1]] = 0
 
 
 def fitted(songs, ridge):
@@ -39,7 +40,7 @@ def fitted(songs, ridge):
 
     def loss(row):
         w = Weights(songs, row)
-        sums = {m: c.sums(w.bar, w.phrase, w.costs) for m, c in chains.items()}
+        sums = {m: c.sums(w.bar, w.phrase, w.costs, w.starts) for m, c in chains.items()}
         logs = np.stack([sums[m][0][:n] + w.metres[m] * lengths for m in METRES])
         total = np.logaddexp.reduce(logs, 0)
         value, slope = total.sum() + ridge * (w.held * row ** 2).sum(), 2 * ridge * w.held * row
@@ -55,13 +56,16 @@ def fitted(songs, ridge):
             over = (breaks[:n] * share[:, None]).sum(0) - breaks[n:].sum(0)
             for place, kind in enumerate(c.kinds):
                 if kind >= 0:
-                    slope[-5 + kind] -= over[place]
+                    slope[-7 + kind] -= over[place]
+            for place, kind in enumerate(c.starts):
+                if kind >= 0:
+                    slope[-4 + kind] -= expected[:, 0, place].sum()
             if m != METRES[-1]:
                 slope[-2 + i] += share @ lengths - lengths[c.own].sum()
         return value, slope
 
     start = Weights(songs)
-    bounds = [(None, None)] * (len(start.row) - 5) + [(0, 30)] * 3 + [(-1, 1)] * 2
+    bounds = [(None, None)] * (len(start.row) - 7) + [(0, 30)] * 5 + [(-1, 1)] * 2
     return Weights(songs, minimize(loss, start.row, jac=True, method='L-BFGS-B', bounds=bounds, options=dict(maxiter=ROUNDS)).x)
 
 
@@ -69,8 +73,8 @@ def counted(song, w, per_bar):
     """The search of PhraseSearch: -> (log likelihood, place in the phrase of each beat)."""
     bar, phrase = song.terms[per_bar]
     fit = fit_of(bar @ w.bar, phrase @ w.phrase, per_bar)
-    end_cost = np.array([0. if kind < 0 else w.costs[kind] for kind in break_kinds(per_bar)])
-    best, before = fit[0].copy(), np.zeros(fit.shape, int)
+    end_cost = costs_of(break_kinds(per_bar), w.costs)
+    best, before = fit[0] - costs_of(start_kinds(per_bar), w.starts), np.zeros(fit.shape, int)
     for i in range(1, len(fit)):
         before[i, 1:] = np.arange(fit.shape[1] - 1)
         before[i, 0] = int(np.argmax(best - end_cost))
@@ -122,6 +126,8 @@ def write(odds, songs, w):
                 out.write(f'{word} {name.replace(":", " ")} {weight:.3f}\n')
         for name, cost in zip(('AFTER_A_BAR', 'AFTER_HALF_A_BAR', 'ELSEWHERE'), w.costs):
             out.write(f'cost {name} - {cost:.2f}\n')
+        for name, cost in zip(('PICKUP', 'ELSEWHERE'), w.starts):
+            out.write(f'start {name} - {cost:.2f}\n')
         for metre, gain in w.metres.items():
             out.write(f'metre {metre} - {gain:.3f}\n')
 

@@ -78,24 +78,26 @@ def is_vowel(ipa):
     return any(letter in "aeiouæɐɑɒɔəɚɛɜɝɨɪʉʊʌᵻy" for letter in ipa)
 
 
-def flite(voice, speed, words):
+def flite(voice, speed, words, with_names=False):
     with tempfile.TemporaryDirectory() as folder:
         out = folder + "/x.wav"
         told = subprocess.run(["flite", "-voice", voice, "--setf", "duration_stretch=%.3f" % (1 / speed), "-psdur",
                                "-t", words, "-o", out], capture_output=True, text=True, check=True).stdout
         rate, samples = wavfile.read(out)
-    sounds, start = [], 0.0
+    sounds, names, start = [], [], 0.0
     for item in told.split():
         name, end = item.split(":")
         if name != "pau":
             sounds.append((name in VOWELS, start, float(end)))
+            names.append(name)
         start = float(end)
     x = samples / 32768
     # its pauses hum: silence them, as they would count as noise of the room that is not the one wanted
     first, last = int((sounds[0][1] - 0.01) * rate), int((sounds[-1][2] + 0.04) * rate)
     gain = np.zeros(len(x))
     gain[max(0, first):last] = 1
-    return x * sosfiltfilt(butter(1, 60, fs=rate, output="sos"), gain).clip(0, 1) * (gain > 0), rate, sounds
+    x = x * sosfiltfilt(butter(1, 60, fs=rate, output="sos"), gain).clip(0, 1) * (gain > 0)
+    return (x, rate, sounds, names) if with_names else (x, rate, sounds)
 
 
 def rms(x, n):
@@ -217,4 +219,5 @@ def main():
                 table.writerow([condition, word] + ["%.4f" % (t + later) for t in times])
 
 
-main()
+if __name__ == "__main__":
+    main()

@@ -35,6 +35,7 @@ class HouseTest {
             Map.entry("lesson", Set.of("plan", "dance", "time", "report", "english")),
             Map.entry("voice", Set.of("report", "sound", "dsp", "time", "english")),
             Map.entry("output", Set.of("report", "sound", "time")),
+            Map.entry("rehearse", Set.of("report", "voice", "dsp", "time")),
             Map.entry("compose", Set.of("report", "dsp", "time")),
             Map.entry(
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
@@ -52,6 +53,8 @@ class HouseTest {
                             "voice",
                             "sound",
                             "output",
+                            "rehearse",
+                            "dsp",
                             "practice")));
 
     @Test

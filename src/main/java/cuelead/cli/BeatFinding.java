@@ -6,8 +6,6 @@ import cuelead.song.BeatFile;
 import cuelead.song.BeatFit;
 import cuelead.song.Ear;
 import cuelead.song.Hearing;
-import cuelead.song.Song;
-import cuelead.song.SongFile;
 import cuelead.song.SongNote;
 import cuelead.time.BeatGrid;
 import cuelead.time.Tempo;
@@ -90,7 +88,7 @@ final class BeatFinding {
     }
 
     private static SongNote note(Path song) throws Refused {
-        return new SongNote(song.getFileName().toString(), lengthSeconds(song));
+        return new SongNote(song.getFileName().toString(), Ear.lengthSeconds(song));
     }
 
     private Found listen(Path song, Path beatFile, DoubleConsumer progress) throws Refused {
@@ -106,7 +104,7 @@ final class BeatFinding {
     }
 
     private static Hearing evenBeats(Path song) throws Refused {
-        int beats = (int) Math.max(2, lengthSeconds(song) / USUAL.secondsPerBeat());
+        int beats = (int) Math.max(2, Ear.lengthSeconds(song) / USUAL.secondsPerBeat());
         return new Hearing(BeatGrid.steady(USUAL, 0, beats, 4), List.of(), OptionalDouble.empty());
     }
 
@@ -114,7 +112,7 @@ final class BeatFinding {
         List<Problem> problems = new ArrayList<>(reading.problems());
         Optional<Hearing> hearing = BeatFile.hearing(reading);
         if (hearing.isPresent() && BeatFile.isUsers(reading)) {
-            problems.addAll(BeatFit.check(beatFile.toString(), hearing.get().beats(), lengthSeconds(song)));
+            problems.addAll(BeatFit.check(beatFile.toString(), hearing.get().beats(), Ear.lengthSeconds(song)));
         }
         Optional<Problem> error = problems.stream()
                 .filter(problem -> problem.severity() == Problem.Severity.ERROR)
@@ -123,11 +121,5 @@ final class BeatFinding {
             throw new Refused(error.get().message());
         }
         return new Found(hearing.orElseThrow(), reading.comments(), problems);
-    }
-
-    private static double lengthSeconds(Path file) throws Refused {
-        try (Song song = SongFile.open(file, Optional.empty())) {
-            return song.pcm().lengthSeconds();
-        }
     }
 }

@@ -41,10 +41,11 @@ final class TapDesk implements KeyedLine.Shown {
         this.background = background;
     }
 
-    /** Whether the user is done, or the song is over. */
+    /** Whether the user is done, or the song is over; what is to be kept is waited for. */
     @Override
     public boolean isOver() {
-        return isEnded || live.hasEnded();
+        boolean isWaitedFor = isKept && carrying.isPresent();
+        return !isWaitedFor && (isEnded || live.hasEnded());
     }
 
     /** Whether the beats are to be written. */
@@ -87,12 +88,24 @@ final class TapDesk implements KeyedLine.Shown {
                 listenTo(isBack ? "Taken back" : "There is nothing to take back");
             }
             case CLICK -> click();
-            case KEEP -> {
-                isKept = true;
+            case KEEP -> keep();
+            default -> {
+                isKept = false;
                 isEnded = true;
             }
-            default -> isEnded = true;
         }
+    }
+
+    /** Ends when the last taps, too, are carried through the song: whoever has tapped wants them. */
+    private void keep() {
+        if (carrying.isEmpty()) {
+            hand.endedNow().ifPresent(this::carry);
+        }
+        if (carrying.isPresent()) {
+            notice = "Carrying your beat through the song, then it is kept ...";
+        }
+        isKept = true;
+        isEnded = true;
     }
 
     private BeatGrid clicked() {

@@ -27,6 +27,16 @@ final class Targets {
         checkParent(file);
     }
 
+    /** The same for a picture. */
+    static void checkPicture(Path file) throws Refused {
+        checkIsFile(file);
+        if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
+            throw new Refused("The picture is written as a PNG file only; name it " + withoutEnding(file) + ".png, not "
+                    + file.getFileName() + ".");
+        }
+        checkParent(file);
+    }
+
     /** The same for a practice track, whose ending names its format. */
     static void checkTrack(Path file) throws Refused {
         checkIsFile(file);

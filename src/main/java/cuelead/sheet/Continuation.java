@@ -1,6 +1,7 @@
 package cuelead.sheet;
 
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Whether a line without counts goes on from the count line above it, or leads to the counts at the end of the next. */
 final class Continuation {
@@ -17,7 +18,7 @@ final class Continuation {
         int alone = above.cost();
         int together = joined(above, row.line()).wholeCost();
         if (alone < STRAINED) {
-            boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line());
+            boolean runsOn = endsOpen(above.text()) || beginsSmall(row.line()) || lacksFoot(above.text(), row.line());
             boolean broken = runsOn && !row.apart() && together < STRAINED;
             return broken || (!row.apart() && together < LineFit.IMPOSSIBLE && isRemark(row.line()));
         }
@@ -25,6 +26,18 @@ final class Continuation {
         boolean neither = alone == LineFit.IMPOSSIBLE && !row.apart();
         return better || (neither && (endsOpen(above.text()) || beginsSmall(row.line())));
     }
+
+    /** "..., cross" above "L behind R": a verb that has its foot on the next line. */
+    private static boolean lacksFoot(String above, SheetLine line) {
+        return VERB_LAST.matcher(above).find()
+                && FOOT_FIRST.matcher(line.text()).find();
+    }
+
+    private static final Pattern VERB_LAST = Pattern.compile(
+            "[,;&)]\\s*(?:and\\s+|then\\s+)?(?:cross|step|touch|rock|point|lock|kick|close|walk|turn [^,;]*stepping)\\s*$",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern FOOT_FIRST =
+            Pattern.compile("^\\s*(?:R|L|RF|LF|right|left)\\b(?!\\s*[:.])", Pattern.CASE_INSENSITIVE);
 
     /** The line above with these words, where it fills its counts with them and not without them. */
     static Optional<LaidLine> completed(LaidLine above, SheetLine words) {

@@ -96,6 +96,7 @@ final class HeaderReader {
         return Optional.empty();
     }
 
+    private static final Pattern NEGATIVE = Pattern.compile("^[^:]*:\\s+-\\d|^[^:]*:-\\d");
     private static final Pattern PARTED =
             Pattern.compile(",\\s|\\s{3,}(?:type:?\\s)?|\\t|\\btype:\\s", Pattern.CASE_INSENSITIVE);
 
@@ -138,8 +139,7 @@ final class HeaderReader {
 
     private void countOne(int number, Optional<Token> unit) {
         String word = unit.map(Token::text).orElse("counts");
-        String value = line.text().substring(line.text().indexOf(':') + 1).strip();
-        if (value.startsWith("-")) {
+        if (NEGATIVE.matcher(line.text()).find()) { // "Intro:- 16" is a way to write a colon
             bad(
                     line.text().indexOf('-') + 1,
                     "An intro has no negative length.",
@@ -214,10 +214,13 @@ final class HeaderReader {
         return words.isPresent();
     }
 
+    private static final Set<String> LEADS =
+            Set.of("lead", "leading", "start", "starts", "starting", "begin", "begins", "beginning");
+
     /** "start with weight on left", "weight on L"; "lead with the LEFT foot" leaves the weight on the other. */
     private boolean weight(HeaderTokens tokens) {
         Optional<Foot> on = tokens.footAfter(Set.of("weight", "wt"));
-        Optional<Foot> first = on.isPresent() ? Optional.empty() : tokens.footAfter(Set.of("lead", "leading"));
+        Optional<Foot> first = on.isPresent() ? Optional.empty() : tokens.footAfter(LEADS);
         Optional<Foot> found = on.or(() -> first.map(Foot::other));
         if (found.isPresent() && startWeight.isEmpty()) {
             startWeight = found;

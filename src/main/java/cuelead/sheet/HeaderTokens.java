@@ -183,15 +183,22 @@ final class HeaderTokens {
             return Optional.empty();
         }
         int foot = afterSmallWords(at + 1);
+        if (isOneOf(foot, STARTING)) { // "weight starts on the right foot"
+            foot = afterSmallWords(foot + 1);
+        }
         Optional<Foot> side = isOneOf(foot, Set.of("left", "l", "lf"))
                 ? Optional.of(Foot.LEFT)
                 : isOneOf(foot, Set.of("right", "r", "rf")) ? Optional.of(Foot.RIGHT) : Optional.empty();
-        if (side.isPresent()) {
+        boolean otherwise = isOneOf(foot + 1, Set.of("weight", "wt", "wall", "side", "hand")); // "start on left weight"
+        if (side.isPresent() && !otherwise) {
             at = foot + 1;
             taken = tokens.get(foot).column();
+            return side;
         }
-        return side;
+        return Optional.empty();
     }
+
+    private static final Set<String> STARTING = Set.of("starts", "start", "starting", "begins", "begin", "beginning");
 
     private int afterSmallWords(int from) {
         int index = from;

@@ -97,7 +97,7 @@ final class HeadingCheck {
             if (call.isPresent()) {
                 FigureRow row = call.get().row();
                 int at = FigureShapes.begins(row, call.get().feet().get(0), section.steps(), from);
-                from = FigureShapes.isVine(row) ? at : from;
+                from = at;
                 if (at < 0) {
                     return call;
                 }

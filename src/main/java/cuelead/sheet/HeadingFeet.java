@@ -14,7 +14,16 @@ final class HeadingFeet {
      * the side, of their turn, or of where they go.
      */
     private static final Set<String> NAMED_BY_FIRST_FOOT = Set.of(
-            "shuffle", "coaster", "sailor", "kick_ball", "mambo", "lock_shuffle", "scissor", "toe_strut", "heel_strut");
+            "shuffle",
+            "coaster",
+            "sailor",
+            "kick_ball",
+            "mambo",
+            "lock_shuffle",
+            "scissor",
+            "toe_strut",
+            "heel_strut",
+            "twinkle");
 
     private HeadingFeet() {}
 

@@ -69,12 +69,23 @@ public final class BeatsInHand {
         if (taps.size() < Taps.FEWEST) {
             return Optional.empty();
         }
-        Taps all = new Taps(taps.stream().mapToDouble(seconds -> seconds).toArray());
-        if (songSeconds - all.lastSeconds() < END_BEATS * all.beatSeconds()) {
+        Taps all = allTaps();
+        boolean hasEnded = songSeconds - all.lastSeconds() >= END_BEATS * all.beatSeconds();
+        return hasEnded ? endedNow() : Optional.empty();
+    }
+
+    /** The same at once, for a user who says that there will be no more. */
+    public Optional<TapRun> endedNow() {
+        if (taps.size() < Taps.FEWEST) {
             return Optional.empty();
         }
+        TapRun run = new TapRun(allTaps(), beats());
         taps.clear();
-        return Optional.of(new TapRun(all, beats()));
+        return Optional.of(run);
+    }
+
+    private Taps allTaps() {
+        return new Taps(taps.stream().mapToDouble(seconds -> seconds).toArray());
     }
 
     public void use(Tapped tapped) throws Refused {

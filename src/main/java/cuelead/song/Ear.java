@@ -48,9 +48,25 @@ public final class Ear {
         return search.follow(read(song, done -> {}), taps).map(Ear::hearing).map(Hearing::beats);
     }
 
+    /**
+     * How long a song is that can be listened to; it may be longer than one that is played.
+     *
+     * @throws Refused as {@link #listen}
+     */
+    public static double lengthSeconds(Path song) throws Refused {
+        try (Decoder decoder = open(song)) {
+            return decoder.rate().secondsAt(decoder.lengthFrames());
+        } catch (IOException broken) {
+            throw Refusals.unreadable(song, broken);
+        }
+    }
+
+    private static Decoder open(Path song) throws Refused {
+        return DecoderChoice.open(song, new Limits(MOST_SECONDS, () -> Long.MAX_VALUE), new Findings(song.toString()));
+    }
+
     private static BandSpectrum read(Path song, DoubleConsumer progress) throws Refused {
-        Limits limits = new Limits(MOST_SECONDS, () -> Long.MAX_VALUE);
-        try (Decoder decoder = DecoderChoice.open(song, limits, new Findings(song.toString()))) {
+        try (Decoder decoder = open(song)) {
             MonoStream stream = new MonoStream(decoder, BandSpectrum.RATE);
             BandSpectrum spectrum = new BandSpectrum();
             float[] block = new float[BLOCK_SAMPLES];

@@ -15,6 +15,8 @@ import cuelead.song.Song;
 import cuelead.song.SongFile;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,6 +31,10 @@ class TapDeskTest {
     private FakeSpeakers speakers;
     private LiveBeats live;
     private TapDesk desk;
+    /** What is to be done in the background, where that takes time. */
+    private final Deque<Runnable> waiting = new ArrayDeque<>();
+
+    private boolean waits;
 
     @BeforeEach
     void play() throws Exception {
@@ -38,7 +44,15 @@ class TapDeskTest {
         speakers = new FakeSpeakers(song.pcm().rate());
         live = new LiveBeats(song, speakers, Optional.empty(), Delays.NONE);
         BeatGrid wrong = Correction.HALF_BEAT.apply(exact, Optional.empty());
-        desk = new TapDesk(FILE, live, new BeatsInHand(wrong, Optional.empty()), new Ear(), Runnable::run);
+        desk = new TapDesk(FILE, live, new BeatsInHand(wrong, Optional.empty()), new Ear(), this::inBackground);
+    }
+
+    private void inBackground(Runnable task) {
+        if (waits) {
+            waiting.add(task);
+        } else {
+            task.run();
+        }
     }
 
     @AfterEach
@@ -70,6 +84,31 @@ class TapDeskTest {
         assertTrue(desk.line().contains("found everywhere"), desk.line());
         desk.obey("enter");
         assertTrue(desk.isOver() && desk.isKept());
+    }
+
+    /** Enter right after the last tap: the taps are kept, though nothing was heard of them yet. */
+    @Test
+    void tapsAreKeptThoughTheyAreStillBeingCarried() throws Exception {
+        tapFrom(16, 12);
+        waits = true;
+        desk.obey("enter");
+        assertFalse(desk.isOver(), "taps are waited for");
+        desk.tick();
+        assertFalse(desk.isOver(), "still");
+        waiting.remove().run();
+        desk.tick();
+        assertTrue(desk.isOver() && desk.isKept());
+        assertEquals(1, desk.hand().comments().size());
+    }
+
+    @Test
+    void whoQuitsMeanwhileKeepsNothing() throws Exception {
+        tapFrom(16, 12);
+        waits = true;
+        desk.obey("enter");
+        desk.obey("q");
+        assertTrue(desk.isOver());
+        assertFalse(desk.isKept());
     }
 
     @Test

@@ -146,7 +146,9 @@ class ClaimsOfASheetTest {
                 "Start with weight on right",
                 "Weight on R",
                 "Start: weight on right foot",
-                "Begin with weight on R"
+                "Begin with weight on R",
+                "Weight starts on the right foot.",
+                "Start on the left foot"
             })
     void aWrongStartingWeightIsToldOnce(String line) {
         assertEquals(List.of("3 impossible_weight"), kinds(saying(line) + TAG + RESTART), line);

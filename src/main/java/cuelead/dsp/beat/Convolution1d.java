@@ -6,7 +6,7 @@ import java.util.Arrays;
  * A convolution along time with gaps between its taps (Yu and Koltun 2016, "Multi-scale context aggregation by dilated
  * convolutions"). Frames outside the song count as 0.
  */
-final class Convolution1d {
+public final class Convolution1d {
     /** So many frames are worked on at a time that they stay in the processor's nearest cache. */
     private static final int BLOCK_FRAMES = 1024;
 
@@ -34,7 +34,7 @@ final class Convolution1d {
         this.bias = bias;
     }
 
-    static Convolution1d read(Weights weights, int outputs, int inputs, int taps, int dilation) {
+    public static Convolution1d read(Weights weights, int outputs, int inputs, int taps, int dilation) {
         return new Convolution1d(
                 outputs, inputs, taps, dilation, weights.take(outputs * inputs * taps), weights.take(outputs));
     }
@@ -45,7 +45,7 @@ final class Convolution1d {
      * @param in  by input channel, then frame
      * @param out by output channel, then frame; overwritten
      */
-    void apply(float[][] in, float[][] out) {
+    public void apply(float[][] in, float[][] out) {
         int frames = in[0].length;
         for (int from = 0; from < frames; from += BLOCK_FRAMES) {
             int to = Math.min(frames, from + BLOCK_FRAMES);

@@ -17,6 +17,7 @@ final class Observations {
     private final double[] none;
     private final double[] downbeat;
     private final double[] otherBeat;
+    private final double[] overNone;
 
     Observations(Activations heard) {
         frames = Math.max(0, 2 * heard.frames() - 1);
@@ -24,6 +25,7 @@ final class Observations {
         none = new double[frames + 1];
         downbeat = new double[frames + 1];
         otherBeat = new double[frames + 1];
+        overNone = new double[frames + 1];
         for (int i = 0; i < frames; i++) {
             double b = clip(between(heard.beat(), i));
             double d = clip(Math.min(between(heard.downbeat(), i), b));
@@ -31,6 +33,7 @@ final class Observations {
             none[i + 1] = none[i] + Math.log((1 - b) / (OBSERVED_PART - 1));
             downbeat[i + 1] = downbeat[i] + Math.log(d);
             otherBeat[i + 1] = otherBeat[i] + Math.log(Math.max(b - d, FLOOR));
+            overNone[i + 1] = overNone[i] + Math.log(b) - Math.log((1 - b) / (OBSERVED_PART - 1));
         }
     }
 
@@ -63,5 +66,12 @@ final class Observations {
         int to = Math.min(frames, from + lengthFrames);
         double[] sums = isFirstOfBar ? downbeat : otherBeat;
         return sums[heardTo] - sums[from] + none(heardTo, to);
+    }
+
+    /** How much likelier a beat, first of its bar or not, is than none where one begins, as a logarithm; 0 outside of the song. */
+    double beatOverNone(int from, double lengthFrames) {
+        int observed = (int) Math.max(1, Math.round(lengthFrames / OBSERVED_PART));
+        int first = Math.max(0, Math.min(frames, from));
+        return overNone[Math.max(first, Math.min(frames, from + observed))] - overNone[first];
     }
 }

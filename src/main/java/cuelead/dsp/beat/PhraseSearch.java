@@ -1,14 +1,15 @@
 package cuelead.dsp.beat;
 
 import cuelead.dsp.beat.OddsTable.Break;
+import cuelead.dsp.beat.OddsTable.Start;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
 /**
  * Counts a song's beats through its bars and phrases: eights, in bars of three sixes. The most likely count of every beat is
- * found over the whole song (Viterbi 1967); a phrase may end early, after an odd bar or a tag of two beats, where the music
- * speaks for it strongly enough. As bar tracking with a hidden Markov model over beats (Papadopoulos and Peeters 2011,
+ * found over the whole song (Viterbi 1967); it begins with a phrase or a pickup, and a phrase may end early, after an odd bar
+ * or a tag of two beats, unless the music speaks for something else strongly enough. As bar tracking with a hidden Markov model over beats (Papadopoulos and Peeters 2011,
  * "Joint estimation of chords and downbeats from an audio signal", section IV), one level higher.
  */
 final class PhraseSearch {
@@ -54,7 +55,7 @@ final class PhraseSearch {
         int[][] before = new int[beats][phraseBeats];
         double[] best = new double[phraseBeats];
         for (int place = 0; place < phraseBeats; place++) {
-            best[place] = fit(0, place);
+            best[place] = fit(0, place) - startCost(place);
         }
         for (int beat = 1; beat < beats; beat++) {
             double[] next = new double[phraseBeats];
@@ -86,6 +87,18 @@ final class PhraseSearch {
             return table.costs().get(Break.AFTER_A_BAR);
         }
         return table.costs().get(counted % 2 == 0 ? Break.AFTER_HALF_A_BAR : Break.ELSEWHERE);
+    }
+
+    /**
+     * What it costs that a song begins at this place: most begin with a phrase, many with up to three beats before it, and
+     * hardly any half-way through it.
+     */
+    private double startCost(int place) {
+        if (place == 0) {
+            return 0;
+        }
+        int lastBar = phraseBeats == 8 ? 4 : 3;
+        return table.starts().get(place > phraseBeats - lastBar ? Start.PICKUP : Start.ELSEWHERE);
     }
 
     /** How well a beat fits a place in the phrase. */

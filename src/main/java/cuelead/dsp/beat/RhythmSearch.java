@@ -78,7 +78,7 @@ public final class RhythmSearch {
     List<PathBeat> beats(BandSpectrum song, float[][] loudness, Activations heard, DoubleConsumer progress) {
         BarPath path = likeliest(loudness, heard, progress);
         List<PathBeat> steady = SteadyPart.longest(Sounding.only(path.beats(), song));
-        return PhaseHold.hold(steady, loudness);
+        return PhaseHold.hold(SoftStretches.foundAnew(steady, heard), loudness);
     }
 
     private Rhythm counted(List<PathBeat> beats, float[][] loudness, Activations heard) {

@@ -33,33 +33,11 @@ final class SteadyPart {
     private static final double ENOUGH_TO_GO_ON = 0.65;
     /** The part begins and ends with a beat that is heard. */
     private static final double LEAST_AT_ENDS = 3;
-    /** Outside of what is well supported, beats go on while most are within this part of the usual length ... */
-    private static final double SAME_TEMPO = 0.08;
-
-    /** How fast the usual length follows a slowing or quickening end. */
-    private static final double FOLLOWING = 0.4;
-
-    /** A beat that is heard, and is about as long as its neighbour, is kept; so the last beats may slow down. */
-    private static final double LARGEST_STEP = 0.14;
-
-    private static final double LEAST_KEPT = 0;
-
-    private static final double MOST_AT_TEMPO = 0.65;
-    /** ... and, over so many, are heard a little; a beat far off counts no less than this. */
-    private static final int WINDOW_OUTSIDE = 16;
-
-    private static final double LEAST_OUTSIDE = 2.5;
-    private static final double LEAST_COUNTED = -8;
     /** A break or a bridge without support is bridged up to this length. */
     private static final double LONGEST_GAP_SECONDS = 35;
     /** A gap with the same tempo before and after it, as within one song, up to this length. */
     private static final double LONGEST_GAP_AT_ONE_TEMPO = 60;
 
-    private static final double ONE_TEMPO = 0.06;
-    /** Where the tempo is kept throughout, beats go on through soft music for so long: an intro or an ending is counted. */
-    private static final double LONGEST_SOFT_SECONDS = 40;
-
-    private static final double MOST_AT_ONE_TEMPO = 0.85;
     /** A beat is no more than a few seconds' worth of music when there are fewer. */
     private static final int LEAST_BEATS = 8;
 
@@ -122,13 +100,14 @@ final class SteadyPart {
     /** Whether the beats from one to another are at the tempo of those before {@code end}. */
     private static boolean isAtTempoOf(List<PathBeat> beats, int end, int from, int to) {
         double length = (beats.get(to).seconds() - beats.get(from).seconds()) / Math.max(1, to - from);
-        return Math.abs(length / usualLength(beats, end, -1) - 1) < ONE_TEMPO;
+        return Math.abs(length / PartReach.usualLength(beats, end, -1) - 1) < PartReach.ONE_TEMPO;
     }
 
     private static boolean isBridged(List<PathBeat> beats, int last, int next) {
         double gap = beats.get(next).seconds() - beats.get(last).seconds();
-        double change = usualLength(beats, next, 1) / usualLength(beats, last, -1) - 1;
-        return gap <= LONGEST_GAP_SECONDS || (gap <= LONGEST_GAP_AT_ONE_TEMPO && Math.abs(change) < ONE_TEMPO);
+        double change = PartReach.usualLength(beats, next, 1) / PartReach.usualLength(beats, last, -1) - 1;
+        return gap <= LONGEST_GAP_SECONDS
+                || (gap <= LONGEST_GAP_AT_ONE_TEMPO && Math.abs(change) < PartReach.ONE_TEMPO);
     }
 
     /** What is asked of beats as short as these, as a part. */
@@ -139,10 +118,10 @@ final class SteadyPart {
     }
 
     private static boolean isEven(List<PathBeat> beats, int from, int last) {
-        double middle = usualLength(beats, from, 1);
+        double middle = PartReach.usualLength(beats, from, 1);
         int even = 0;
         for (int i = from; i <= last; i++) {
-            even += isAt(middle, EVEN, beats.get(i)) ? 1 : 0;
+            even += PartReach.isAt(middle, EVEN, beats.get(i)) ? 1 : 0;
         }
         return even >= MOST_EVEN * (last - from + 1);
     }
@@ -151,8 +130,8 @@ final class SteadyPart {
     private static void add(List<List<PathBeat>> parts, List<PathBeat> beats, int from, int to) {
         int earliest =
                 parts.isEmpty() ? 0 : beats.indexOf(parts.get(parts.size() - 1).get(0));
-        int first = reach(beats, from, earliest - 1, -1);
-        int end = reach(beats, to - 1, beats.size(), 1) + 1;
+        int first = new PartReach(beats, from, earliest - 1, -1).last();
+        int end = new PartReach(beats, to - 1, beats.size(), 1).last() + 1;
         while (first < end && beats.get(first).support() < LEAST_AT_ENDS) {
             first++;
         }
@@ -162,62 +141,5 @@ final class SteadyPart {
         if (end - first >= LEAST_BEATS) {
             parts.add(beats.subList(first, end));
         }
-    }
-
-    /** The last beat, going outwards, before tempo or support are lost. */
-    private static int reach(List<PathBeat> beats, int start, int limit, int direction) {
-        double usual = usualLength(beats, start, -direction);
-        int reached = start;
-        for (int i = start + direction; i != limit; i += direction) {
-            double step =
-                    beats.get(i).lengthSeconds() / beats.get(i - direction).lengthSeconds() - 1;
-            boolean isKept = Math.abs(step) < LARGEST_STEP && beats.get(i).support() > LEAST_KEPT;
-            boolean isNear = Math.abs(beats.get(i).seconds() - beats.get(start).seconds()) < LONGEST_SOFT_SECONDS;
-            boolean isSoft = isNear && keepsTempo(beats, i, limit, direction, usual);
-            if (!isKept && !isSoft && !goesOn(beats, i, limit, direction, usual)) {
-                break;
-            }
-            reached = i;
-            usual += isKept ? FOLLOWING * (beats.get(i).lengthSeconds() - usual) : 0;
-        }
-        return reached;
-    }
-
-    private static boolean isAt(double usual, double tolerance, PathBeat beat) {
-        return Math.abs(beat.lengthSeconds() / usual - 1) < tolerance;
-    }
-
-    /** Whether nearly all of the next beats are at this tempo, heard or not. */
-    private static boolean keepsTempo(List<PathBeat> beats, int start, int limit, int direction, double usual) {
-        int count = 0;
-        int kept = 0;
-        for (int i = start; i != limit && count < WINDOW_OUTSIDE; i += direction) {
-            count++;
-            kept += isAt(usual, ONE_TEMPO, beats.get(i)) ? 1 : 0;
-        }
-        return kept >= MOST_AT_ONE_TEMPO * count;
-    }
-
-    /** Whether most of the next beats are at this tempo and are heard. */
-    private static boolean goesOn(List<PathBeat> beats, int start, int limit, int direction, double usual) {
-        int count = 0;
-        int kept = 0;
-        double support = 0;
-        for (int i = start; i != limit && count < WINDOW_OUTSIDE; i += direction) {
-            count++;
-            kept += isAt(usual, SAME_TEMPO, beats.get(i)) ? 1 : 0;
-            support += Math.max(LEAST_COUNTED, beats.get(i).support());
-        }
-        return kept >= MOST_AT_TEMPO * count && support >= LEAST_OUTSIDE * count;
-    }
-
-    /** The median length of the beats from one on. */
-    private static double usualLength(List<PathBeat> beats, int start, int direction) {
-        int other = Math.max(0, Math.min(beats.size() - 1, start + direction * WINDOW_BEATS));
-        double[] lengths = beats.subList(Math.min(start, other), Math.max(start, other) + 1).stream()
-                .mapToDouble(PathBeat::lengthSeconds)
-                .sorted()
-                .toArray();
-        return lengths[lengths.length / 2];
     }
 }

@@ -3,10 +3,10 @@ package cuelead.dsp.beat;
 import java.nio.FloatBuffer;
 
 /** The numbers of a network, handed out in the order in which its layers take them. */
-final class Weights {
+public final class Weights {
     private final FloatBuffer numbers;
 
-    Weights(FloatBuffer numbers) {
+    public Weights(FloatBuffer numbers) {
         this.numbers = numbers.duplicate();
     }
 
@@ -15,7 +15,7 @@ final class Weights {
      *
      * @throws IllegalStateException when fewer are left
      */
-    float[] take(int count) {
+    public float[] take(int count) {
         if (count > numbers.remaining()) {
             throw new IllegalStateException(
                     "the network's weights end " + (count - numbers.remaining()) + " too early");
@@ -25,7 +25,7 @@ final class Weights {
         return taken;
     }
 
-    int left() {
+    public int left() {
         return numbers.remaining();
     }
 }

@@ -61,6 +61,18 @@ class SteadyPartTest {
         assertEquals(60, SteadyPart.longest(with(beats, 0.5, 100, 5)).size());
     }
 
+    @Test
+    void anEndingWhoseTempoComesBackIsPartOfIt() {
+        List<PathBeat> lost = with(PathBeats.even(0.4, 60, 11), 0.46, 6, -4);
+        assertEquals(126, SteadyPart.longest(with(lost, 0.4, 60, 3.1)).size());
+    }
+
+    @Test
+    void talkAfterTheMusicIsNoPartOfIt() {
+        List<PathBeat> lost = with(PathBeats.even(0.4, 60, 11), 0.46, 6, -4);
+        assertEquals(60, SteadyPart.longest(with(lost, 0.4, 60, -2.8)).size());
+    }
+
     /** Beats with others after them. */
     private static List<PathBeat> with(List<PathBeat> beats, double beatSeconds, int count, double support) {
         List<PathBeat> all = new ArrayList<>(beats);

@@ -1,0 +1,112 @@
+package cuelead.cli;
+
+import cuelead.rehearse.Advice;
+import cuelead.rehearse.CallKind;
+import cuelead.rehearse.HeardWord;
+import cuelead.rehearse.PlannedCall;
+import cuelead.rehearse.Review;
+import cuelead.rehearse.ReviewedCall;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+
+/** A review to be read: the whole in a few lines, what was not on time wall by wall, and what to work on. */
+final class ReviewListing {
+    private static final int MOST_ADVICE = 3;
+
+    private final Review review;
+    private final PrintStream out;
+
+    ReviewListing(Review review, PrintStream out) {
+        this.review = review;
+        this.out = out;
+    }
+
+    void print() {
+        printWhole();
+        int wall = -1;
+        for (int i = 0; i < review.calls().size(); i++) {
+            ReviewedCall call = review.calls().get(i);
+            if (call.kind() == CallKind.OK) {
+                continue;
+            }
+            int now = call.planned().map(PlannedCall::wall).orElse(Math.max(0, wall));
+            if (now != wall) {
+                out.println();
+                out.println(now > 0 ? "Wall " + now : "Not on time");
+                wall = now;
+            }
+            out.println(line(i + 1, call));
+        }
+        printAdvice();
+    }
+
+    private void printWhole() {
+        out.println(Told.number(review.planned(), "planned call") + ": " + review.count(CallKind.OK) + " on time, "
+                + review.count(CallKind.EARLY) + " early, " + review.count(CallKind.LATE) + " late, "
+                + review.count(CallKind.MISSED) + " missed, " + Told.number(review.count(CallKind.WRONG), "other word")
+                + "; " + review.count(CallKind.EXTRA) + " said besides.");
+        out.println("On time is within " + Math.round(CallKind.ON_TIME_MS) + " ms; finer is not honest.");
+        OptionalDouble usual = review.usualErrorMs();
+        if (usual.isPresent()) {
+            out.println("In the middle you are " + leaning(usual.getAsDouble()) + ", and half of your calls lie within "
+                    + Math.round(review.unsteadinessMs().orElse(0)) + " ms of that.");
+        } else {
+            out.println("No planned word was heard: see whether take and plan belong together.");
+        }
+    }
+
+    /** The number is the one for {@code --hear}. */
+    private static String line(int number, ReviewedCall call) {
+        String word = call.planned()
+                .map(PlannedCall::word)
+                .orElseGet(() -> call.heard().map(HeardWord::word).orElse(""));
+        String section = call.planned().map(PlannedCall::section).orElse("");
+        return String.format(
+                Locale.ROOT,
+                "%5d  %8s  %-4s  %-18s %s",
+                number,
+                Told.minutes(call.seconds()),
+                section,
+                word,
+                what(call));
+    }
+
+    private static String what(ReviewedCall call) {
+        return switch (call.kind()) {
+            case MISSED -> "missed";
+            case EXTRA -> "said besides";
+            case WRONG -> "you said \"" + call.heard().map(HeardWord::word).orElse("") + "\"";
+            case OK, EARLY, LATE -> leaning(call.errorMs().orElse(0)) + beats(call);
+        };
+    }
+
+    private static String beats(ReviewedCall call) {
+        OptionalDouble length = call.planned().map(PlannedCall::beatLength).orElse(OptionalDouble.empty());
+        return length.isPresent()
+                ? String.format(
+                        Locale.ROOT,
+                        " (%.2f of a beat)",
+                        Math.abs(call.errorMs().orElse(0)) / 1_000 / length.getAsDouble())
+                : "";
+    }
+
+    private static String leaning(double ms) {
+        long rounded = Math.round(Math.abs(ms));
+        return rounded == 0 ? "exactly on time" : rounded + " ms " + (ms < 0 ? "early" : "late");
+    }
+
+    private void printAdvice() {
+        List<Advice.Finding> findings = Advice.on(review);
+        out.println();
+        if (findings.isEmpty()) {
+            out.println("Nothing goes wrong twice in the same way. Well called.");
+            return;
+        }
+        out.println("To work on");
+        for (int i = 0; i < Math.min(MOST_ADVICE, findings.size()); i++) {
+            out.println("  " + (i + 1) + ". " + findings.get(i).sentence());
+        }
+    }
+}

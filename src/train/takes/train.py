@@ -1,0 +1,123 @@
+"""train.py FOLDER [--utterances N] [--minutes M]: makes speech whose sounds are known and trains the network on it;
+FOLDER/ear.pt is the network, FOLDER/speech.npz what it was trained on. The speakers of speech.HELD_OUT are never in it."""
+import argparse
+import time
+from pathlib import Path
+
+import numpy as np
+import torch
+
+import room
+import speech
+from network import HOP, RATE, Ear, feature
+
+LANGUAGES = ["en-us", "en-us", "en", "en-gb-scotland", "en-gb-x-rp", "en-029", "en-gb-x-gbcwmd", "en-us-nyc"]
+VARIANTS = ["", "f1", "f2", "f3", "f4", "f5", "m1", "m2", "m3", "m4", "m5", "m6", "m7", "m8", "Andy", "Annie", "Alicia",
+            "belinda", "linda", "michael", "paul", "john", "rob", "max", "adam", "klatt2", "steph", "Michael", "ed", "aunty"]
+FLITE = ["kal16", "rms", "awb", "kal"]
+SONGS = ["lamp-on-the-quay", "slack-water-waltz"]
+SECONDS = 12
+
+
+def speaker(random):
+    if random.random() < 0.45:
+        return "flite:" + FLITE[random.integers(len(FLITE))]
+    return "espeak:%s+%s" % (random.choice(LANGUAGES), random.choice(VARIANTS))
+
+
+def utterance(speakers, calls, others, songs, random):
+    """Words in a row in a room, at RATE, and the phone of each frame."""
+    who, speed = speaker(random), random.choice([0.8, 0.9, 1.0, 1.1, 1.25])
+    stretch = random.uniform(0.87, 1.16)     # another throat: formants and pitch moved
+    x, labels = np.zeros(SECONDS * RATE), np.zeros(SECONDS * RATE // HOP + 1, int)
+    events, at = np.zeros(len(x)), random.uniform(0.1, 0.8)
+    while True:
+        text = str(random.choice(calls if random.random() < 0.65 else others))
+        samples, rate, phones, _ = speakers.say(who, speed, text)
+        samples = room.resampled(samples, int(rate * stretch / 50) * 50, RATE)
+        scale = rate / (int(rate * stretch / 50) * 50)
+        if at + len(samples) / RATE > SECONDS - 0.1:
+            break
+        level = 10 ** (random.uniform(-5, 5) / 20) / (room.sounding_rms(samples) + 1e-9)
+        room.add(x, samples * level, int(at * RATE))
+        for name, start, end in phones:
+            labels[int(np.ceil((at + start * scale) * RATE / HOP)):int(np.ceil((at + end * scale) * RATE / HOP))] = \
+                speech.PHONES.index(name)
+        if random.random() < 0.3:
+            room.add(events, room.breath(RATE, random) * 10 ** (-random.uniform(12, 35) / 20),
+                     int((at - random.uniform(0.3, 0.6)) * RATE))
+        if random.random() < 0.15:
+            room.add(events, room.smack(RATE, random) * random.uniform(0.1, 1), int((at - random.uniform(0.1, 0.4)) * RATE))
+        at += len(samples) / RATE + random.exponential(0.35) * (1 if random.random() < 0.8 else 3)
+    x = room.coloured(x + events, RATE, random)
+    if random.random() < 0.7:
+        x = room.reverberant(x, room.impulse(RATE, random, random.uniform(0.15, 0.5), -random.uniform(2, 18)))
+    if random.random() < 0.75:
+        music = songs[random.integers(len(songs))]
+        start = random.integers(len(music) - len(x))
+        music = room.coloured(music[start:start + len(x)], RATE, random)
+        if random.random() < 0.6:
+            music = room.reverberant(music, room.impulse(RATE, random, random.uniform(0.2, 0.5), random.uniform(-5, 10)))
+        x = x + music / np.std(music) * 10 ** (-random.uniform(12, 45) / 20)
+    x = x + room.noise(len(x), RATE, random) * 10 ** (-random.uniform(14, 55) / 20)
+    return x, labels
+
+
+def main():
+    arguments = argparse.ArgumentParser()
+    arguments.add_argument("folder", type=Path)
+    arguments.add_argument("--utterances", type=int, default=360)
+    arguments.add_argument("--minutes", type=float, default=15)
+    given = arguments.parse_args()
+    given.folder.mkdir(parents=True, exist_ok=True)
+    here = Path(__file__).parent
+    lines = [[line.strip() for line in open(path) if line.strip()]
+             for path in (here.parent / "words" / "words.txt", here / "other-words.txt")]
+    corpus = given.folder / "speech.npz"
+    if not corpus.exists():
+        random, speakers = speech.rng("train"), speech.Speakers()
+        songs = [room.song(name, RATE) for name in SONGS]
+        made = [utterance(speakers, *lines, songs, random) for _ in range(given.utterances)]
+        x = np.stack([feature(samples) for samples, _ in made])
+        np.savez(corpus, x=x.astype(np.float16), y=np.stack([labels for _, labels in made]).astype(np.int8))
+    data = np.load(corpus)
+    x, y = torch.from_numpy(data["x"].astype(np.float32)), torch.from_numpy(data["y"].astype(np.int64))
+    print("utterances and frames:", y.shape, "of them silent: %.2f" % (y == 0).float().mean(), flush=True)
+    fit(x, y, given)
+
+
+def fit(x, y, given):
+    torch.manual_seed(1)
+    torch.set_num_threads(2)
+    kept = max(4, len(x) // 20)
+    ear = Ear(len(speech.PHONES))
+    saved = given.folder / "ear.pt"
+    if saved.exists():
+        ear.load_state_dict(torch.load(saved))
+    weights = torch.ones(len(speech.PHONES))
+    steps, batch = 0, 16
+    start, limit = time.time(), given.minutes * 60
+    optimizer = torch.optim.AdamW(ear.parameters(), lr=2e-3, weight_decay=1e-3)
+    while time.time() - start < limit:
+        ear.train()
+        for chosen in torch.randperm(len(x) - kept).split(batch):
+            rate = max(0.02, 1 - (time.time() - start) / limit)
+            for group in optimizer.param_groups:
+                group["lr"] = 2e-3 * rate
+            a, b = x[kept + chosen], y[kept + chosen]
+            a = a + (torch.rand(len(a), 1, 1) - 0.5) * 0.8     # 8 dB more or less
+            loss = torch.nn.functional.cross_entropy(ear(a), b, weight=weights, label_smoothing=0.02)
+            optimizer.zero_grad()
+            loss.backward()
+            optimizer.step()
+            steps += 1
+        ear.eval()
+        with torch.no_grad():
+            right = (ear(x[:kept]).argmax(1) == y[:kept])
+        print("%4.0f s, %d steps: loss %.3f, frames right %.3f, of speech %.3f" % (
+            time.time() - start, steps, loss, right.float().mean(), right[y[:kept] > 0].float().mean()), flush=True)
+        torch.save(ear.state_dict(), saved)
+
+
+if __name__ == "__main__":
+    main()
