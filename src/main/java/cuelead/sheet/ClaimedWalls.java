@@ -58,7 +58,7 @@ final class ClaimedWalls {
                 .flatMap(clause -> walls(clause).stream())
                 .collect(Collectors.toCollection(TreeSet::new));
         Set<Integer> found = written.collect(Collectors.toCollection(TreeSet::new));
-        if (clauses.isEmpty() || !listed || stated.equals(found)) {
+        if (clauses.isEmpty() || stated.isEmpty() || !listed || stated.equals(found)) {
             return;
         }
         SheetLine at = clauses.stream()
