@@ -54,7 +54,7 @@ final class MicrophoneLine {
         }
         long played = speakers.heardFrame();
         if (frames > 0 && played > 0 && !speakers.isDeviceLost()) {
-            note(frames - played);
+            note((double) frames - played);
         }
         return heard;
     }
