@@ -94,15 +94,20 @@ final class PlanOptions {
     /** The same choice as it is written behind a command. */
     String asWritten(Optional<Path> sheet, Optional<Path> song) {
         StringBuilder words = new StringBuilder();
-        sheet.ifPresent(file -> words.append(' ').append(file));
-        song.ifPresent(file -> words.append(' ').append(file));
-        plan.ifPresent(file -> words.append(" --plan ").append(file));
-        music.ifPresent(file -> words.append(" --music ").append(file));
+        sheet.ifPresent(file -> words.append(' ').append(quoted(file)));
+        song.ifPresent(file -> words.append(' ').append(quoted(file)));
+        plan.ifPresent(file -> words.append(" --plan ").append(quoted(file)));
+        music.ifPresent(file -> words.append(" --music ").append(quoted(file)));
         lead.ifPresent(beats -> words.append(" --lead ").append(Told.decimal(beats.toDecimal())));
         if (level != CallLevel.WORDS) {
-            words.append(" --calls ").append(level);
+            words.append(" --calls ").append(level.word());
         }
-        figures.file().ifPresent(file -> words.append(" --figures ").append(file));
+        figures.file().ifPresent(file -> words.append(" --figures ").append(quoted(file)));
         return words.toString();
+    }
+
+    /** As shells want it. */
+    static String quoted(Path file) {
+        return file.toString().contains(" ") ? '"' + file.toString() + '"' : file.toString();
     }
 }

@@ -204,7 +204,10 @@ final class RehearseCommand implements Callable<Integer> {
         surroundings
                 .err()
                 .println("Your take is " + take.file() + "; delete it when you like. To see or hear it again:");
-        surroundings.err().println("  cuelead review " + take.file() + plan.asWritten(sheet, song) + " --hear NUMBER");
+        surroundings
+                .err()
+                .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten(sheet, song)
+                        + " --hear NUMBER");
         double reached = take.seconds() - take.roundTripSeconds() - REACHED_SECONDS;
         List<PlannedCall> calls =
                 dance.calls().stream().filter(call -> call.seconds() < reached).toList();

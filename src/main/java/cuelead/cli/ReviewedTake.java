@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.dsp.speech.MelBands;
+import cuelead.rehearse.OnlyMusic;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;
@@ -42,6 +43,10 @@ record ReviewedTake(Review review, Replay replay) {
                 ? Optional.of(MonoFile.read(music.get(), Optional.of(MelBands.RATE)))
                 : Optional.empty();
         Review review = new Reviewer(voice).review(heard, played, calls, roundTripSeconds);
+        if (review.timed().isEmpty() && played.isPresent() && OnlyMusic.is(heard, played.get(), roundTripSeconds)) {
+            throw new Refused(file + " holds nothing but the music: the microphone was the computer's own sound; choose"
+                    + " another one (\"cuelead devices\" lists them).");
+        }
         return new ReviewedTake(review, new Replay(heard, played, roundTripSeconds, voice));
     }
 }
