@@ -70,17 +70,17 @@ def utterance(speakers, calls, others, songs, random):
     return x, labels
 
 
-def made(what):
-    """Some rows of words: their features and phones."""
-    seed, count = what
+def make(what):
+    """Some rows of words: their features and phones, in a file."""
+    seed, file = what
     here = Path(__file__).parent
     calls, others = [[line.strip() for line in open(path) if line.strip()]
                      for path in (here.parent / "words" / "words.txt", here / "other-words.txt")]
     random, speakers = speech.rng("train", seed), speech.Speakers()
     songs = [room.song(name, RATE) for name in SONGS]
-    rows = [utterance(speakers, calls, others, songs, random) for _ in range(count)]
+    rows = [utterance(speakers, calls, others, songs, random) for _ in range(PART)]
     x = np.stack([feature(samples) for samples, _ in rows])
-    return x.astype(np.float16), np.stack([labels for _, labels in rows]).astype(np.int8)
+    np.savez(file, x=x.astype(np.float16), y=np.stack([labels for _, labels in rows]).astype(np.int8))
 
 
 def main():
@@ -92,9 +92,11 @@ def main():
     given.folder.mkdir(parents=True, exist_ok=True)
     corpus = given.folder / "speech.npz"
     if not corpus.exists():
+        files = [given.folder / ("part-%d.npz" % seed) for seed in range(given.utterances // PART)]
         with multiprocessing.Pool() as pool:
-            parts = pool.map(made, [(seed, PART) for seed in range(given.utterances // PART)], 1)
-        np.savez(corpus, x=np.concatenate([x for x, _ in parts]), y=np.concatenate([y for _, y in parts]))
+            pool.map(make, [(seed, file) for seed, file in enumerate(files) if not file.exists()], 1)
+        parts = [np.load(file) for file in files]
+        np.savez(corpus, x=np.concatenate([part["x"] for part in parts]), y=np.concatenate([part["y"] for part in parts]))
     data = np.load(corpus)
     x, y = torch.from_numpy(data["x"].astype(np.float32)), torch.from_numpy(data["y"].astype(np.int64))
     print("utterances and frames:", y.shape, "of them silent: %.2f" % (y == 0).float().mean(), flush=True)

@@ -6,17 +6,13 @@ import java.util.Optional;
 final class MicrophoneNews {
     /** By then somebody has called. */
     private static final double SILENT_SECONDS = 20;
-    /** Quieter than 60 dB below full scale nobody speaks; than 40 dB, nobody is heard well. */
-    private static final double SILENT_PEAK = 0.001;
-
+    /** Quieter than 40 dB below full scale nobody is heard well. */
     private static final double QUIET_PEAK = 0.01;
-    private static final double FULL_SCALE = 0.985;
-    private static final int FLAT_SAMPLES = 3;
+
     private static final int MOST_FLAT_TOPS = 20;
 
     private final double firstCallSeconds;
-    private int flat;
-    private int flatTops;
+    private final FlatTops flatTops = new FlatTops();
     private boolean isTooLoudTold;
     private boolean isTooQuietTold;
 
@@ -32,18 +28,15 @@ final class MicrophoneNews {
      * @param songSeconds where the song is
      */
     Optional<String> of(float[] heard, float peak, double songSeconds) {
-        for (float sample : heard) {
-            flat = Math.abs(sample) >= FULL_SCALE ? flat + 1 : 0;
-            flatTops += flat == FLAT_SAMPLES ? 1 : 0;
-        }
-        if (!isTooLoudTold && flatTops > MOST_FLAT_TOPS) {
+        flatTops.add(heard);
+        if (!isTooLoudTold && flatTops.count() > MOST_FLAT_TOPS) {
             isTooLoudTold = true;
             return Optional.of("The microphone is too loud, so words may be misheard: turn it down.");
         }
         if (!isTooQuietTold && songSeconds > firstCallSeconds + SILENT_SECONDS && peak < QUIET_PEAK) {
             isTooQuietTold = true;
             return Optional.of(
-                    peak < SILENT_PEAK
+                    peak < TakeCheck.SILENT_PEAK
                             ? "The microphone hears nothing: see whether it is the right one (\"cuelead devices\"), switched"
                                     + " on and not muted."
                             : "The microphone hears you very softly: come nearer, or turn it up.");

@@ -1,16 +1,11 @@
 package cuelead.cli;
 
-import cuelead.output.GrowingTake;
-import cuelead.rehearse.ClickTimes;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Progress;
 import cuelead.rehearse.Prompts;
 import cuelead.rehearse.Rehearsed;
 import cuelead.report.Refused;
-import cuelead.sound.Microphone;
-import cuelead.sound.Staged;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -46,9 +41,6 @@ import picocli.CommandLine.Parameters;
             "  cuelead rehearse --plan plan.csv --music my-song.mp3 --csv > calls.csv"
         })
 final class RehearseCommand implements Callable<Integer> {
-    private static final List<String> WHAT_TO_DO = List.of(
-            "Begin softly: long loud sound harms hearing, in headphones most of all.",
-            "What you say is recorded and stays on this computer; delete it in %s whenever you like.");
     /** A call that could hardly be made before its take ended is not asked for. */
     private static final double REACHED_SECONDS = 0.3;
     /** Of the plan: what is broken off before is no rehearsal to be compared with others. */
@@ -104,9 +96,6 @@ final class RehearseCommand implements Callable<Integer> {
         this.surroundings = surroundings;
     }
 
-    /** What was recorded, and how late it is. */
-    private record Recorded(Path file, double seconds, double roundTripSeconds) {}
-
     @Override
     public Integer call() throws Exception {
         plan.check(sheet);
@@ -115,7 +104,11 @@ final class RehearseCommand implements Callable<Integer> {
         RehearsalFolder kept = new RehearsalFolder(folder, Targets.withoutEnding(plan.source(sheet)));
         kept.make();
         Optional<Progress> before = progress(kept);
-        Optional<Recorded> recorded = record(dance, new Prompts(dance.calls(), before.orElse(Progress.NONE)), kept);
+        Prompts prompts = new Prompts(dance.calls(), before.orElse(Progress.NONE));
+        RehearsalSound sound = RehearsalSound.of(dance, speaksHard ? prompts.hard() : List.of());
+        RehearsalSession session = new RehearsalSession(surroundings, devices, kept, plan.calibration(), measures);
+        Optional<RehearsalSession.Recorded> recorded =
+                session.record(sound, dance.calls(), new PromptLine(dance.calls(), prompts.of(amount)));
         if (recorded.isPresent()) {
             review(dance, recorded.get(), kept, before);
         }
@@ -132,74 +125,8 @@ final class RehearseCommand implements Callable<Integer> {
         }
     }
 
-    private Optional<Recorded> record(ReviewedDance dance, Prompts prompts, RehearsalFolder kept)
-            throws Refused, InterruptedException {
-        RehearsalSound sound = RehearsalSound.of(dance, speaksHard ? prompts.hard() : List.of());
-        SoundDevices there = surroundings.devices();
-        try (Microphone microphone = devices.openMicrophone(there, sound.rate());
-                SpeakerPair speakers = devices.openSpeakers(there, sound.rate());
-                RehearsalView view = RehearsalView.of(surroundings)) {
-            WHAT_TO_DO.forEach(line -> view.tell(String.format(line, kept.dances())));
-            Staged stream = new Staged();
-            speakers.main().play(stream, 0);
-            MicrophoneLine line = new MicrophoneLine(microphone, speakers.main(), System::nanoTime);
-            RehearsalWait.forDevices(view, speakers.main(), line);
-            Optional<RoundTrip> roundTrip = roundTrip(new RoundTripDesk(view, speakers.main(), line, stream), kept);
-            if (roundTrip.isEmpty() || isQuitBeforeBegin(view, speakers, line)) {
-                return Optional.empty();
-            }
-            PromptLine promptLine = new PromptLine(dance.calls(), prompts.of(amount));
-            Rehearsal rehearsal = new Rehearsal(speakers, line, view, dance.calls(), promptLine);
-            double begunFrames = line.offsetFrames();
-            Staged.Stage music = stream.begin(sound.mix());
-            rehearsal.awaitBegin(music);
-            Path file = kept.nextTake(LocalDate.now());
-            SongTake take = new SongTake(
-                    GrowingTake.begin(file, line.rate(), roundTrip.get().of(begunFrames, begunFrames, line.rate())),
-                    line,
-                    roundTrip.get(),
-                    music.firstFrame(),
-                    begunFrames);
-            try (take) {
-                rehearsal.run(music, take, devices.delaySeconds());
-            } catch (Refused lastWords) {
-                view.tell(lastWords.getMessage());
-            }
-            return Optional.of(new Recorded(file, take.seconds(), take.roundTripSeconds()));
-        }
-    }
-
-    private static boolean isQuitBeforeBegin(RehearsalView view, SpeakerPair speakers, MicrophoneLine line)
-            throws Refused, InterruptedException {
-        if (view.hasKeys()) {
-            view.tell("Put your headphones on. Enter begins; then q ends.");
-        }
-        String key = RehearsalWait.forKey(view, speakers.main(), line, List.of("enter", RawKeys.QUIT));
-        return key.equals(RawKeys.QUIT);
-    }
-
-    private Optional<RoundTrip> roundTrip(RoundTripDesk desk, RehearsalFolder kept)
-            throws Refused, InterruptedException {
-        if (plan.calibration().isPresent()) {
-            Path clicks = plan.calibration().get();
-            return Optional.of(
-                    RoundTrip.of(ClickTimes.roundTripSeconds(MonoFile.read(clicks, Optional.empty()), clicks)));
-        }
-        RoundTrips all = RoundTrips.read(kept.roundTrips());
-        String microphone = devices.microphoneTold(surroundings.devices());
-        String device = devices.deviceTold(surroundings.devices());
-        Optional<RoundTrip> last = measures ? Optional.empty() : desk.last(all, microphone, device);
-        if (last.isPresent()) {
-            return last;
-        }
-        Optional<RoundTrip> measured = desk.measure();
-        if (measured.isPresent()) {
-            RoundTripDesk.keep(measured.get(), all, microphone, device);
-        }
-        return measured;
-    }
-
-    private void review(ReviewedDance dance, Recorded take, RehearsalFolder kept, Optional<Progress> before)
+    private void review(
+            ReviewedDance dance, RehearsalSession.Recorded take, RehearsalFolder kept, Optional<Progress> before)
             throws Refused, InterruptedException {
         surroundings
                 .err()

@@ -41,7 +41,12 @@ record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> b
     /** From a sheet and a song, as {@code play} would call them. */
     static ReviewedDance of(Surroundings surroundings, Wish wish, Optional<Path> music) throws Refused {
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (Practice practice = start.prepare()) {
+        try (Practice practice = start.prepareQuietly()) {
+            // how the voice says words is of no interest where nobody hears it
+            new ProblemPrinter(surroundings.err())
+                    .tellInShort(start.findings(practice).stream()
+                            .filter(problem -> !PracticeStart.isOfVoice(problem))
+                            .toList());
             List<PlannedCall> calls = practice.spokenCalls().stream()
                     .map(SpokenCall::call)
                     .map(ReviewedDance::planned)
