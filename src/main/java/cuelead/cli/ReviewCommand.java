@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.dsp.speech.MelBands;
+import cuelead.output.DataFile;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Wish;
@@ -14,6 +15,7 @@ import cuelead.time.Beats;
 import cuelead.voice.MonoSound;
 import cuelead.voice.Pronunciations;
 import cuelead.voice.SynthVoice;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -155,7 +157,8 @@ final class ReviewCommand implements Callable<Integer> {
             new ReviewListing(review, surroundings.out()).print();
         }
         if (picture.isPresent()) {
-            CallsPicture.of(review).write(picture.get());
+            DataFile.write(
+                    picture.get(), ByteBuffer.wrap(CallsPicture.of(review).png()));
             surroundings.err().println("Wrote " + picture.get() + ".");
         }
         return Failures.DONE;
