@@ -1,9 +1,11 @@
 package cuelead.cli;
 
+import cuelead.output.DataFile;
 import cuelead.rehearse.CallsPicture;
 import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;
 import cuelead.report.Refused;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -68,7 +70,8 @@ final class ReportOptions {
             new ReviewListing(review, surroundings.out()).print();
         }
         if (picture.isPresent()) {
-            CallsPicture.of(review).write(picture.get());
+            DataFile.write(
+                    picture.get(), ByteBuffer.wrap(CallsPicture.of(review).png()));
             surroundings.err().println("Wrote " + picture.get() + ".");
         }
     }

@@ -19,6 +19,7 @@ public final class Figures {
     private static final Figures STANDARD = read("figures.tsv", resource());
 
     private final List<FigureRow> rows;
+    private final Map<String, FigureRow> byId = new HashMap<>();
     private final Map<String, Figure> byName = new HashMap<>();
     private final Map<String, String> singleWords = new HashMap<>();
 
@@ -26,6 +27,7 @@ public final class Figures {
         this.rows = List.copyOf(rows);
         for (FigureRow row : rows) {
             Figure figure = row.figure();
+            byId.putIfAbsent(figure.id(), row);
             byName.putIfAbsent(key(figure.name()), figure);
             if (row.kind() == FigureRow.Kind.ACTION && !figure.pattern().isEmpty()) {
                 Figure.Beat beat = figure.pattern().get(0);
@@ -65,6 +67,11 @@ public final class Figures {
     /** In the order of the table. */
     public List<FigureRow> rows() {
         return rows;
+    }
+
+    /** The row of a figure by the figure's key. */
+    public Optional<FigureRow> row(String id) {
+        return Optional.ofNullable(byId.get(id));
     }
 
     /** A figure by its name, a synonym or an abbreviation, whatever the case and the hyphens. */

@@ -1,11 +1,8 @@
 package cuelead.rehearse;
 
-import cuelead.report.Refused;
 import java.awt.Color;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -120,24 +117,12 @@ public final class CallsPicture {
         series.setMarkerColor(colour);
     }
 
-    /**
-     * Writes it as PNG; an older file of that name is replaced only when the new one is whole.
-     *
-     * @throws Refused when it cannot be written
-     */
-    public void write(Path file) throws Refused {
+    /** As a PNG file has it. */
+    public byte[] png() {
         try {
-            byte[] bytes = BitmapEncoder.getBitmapBytes(chart, BitmapEncoder.BitmapFormat.PNG);
-            Path folder = file.toAbsolutePath().getParent();
-            Path written = Files.createTempFile(folder, "calls", ".part");
-            try {
-                Files.write(written, bytes);
-                Files.move(written, file, StandardCopyOption.REPLACE_EXISTING);
-            } finally {
-                Files.deleteIfExists(written);
-            }
-        } catch (IOException broken) {
-            throw new Refused("Cannot write " + file + ": see whether its disk is full or protected.", broken);
+            return BitmapEncoder.getBitmapBytes(chart, BitmapEncoder.BitmapFormat.PNG);
+        } catch (IOException inMemory) {
+            throw new UncheckedIOException(inMemory);
         }
     }
 }

@@ -105,8 +105,10 @@ public record Progress(List<Rehearsed> rehearsals) {
         try {
             if (values.length == 1 + kinds + AFTER_KINDS.size()) {
                 Map<CallKind, Long> counts = new EnumMap<>(CallKind.class);
+                int at = 1;
                 for (CallKind kind : CallKind.values()) {
-                    counts.put(kind, Long.parseLong(values[1 + kind.ordinal()]));
+                    counts.put(kind, Long.parseLong(values[at]));
+                    at++;
                 }
                 String places = values[kinds + 3];
                 return new Rehearsed(

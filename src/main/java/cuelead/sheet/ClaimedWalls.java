@@ -2,6 +2,7 @@ package cuelead.sheet;
 
 import cuelead.dance.Dance;
 import cuelead.dance.Restart;
+import cuelead.english.Enumeration;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -80,10 +81,7 @@ final class ClaimedWalls {
     }
 
     private static String walls(Set<Integer> walls) {
-        List<String> names = walls.stream().map(String::valueOf).toList();
-        int last = names.size() - 1;
-        return last == 0
-                ? "wall " + names.get(0)
-                : "walls " + String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+        List<String> numbers = walls.stream().map(String::valueOf).toList();
+        return (numbers.size() == 1 ? "wall " : "walls ") + Enumeration.of(numbers);
     }
 }

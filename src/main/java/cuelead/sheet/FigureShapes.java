@@ -82,12 +82,15 @@ final class FigureShapes {
                 .orElse(-1);
     }
 
-    /** It may be danced turning; and two of them are danced in the order in which they are named. */
-    static boolean isVine(FigureRow row) {
+    /** It may be danced turning. */
+    private static boolean isVine(FigureRow row) {
         return row.figure().id().startsWith("vine");
     }
 
-    /** Whether it is named by the side to which it goes: other figures may be named by a foot that does not begin them. */
+    /**
+     * Whether it is named by the side to which it goes, and two of them are danced in the order in which they are named: other
+     * figures may be named by a foot that does not begin them.
+     */
     static boolean goesToItsSide(FigureRow row) {
         return isVine(row)
                 || row.figure().id().equals("nightclub_basic")

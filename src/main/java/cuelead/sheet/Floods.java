@@ -1,5 +1,6 @@
 package cuelead.sheet;
 
+import cuelead.english.Enumeration;
 import cuelead.report.Problem;
 import cuelead.report.Problem.Severity;
 import java.util.ArrayList;
@@ -63,12 +64,9 @@ final class Floods {
                 first.tryThis());
     }
 
-    /** "5, 7, 9 and 12" */
     private static String numbers(List<Problem> told) {
-        List<String> numbers =
-                told.stream().map(Problem::line).distinct().map(String::valueOf).toList();
-        int last = numbers.size() - 1;
-        return String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+        return Enumeration.of(
+                told.stream().map(Problem::line).distinct().map(String::valueOf).toList());
     }
 
     private static Problem note(Problem problem) {

@@ -214,8 +214,8 @@ final class HeaderReader {
         return words.isPresent();
     }
 
-    private static final Set<String> LEADS =
-            Set.of("lead", "leading", "start", "starts", "starting", "begin", "begins", "beginning");
+    private static final Set<String> LEADS = Stream.concat(Stream.of("lead", "leading"), HeaderTokens.STARTING.stream())
+            .collect(Collectors.toUnmodifiableSet());
 
     /** "start with weight on left", "weight on L"; "lead with the LEFT foot" leaves the weight on the other. */
     private boolean weight(HeaderTokens tokens) {

@@ -85,7 +85,7 @@ final class HeaderTokens {
 
     /** "start dancing on count 17" */
     OptionalInt startOnCount() {
-        if (!isOneOf(at, Set.of("start", "starts", "begin", "begins", "starting", "beginning"))) {
+        if (!isOneOf(at, STARTING)) {
             return OptionalInt.empty();
         }
         int index = isOneOf(at + 1, Set.of("dancing", "the", "dance")) ? at + 2 : at + 1;
@@ -198,7 +198,7 @@ final class HeaderTokens {
         return Optional.empty();
     }
 
-    private static final Set<String> STARTING = Set.of("starts", "start", "starting", "begins", "begin", "beginning");
+    static final Set<String> STARTING = Set.of("starts", "start", "starting", "begins", "begin", "beginning");
 
     private int afterSmallWords(int from) {
         int index = from;

@@ -96,9 +96,8 @@ final class HeadingCheck {
                             && FigureShapes.goesToItsSide(found.row()));
             if (call.isPresent()) {
                 FigureRow row = call.get().row();
-                int at = FigureShapes.begins(row, call.get().feet().get(0), section.steps(), from);
-                from = at;
-                if (at < 0) {
+                from = FigureShapes.begins(row, call.get().feet().get(0), section.steps(), from);
+                if (from < 0) {
                     return call;
                 }
             }

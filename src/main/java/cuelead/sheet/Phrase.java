@@ -76,12 +76,11 @@ record Phrase(
 
         /** As it is danced in the quick rhythm, where that has fewer steps: a scissor on "1&2" has no hold. */
         Optional<FigureCall> quick() {
-            return Figures.standard().rows().stream()
-                    .filter(other -> other.figure().id().equals(row.figure().id() + QUICK))
+            return Figures.standard()
+                    .row(row.figure().id() + QUICK)
                     .filter(other -> other.figure().pattern().size()
                             < row.figure().pattern().size())
-                    .map(other -> new FigureCall(other, feet, ways, turn))
-                    .findFirst();
+                    .map(other -> new FigureCall(other, feet, ways, turn));
         }
 
         private static final String QUICK = "_sync";
@@ -91,6 +90,9 @@ record Phrase(
          * one foot ("toe struts R, L") or the list is of none of its steps.
          */
         int feetEach() {
+            if (feet.size() < 2) {
+                return 1;
+            }
             List<Foot> danced = row.figure().pattern().stream()
                     .flatMap(beat -> beat.foot().stream())
                     .toList();

@@ -90,21 +90,19 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
 
     /** "Reverse rumba box: side, together, back": a figure of its own, with its steps behind it. */
     private static boolean namesFigure(List<Token> tokens, int at, String text) {
-        boolean turned = MIRROR.contains(tokens.get(at).text());
+        if (!MIRROR.contains(tokens.get(at).text())) {
+            return false;
+        }
         List<String> words = Vocabulary.STANDARD.terms(tokens.subList(at, tokens.size())).stream()
                 .map(Term::meaning)
                 .toList();
-        boolean name = turned
-                && Vocabulary.STANDARD.figureNames().beginningWith(words.get(0)).stream()
-                        .map(FigureNames.FigureName::words)
-                        .anyMatch(
-                                named -> named.size() <= words.size() && named.equals(words.subList(0, named.size())));
-        return name
-                || (turned
-                        && at + 1 < tokens.size()
-                        && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
-                                .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD))
-                        && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':')))));
+        boolean isName = Vocabulary.STANDARD.figureNames().beginningWith(words.get(0)).stream()
+                .map(FigureNames.FigureName::words)
+                .anyMatch(name -> name.size() <= words.size() && name.equals(words.subList(0, name.size())));
+        boolean isFigure = at + 1 < tokens.size()
+                && Vocabulary.STANDARD.terms(List.of(tokens.get(at + 1))).stream()
+                        .anyMatch(term -> term.is(Term.Kind.FIGURE_WORD));
+        return isName || (isFigure && !DanceLine.movesNothing(text.substring(Math.max(0, text.indexOf(':')))));
     }
 
     private static final Set<String> AS_IN =

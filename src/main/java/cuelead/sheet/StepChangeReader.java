@@ -48,11 +48,8 @@ final class StepChangeReader {
         List<Token> tokens = line.tokens();
         Matcher becomes = BECOMES.matcher(line.text());
         if (becomes.find()) {
-            int from = becomes.end();
-            int behind = (int)
-                    tokens.stream().filter(token -> token.column() <= from).count();
-            String prose = line.text().substring(from, end(line, tokens.subList(behind, tokens.size())));
-            return CountGroup.read(becomes.group(1)).map(group -> StepChange.of(group.counts(), prose));
+            return CountGroup.read(becomes.group(1))
+                    .map(group -> StepChange.of(group.counts(), prose(line, becomes.end())));
         }
         for (int i = 0; i < tokens.size(); i++) {
             if (tokens.get(i).is(Token.Kind.WORD)
@@ -73,10 +70,9 @@ final class StepChangeReader {
                 group = CountGroup.read(line.text(), token.column() - 1);
             } else if (group.isPresent()
                     && leadsToSteps(token, line.text().substring(group.get().end()))) {
-                int from = token.column() - 1 + token.text().length();
-                int end = end(line, tokens.subList(i + 1, tokens.size()));
-                return Optional.of(
-                        StepChange.of(group.get().counts(), line.text().substring(from, end)));
+                return Optional.of(StepChange.of(
+                        group.get().counts(),
+                        prose(line, token.column() - 1 + token.text().length())));
             }
         }
         return Optional.empty();
@@ -104,12 +100,7 @@ final class StepChangeReader {
             Optional<CountGroup> group = changes && token.is(Token.Kind.NUMBER) && !place
                     ? CountGroup.read(line.text(), token.column() - 1)
                     : Optional.empty();
-            int from = group.map(CountGroup::end).orElse(0);
-            int behind = (int)
-                    tokens.stream().filter(other -> other.column() <= from).count();
-            Optional<StepChange> change = group.map(found -> StepChange.of(
-                            found.counts(),
-                            line.text().substring(from, end(line, tokens.subList(behind, tokens.size())))))
+            Optional<StepChange> change = group.map(found -> StepChange.of(found.counts(), prose(line, found.end())))
                     .filter(found -> DanceLine.isDanced(found.prose()) && found.fits());
             if (change.isPresent()) {
                 return change;
@@ -127,11 +118,14 @@ final class StepChangeReader {
                 .contains(before.text());
     }
 
-    private static int end(SheetLine line, List<Token> tokens) {
-        return tokens.stream()
+    /** The words from a 0-based index on, up to where they tell of something else. */
+    private static String prose(SheetLine line, int from) {
+        int end = line.tokens().stream()
+                .filter(token -> token.column() > from)
                 .filter(token -> token.is(Token.Kind.WORD) && ENDS.contains(token.text()))
                 .findFirst()
                 .map(token -> token.column() - 1)
                 .orElse(line.text().length());
+        return line.text().substring(from, end);
     }
 }

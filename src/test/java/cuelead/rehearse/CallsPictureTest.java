@@ -1,21 +1,15 @@
 package cuelead.rehearse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.report.Refused;
 import java.awt.image.BufferedImage;
-import java.nio.file.Path;
+import java.io.ByteArrayInputStream;
 import java.util.List;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class CallsPictureTest {
-    @TempDir
-    private Path temp;
-
     private static Review review(double errorSeconds) {
         List<PlannedCall> plan = List.of(MatchingTest.planned("step", 5), MatchingTest.planned("rock", 7));
         HeardWord step = MatchingTest.heard("step", 5 + errorSeconds);
@@ -23,9 +17,7 @@ class CallsPictureTest {
     }
 
     private BufferedImage drawn(Review review) throws Exception {
-        Path file = temp.resolve("calls.png");
-        CallsPicture.of(review).write(file);
-        return ImageIO.read(file.toFile());
+        return ImageIO.read(new ByteArrayInputStream(CallsPicture.of(review).png()));
     }
 
     @Test
@@ -45,11 +37,5 @@ class CallsPictureTest {
     @Test
     void aReviewOfNothingCanBeDrawn() throws Exception {
         assertEquals(700, drawn(new Review(List.of())).getHeight());
-    }
-
-    @Test
-    void whereItCannotBeWrittenOneSentenceSaysSo() {
-        CallsPicture picture = CallsPicture.of(review(0));
-        assertThrows(Refused.class, () -> picture.write(temp.resolve("none").resolve("calls.png")));
     }
 }
