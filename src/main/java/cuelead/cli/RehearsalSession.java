@@ -8,6 +8,7 @@ import cuelead.sound.Microphone;
 import cuelead.sound.Staged;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 
@@ -50,7 +51,7 @@ record RehearsalSession(
             double begunFrames = line.offsetFrames();
             Staged.Stage music = stream.begin(sound.mix());
             rehearsal.awaitBegin(music);
-            Path file = kept.nextTake(LocalDate.now());
+            Path file = kept.nextTake(LocalDate.now(ZoneId.systemDefault()));
             double late = roundTrip.get().of(begunFrames, begunFrames, line.rate());
             GrowingTake growing = GrowingTake.begin(file, line.rate(), late);
             SongTake take = new SongTake(growing, line, roundTrip.get(), music.firstFrame(), begunFrames);

@@ -7,6 +7,7 @@ import cuelead.rehearse.Rehearsed;
 import cuelead.report.Refused;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -146,7 +147,8 @@ final class RehearseCommand implements Callable<Integer> {
                 ReviewedTake.of(take.file(), calls, dance.music(), take.roundTripSeconds(), surroundings);
         report.tell(reviewed.review(), surroundings);
         if (before.isPresent() && calls.size() >= KEPT_PART * dance.calls().size()) {
-            Progress now = before.get().with(Rehearsed.of(reviewed.review(), LocalDateTime.now()));
+            Progress now =
+                    before.get().with(Rehearsed.of(reviewed.review(), LocalDateTime.now(ZoneId.systemDefault())));
             kept.keep(now);
             if (!report.isCsv()) {
                 ProgressListing.print(now, surroundings.out());

@@ -4,6 +4,7 @@ import cuelead.report.Refused;
 import cuelead.sound.Speakers;
 import cuelead.sound.Staged;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -79,7 +80,7 @@ final class RoundTripDesk {
     /** Keeps one for the next time. */
     static void keep(RoundTrip measured, RoundTrips kept, String microphone, String loudspeaker) throws Refused {
         if (measured.offsetFrames().isPresent()) {
-            kept.keep(microphone, loudspeaker, measured.seconds(), LocalDate.now());
+            kept.keep(microphone, loudspeaker, measured.seconds(), LocalDate.now(ZoneId.systemDefault()));
         }
     }
 

@@ -17,7 +17,6 @@ import java.util.regex.Pattern;
  * samples and always has the same length, so that it can be written while the file grows.
  */
 public final class RoundTripNote {
-    private static final String TEXT = "cuelead round trip %9.3f ms";
     private static final Pattern FOUND = Pattern.compile("cuelead round trip +(-?[0-9.]{1,12}) ms");
     private static final int DATA_HEAD_BYTES = 8;
     private static final int FIRST_BYTES = 512;
@@ -42,7 +41,8 @@ public final class RoundTripNote {
     }
 
     private static ByteBuffer chunk(double seconds) {
-        return WavInfo.chunk(Map.of("ICMT", String.format(Locale.ROOT, TEXT, MILLIS_A_SECOND * seconds)));
+        return WavInfo.chunk(
+                Map.of("ICMT", String.format(Locale.ROOT, "cuelead round trip %9.3f ms", MILLIS_A_SECOND * seconds)));
     }
 
     /** The one in a file; empty where there is none. */
