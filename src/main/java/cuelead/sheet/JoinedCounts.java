@@ -83,7 +83,7 @@ final class JoinedCounts {
         List<CountPlaces.Counted> counted = line.counted(0);
         return counted.size() != 1
                 ? LineFit.IMPOSSIBLE
-                : LineFit.cost(
+                : line.tried().fit().cost(
                         LaidRow.line(Row.of(line, 0, false), counted.get(0)).text());
     }
 }

@@ -111,7 +111,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
     /** "One more V", "another of those", where no step is told. */
     private static boolean isOneMore(List<Token> tokens, String text) {
         String words = String.join(" ", tokens.stream().map(Token::text).toList());
-        return ONE_MORE.matcher(words).find() && !LineFit.fits(text);
+        return ONE_MORE.matcher(words).find() && !new LineFit().fits(text);
     }
 
     private static final Pattern ONE_MORE =
