@@ -43,7 +43,8 @@ final class HeadedSteps {
                     && (counted.size() > 1 || !isDetailed(counted.get(0).group(), lines, i));
         }
         if (!counted.isEmpty()) {
-            return mostFit(words, counted, lines.get(i).tried().fit()) && !isDetailed(counted.get(0).group(), lines, i);
+            return mostFit(words, counted, lines.get(i).tried().fit())
+                    && !isDetailed(counted.get(0).group(), lines, i);
         }
         return !StatedLengths.in(words).isEmpty() && DanceLine.isDanced(words) && !isAbove(lines, i);
     }
