@@ -40,6 +40,9 @@ class HouseTest {
             Map.entry(
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
             Map.entry(
+                    "steer",
+                    Set.of("time", "report", "dance", "plan", "lesson", "sound", "output", "practice")),
+            Map.entry(
                     "cli",
                     Set.of(
                             "time",
@@ -55,7 +58,11 @@ class HouseTest {
                             "output",
                             "rehearse",
                             "dsp",
-                            "practice")));
+                            "practice",
+                            "steer")),
+            Map.entry(
+                    "window",
+                    Set.of("time", "report", "dance", "sheet", "song", "plan", "voice", "sound", "output", "practice", "steer")));
 
     @Test
     void theRoomsHaveNoCycle() {

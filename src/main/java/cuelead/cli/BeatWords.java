@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.song.Hearing;
 import cuelead.time.BeatGrid;
 import java.util.ArrayList;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import java.util.Locale;

@@ -1,5 +1,9 @@
 package cuelead.cli;
 
+import cuelead.steer.Follower;
+import cuelead.steer.Moment;
+import cuelead.steer.Order;
+import cuelead.steer.View;
 import cuelead.plan.Call;
 import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;

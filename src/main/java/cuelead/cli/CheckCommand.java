@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.dance.Facing;
 import cuelead.dance.Turn;
 import cuelead.plan.DancedCount;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.LostDevices;
 import cuelead.report.Refused;
 import java.util.List;
 

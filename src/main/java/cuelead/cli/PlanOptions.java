@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Wish;

@@ -1,5 +1,10 @@
 package cuelead.cli;
 
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Moment;
+import cuelead.steer.Order;
+import cuelead.steer.SceneMaker;
+import cuelead.steer.View;
 import cuelead.sound.Speakers;
 import java.io.PrintStream;
 import java.util.List;

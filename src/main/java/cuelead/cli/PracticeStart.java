@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.plan.SongCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;

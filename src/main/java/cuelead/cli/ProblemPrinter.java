@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.document.DocumentText;
 import cuelead.report.Problem;
 import java.io.PrintStream;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Prompt;
 import java.util.List;

@@ -1,5 +1,10 @@
 package cuelead.cli;
 
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SoundDevices;
+import cuelead.steer.SpeakerPair;
+import cuelead.steer.Told;
 import cuelead.output.DeviceName;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;

@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.steer.LostDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Staged;

@@ -1,5 +1,8 @@
 package cuelead.cli;
 
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.SoundDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.output.DeviceName;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;

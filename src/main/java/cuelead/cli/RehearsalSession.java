@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.SpeakerPair;
 import cuelead.output.GrowingTake;
 import cuelead.rehearse.ClickTimes;
 import cuelead.rehearse.PlannedCall;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;

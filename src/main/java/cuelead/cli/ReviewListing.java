@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.rehearse.Advice;
 import cuelead.rehearse.CallKind;
 import cuelead.rehearse.HeardWord;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.dance.Ending;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.output.Rounding;
 import cuelead.output.TrackFile;
 import cuelead.output.TrackFormat;

@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.steer.OpenAlDevices;
+import cuelead.steer.SoundDevices;
 import cuelead.practice.Places;
 import java.io.InputStream;
 import java.io.PrintStream;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.voice.MonoSound;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.practice.LiveBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatsInHand;

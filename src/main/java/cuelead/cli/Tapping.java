@@ -1,5 +1,8 @@
 package cuelead.cli;
 
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.practice.LiveBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatsInHand;

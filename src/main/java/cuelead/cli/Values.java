@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Steersman;
 import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
 import cuelead.practice.DipWish;

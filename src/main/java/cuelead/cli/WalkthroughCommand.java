@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Told;
 import cuelead.dance.Dance;
 import cuelead.lesson.Lesson;
 import cuelead.lesson.LessonFile;

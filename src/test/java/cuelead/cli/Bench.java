@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.SoundDevices;
 import cuelead.FakeSpeakers;
 import cuelead.output.DeviceName;
 import cuelead.practice.Places;

@@ -1,5 +1,9 @@
 package cuelead.cli;
 
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Moment;
+import cuelead.steer.PassLines;
+import cuelead.steer.PlayState;
 import cuelead.dance.Count;
 import cuelead.dance.Dance;
 import cuelead.dance.Facing;

@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

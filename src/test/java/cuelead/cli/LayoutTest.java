@@ -1,5 +1,8 @@
 package cuelead.cli;
 
+import cuelead.steer.Follower;
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Scene;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

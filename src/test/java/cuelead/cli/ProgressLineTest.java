@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.OpenAlDevices;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.practice.Places;

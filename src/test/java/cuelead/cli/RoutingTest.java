@@ -1,5 +1,8 @@
 package cuelead.cli;
 
+import cuelead.steer.LostDevices;
+import cuelead.steer.PlayState;
+import cuelead.steer.SpeakerPair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
