@@ -59,10 +59,7 @@ class HouseTest {
                             "rehearse",
                             "dsp",
                             "practice",
-                            "steer")),
-            Map.entry(
-                    "window",
-                    Set.of("time", "report", "dance", "sheet", "song", "plan", "voice", "sound", "output", "practice", "steer")));
+                            "steer")));
 
     @Test
     void theRoomsHaveNoCycle() {

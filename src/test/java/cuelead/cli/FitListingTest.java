@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Calls;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

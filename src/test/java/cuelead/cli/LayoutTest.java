@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Calls;
 import cuelead.steer.Follower;
 import cuelead.steer.KeyHelp;
 import cuelead.steer.Scene;

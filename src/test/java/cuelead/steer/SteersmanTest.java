@@ -27,6 +27,9 @@ class SteersmanTest {
     /** At 40 ms a look, so that an order is obeyed and heard. */
     private static final int LOOKS = 60;
 
+    private static final Path PROJECT = Path.of("").toAbsolutePath();
+    private static final Path DEMO_SHEET = PROJECT.resolve("cues/lamp-on-the-quay.txt");
+
     @TempDir
     static Path temp;
 
@@ -37,11 +40,10 @@ class SteersmanTest {
 
     @BeforeEach
     void play() throws Exception {
-        Wish usual = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
-        Wish wish = Wish.of(usual.sheet())
+        Wish wish = Wish.of(DEMO_SHEET)
                 .tempo(Optional.of(new cuelead.time.Tempo(120)))
                 .wish();
-        practice = Practice.prepare(wish, new Places(temp, Bench.PROJECT), (work, done) -> {});
+        practice = Practice.prepare(wish, new Places(temp, PROJECT), (work, done) -> {});
         speakers = new FakeSpeakers(practice.rate());
         live = practice.live(speakers);
         steersman = new Steersman(live, wish);
@@ -272,8 +274,7 @@ class SteersmanTest {
     }
 
     private static Wish apart() {
-        Wish wish = Wishes.usual(Path.of(Bench.DEMO_SHEET), Optional.empty(), Optional.empty(), Optional.empty());
-        return Wish.of(wish.sheet()).callsGo(CallsGo.APART).wish();
+        return Wish.of(DEMO_SHEET).callsGo(CallsGo.APART).wish();
     }
 
     @Test

@@ -1,7 +1,10 @@
-package cuelead.steer;
+package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.steer.Calls;
+import cuelead.steer.Follower;
+import cuelead.steer.Scene;
 import cuelead.plan.Timeline;
 import java.util.List;
 import org.junit.jupiter.api.Test;

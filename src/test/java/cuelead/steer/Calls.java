@@ -1,9 +1,5 @@
-package cuelead.cli;
+package cuelead.steer;
 
-import cuelead.steer.KeyHelp;
-import cuelead.steer.Moment;
-import cuelead.steer.PassLines;
-import cuelead.steer.PlayState;
 import cuelead.dance.Count;
 import cuelead.dance.Dance;
 import cuelead.dance.Facing;
@@ -28,8 +24,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A small dance of eight counts at 120 beats a minute, its count 1 at 8 seconds, and calls made by hand. */
-final class Calls {
-    static final SampleRate RATE = new SampleRate(1_000 * 8);
+public final class Calls {
+    public static final SampleRate RATE = new SampleRate(1_000 * 8);
 
     private static final String SHEET = """
             SMALL
@@ -46,16 +42,16 @@ final class Calls {
     private Calls() {}
 
     /** @param endSeconds where the music ends */
-    static Timeline timeline(double endSeconds) {
+    public static Timeline timeline(double endSeconds) {
         return timeline(SHEET, endSeconds);
     }
 
     /** While it plays as usual. */
-    static Moment moment(Timeline timeline, double songSeconds) {
+    public static Moment moment(Timeline timeline, double songSeconds) {
         return moment(timeline, songSeconds, "");
     }
 
-    static Moment moment(Timeline timeline, double songSeconds, String notice) {
+    public static Moment moment(Timeline timeline, double songSeconds, String notice) {
         Heard heard = new Heard(
                 1,
                 songSeconds,
@@ -82,7 +78,7 @@ final class Calls {
     }
 
     /** A dance laid over 120 beats a minute as {@link #timeline(double)}. */
-    static Timeline timeline(String sheet, double endSeconds) {
+    public static Timeline timeline(String sheet, double endSeconds) {
         Dance dance = SheetReader.read("small.txt", sheet).dance().orElseThrow();
         BeatGrid grid = BeatGrid.steady(new Tempo(120), 0, 200, 4);
         return Timeline.lay(
@@ -96,7 +92,7 @@ final class Calls {
     }
 
     /** A word whose centre is 0.1 s after its start and 0.2 s before its end, two beats ahead. */
-    static Call word(String words, double centreSeconds, int count) {
+    public static Call word(String words, double centreSeconds, int count) {
         return new Call(
                 words,
                 Call.Kind.WORD,
@@ -112,7 +108,7 @@ final class Calls {
                 Facing.FRONT);
     }
 
-    static Call countIn(String words, double centreSeconds, int count) {
+    public static Call countIn(String words, double centreSeconds, int count) {
         return new Call(
                 words,
                 Call.Kind.COUNT_IN,
@@ -129,7 +125,7 @@ final class Calls {
     }
 
     /** With a clip of half a second that is felt 0.15 s after its first sample. */
-    static SpokenCall spoken(Call call) {
+    public static SpokenCall spoken(Call call) {
         List<Clip.Phone> phones = List.of(
                 new Clip.Phone("r", 0.05, 0.1), new Clip.Phone("aa", 0.1, 0.3), new Clip.Phone("pau", 0.3, 0.5));
         Clip clip = new Clip(call.words(), RATE, new float[RATE.hz() / 2], 0.05, 0.15, 0.35, phones);

@@ -1,2 +1,0 @@
-/** The window: a stand for the floor. */
-package cuelead.window;
