@@ -1,12 +1,12 @@
 package cuelead.cli;
 
+import cuelead.practice.Alignment;
+import cuelead.practice.Delays;
+import cuelead.report.Refused;
 import cuelead.steer.DelayWords;
 import cuelead.steer.DeviceChoice;
 import cuelead.steer.LostDevices;
 import cuelead.steer.SpeakerPair;
-import cuelead.practice.Alignment;
-import cuelead.practice.Delays;
-import cuelead.report.Refused;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.concurrent.Callable;

@@ -1,9 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.LivePlay;
-import cuelead.steer.SpeakerOpening;
-import cuelead.steer.SpeakerPair;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
 import cuelead.practice.Delays;
@@ -11,6 +7,10 @@ import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LivePlay;
+import cuelead.steer.SpeakerOpening;
+import cuelead.steer.SpeakerPair;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

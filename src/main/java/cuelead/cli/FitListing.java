@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.dance.Facing;
 import cuelead.dance.Turn;
 import cuelead.plan.DancedCount;
@@ -8,6 +7,7 @@ import cuelead.plan.SongFit;
 import cuelead.plan.StyleTempos;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

@@ -1,13 +1,13 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.LivePlay;
-import cuelead.steer.SpeakerOpening;
-import cuelead.steer.SpeakerPair;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LivePlay;
+import cuelead.steer.SpeakerOpening;
+import cuelead.steer.SpeakerPair;
 import java.util.List;
 
 /** Opens keys and speakers while a practice is made ready, plays what is made of it, and closes all again. */

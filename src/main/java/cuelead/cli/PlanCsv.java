@@ -1,9 +1,9 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.practice.SpokenCall;
+import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import java.util.List;
 

@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.plan.CallPlan;
@@ -10,6 +9,7 @@ import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;

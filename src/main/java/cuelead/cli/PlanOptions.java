@@ -1,10 +1,10 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.time.Beats;
 import java.nio.file.Path;
 import java.util.Optional;

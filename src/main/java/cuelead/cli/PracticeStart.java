@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.plan.SongCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.practice.WordDoubts;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.document.DocumentText;
 import cuelead.report.Problem;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.HashSet;
 import java.util.List;

@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Prompt;
+import cuelead.steer.Told;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.dance.CountOne;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;
@@ -13,6 +12,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Tag;
 import cuelead.dance.Turn;
 import cuelead.dance.Weight;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,16 +1,16 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.LostDevices;
-import cuelead.steer.SoundDevices;
-import cuelead.steer.SpeakerPair;
-import cuelead.steer.Told;
 import cuelead.output.DeviceName;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;
 import cuelead.practice.Voicing;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SoundDevices;
+import cuelead.steer.SpeakerPair;
+import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import cuelead.voice.FolderMarks;
 import cuelead.voice.RecordingSession;

@@ -1,11 +1,11 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.SoundDevices;
-import cuelead.steer.SpeakerPair;
 import cuelead.output.DeviceName;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.SoundDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.time.SampleRate;
 import java.util.Optional;
 import picocli.CommandLine.Option;

@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.steer.SpeakerPair;
 import cuelead.output.GrowingTake;
 import cuelead.rehearse.ClickTimes;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.sound.Staged;
+import cuelead.steer.SpeakerPair;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;

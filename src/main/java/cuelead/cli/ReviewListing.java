@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.rehearse.Advice;
 import cuelead.rehearse.CallKind;
 import cuelead.rehearse.HeardWord;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;

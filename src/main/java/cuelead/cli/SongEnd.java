@@ -1,10 +1,10 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.dance.Ending;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
+import cuelead.steer.Told;
 import java.util.Locale;
 import java.util.Optional;
 

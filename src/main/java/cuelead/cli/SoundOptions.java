@@ -1,10 +1,9 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.SoundDevices;
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.SoundDevices;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;

@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.output.Rounding;
 import cuelead.output.TrackFile;
 import cuelead.output.TrackFormat;
@@ -10,6 +9,7 @@ import cuelead.report.Refused;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
 import cuelead.sound.SlowedMusic;
+import cuelead.steer.Told;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import cuelead.time.TimeMap;

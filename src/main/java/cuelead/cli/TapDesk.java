@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.Told;
 import cuelead.practice.LiveBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatsInHand;
@@ -8,6 +7,7 @@ import cuelead.song.Ear;
 import cuelead.song.TapRun;
 import cuelead.song.Tapped;
 import cuelead.song.Tapped.Carried;
+import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,8 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.DeviceChoice;
-import cuelead.steer.LostDevices;
-import cuelead.steer.SpeakerPair;
 import cuelead.practice.LiveBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatsInHand;
@@ -10,6 +7,9 @@ import cuelead.song.Ear;
 import cuelead.song.Hearing.Stretch;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.List;

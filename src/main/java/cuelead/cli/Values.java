@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.steer.Steersman;
 import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
 import cuelead.practice.DipWish;
 import cuelead.practice.VoiceWish;
 import cuelead.rehearse.Prompts;
 import cuelead.sound.Dipping;
+import cuelead.steer.Steersman;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;

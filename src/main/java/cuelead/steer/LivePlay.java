@@ -143,7 +143,7 @@ public final class LivePlay {
         int dropOuts = speakers.dropOuts();
         if (dropOuts > 0) {
             stage.tell("The sound broke off " + Told.number(dropOuts, "time")
-                            + ": this computer is too busy. Close other programs.");
+                    + ": this computer is too busy. Close other programs.");
         }
     }
 }

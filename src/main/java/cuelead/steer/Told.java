@@ -27,7 +27,7 @@ public final class Told {
         if (whole < 60) {
             return number(whole, "second");
         }
-            return number(whole / 60, "minute") + (whole % 60 == 0 ? "" : " " + number(whole % 60, "second"));
+        return number(whole / 60, "minute") + (whole % 60 == 0 ? "" : " " + number(whole % 60, "second"));
     }
 
     /** {@code 3 o'clock}, on a diagonal {@code 1:30}. */
@@ -43,7 +43,7 @@ public final class Told {
 
     /** {@code 1 call}, {@code 3 calls}. */
     public static String number(long number, String thing) {
-            return number(number, thing, thing + "s");
+        return number(number, thing, thing + "s");
     }
 
     /** {@code 1 pass}, {@code 3 passes}. */

@@ -1,9 +1,9 @@
 package cuelead.cli;
 
-import cuelead.steer.DelayWords;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.practice.Delays;
+import cuelead.steer.DelayWords;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;

@@ -1,12 +1,12 @@
 package cuelead.cli;
 
-import cuelead.steer.SoundDevices;
 import cuelead.FakeSpeakers;
 import cuelead.output.DeviceName;
 import cuelead.practice.Places;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
+import cuelead.steer.SoundDevices;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;

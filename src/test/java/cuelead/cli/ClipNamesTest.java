@@ -1,9 +1,9 @@
 package cuelead.cli;
 
-import cuelead.steer.Calls;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.steer.Calls;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

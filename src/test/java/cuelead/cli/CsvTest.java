@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import cuelead.steer.Calls;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.steer.Calls;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -2,10 +2,10 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.plan.Timeline;
 import cuelead.steer.Calls;
 import cuelead.steer.Follower;
 import cuelead.steer.Scene;
-import cuelead.plan.Timeline;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,10 +1,10 @@
 package cuelead.cli;
 
-import cuelead.steer.KeyHelp;
-import cuelead.steer.Order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Order;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

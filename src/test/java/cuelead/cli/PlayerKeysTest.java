@@ -1,8 +1,8 @@
 package cuelead.cli;
 
-import cuelead.steer.Order;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.steer.Order;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;

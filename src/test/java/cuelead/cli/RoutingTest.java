@@ -1,14 +1,14 @@
 package cuelead.cli;
 
-import cuelead.steer.LostDevices;
-import cuelead.steer.PlayState;
-import cuelead.steer.SpeakerPair;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.FakeSpeakers;
 import cuelead.cli.Bench.Outcome;
 import cuelead.song.SongFile;
+import cuelead.steer.LostDevices;
+import cuelead.steer.PlayState;
+import cuelead.steer.SpeakerPair;
 import cuelead.time.SampleRate;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
