@@ -5,6 +5,7 @@ import cuelead.report.Refused;
 import cuelead.sound.Staged;
 import cuelead.steer.LostDevices;
 import cuelead.steer.SpeakerPair;
+import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;

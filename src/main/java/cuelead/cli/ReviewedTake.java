@@ -7,6 +7,7 @@ import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.Reviewer;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.voice.MonoSound;
 import cuelead.voice.Pronunciations;
 import cuelead.voice.SynthVoice;
