@@ -41,7 +41,7 @@ public final class Calls {
 
     private Calls() {}
 
-    /** @param endSeconds where the music ends */
+    /** The small dance over music that ends there. */
     public static Timeline timeline(double endSeconds) {
         return timeline(SHEET, endSeconds);
     }
