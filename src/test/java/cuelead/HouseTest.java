@@ -57,7 +57,9 @@ class HouseTest {
                             "rehearse",
                             "dsp",
                             "practice",
-                            "steer")));
+                            "steer",
+                            "window")),
+            Map.entry("window", Set.of("time", "report", "dance", "sheet", "plan", "sound", "practice", "steer")));
 
     @Test
     void theRoomsHaveNoCycle() {

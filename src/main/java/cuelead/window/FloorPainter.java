@@ -40,15 +40,37 @@ final class FloorPainter {
     }
 
     void paint(Graphics2D on, int width, int height, FloorScene scene) {
+        paintStill(on, width, height, scene);
+        paintMoving(on, width, height, scene);
+    }
+
+    /** Draws what moves within a beat, over the rest. */
+    void paintMoving(Graphics2D on, int width, int height, FloorScene scene) {
+        smooth(on);
+        plan.paintCount(on, room(width, height), scene);
+    }
+
+    private static void smooth(Graphics2D on) {
         on.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         on.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         on.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+    }
+
+    private static Rectangle2D room(int width, int height) {
+        double margin = height * MARGIN;
+        double room = Math.min(height * (ROOM - 0.02), width * WIDEST_ROOM);
+        return new Rectangle2D.Double(margin, margin * 0.7, room, height * (ROOM + 0.03));
+    }
+
+    /** Draws the rest. */
+    void paintStill(Graphics2D on, int width, int height, FloorScene scene) {
+        smooth(on);
         on.setColor(palette.ground());
         on.fillRect(0, 0, width, height);
         double margin = height * MARGIN;
-        double room = Math.min(height * (ROOM - 0.02), width * WIDEST_ROOM);
-        plan.paint(on, new Rectangle2D.Double(margin, margin * 0.7, room, height * (ROOM + 0.03)), scene);
-        double left = margin + room + margin * 1.2;
+        Rectangle2D room = room(width, height);
+        plan.paint(on, room, scene);
+        double left = room.getMaxX() + margin * 1.2;
         words(on, new Rectangle2D.Double(left, margin, width - left - margin, height * (ROOM + 0.04)), height, scene);
         double top = height * (ROOM + 0.04) + margin * 1.4;
         wall(on, new Rectangle2D.Double(margin, top, width - 2 * margin, height - top - margin * 0.6), height, scene);
@@ -68,8 +90,13 @@ final class FloorPainter {
         call.draw(on, place.getX(), y + Math.max(0, (bottom - next - y - call.height(context)) / 2));
         if (!scene.next().isEmpty()) {
             double width = next(on, place.getX(), bottom - next, next);
-            Lettering.Set then =
-                    Lettering.line(scene.next(), Lettering.Weight.BOLD, height * NEXT, height * SMALL, place.getWidth() - width, context);
+            Lettering.Set then = Lettering.line(
+                    scene.next(),
+                    Lettering.Weight.BOLD,
+                    height * NEXT,
+                    height * SMALL,
+                    place.getWidth() - width,
+                    context);
             on.setColor(palette.next());
             then.draw(on, place.getX() + width, bottom - next + (next - then.height(context)) / 2);
         }
@@ -101,7 +128,14 @@ final class FloorPainter {
     }
 
     /** Gives how high it is. */
-    private double line(Graphics2D on, String words, Lettering.Weight weight, double size, Color colour, Rectangle2D place, double y) {
+    private double line(
+            Graphics2D on,
+            String words,
+            Lettering.Weight weight,
+            double size,
+            Color colour,
+            Rectangle2D place,
+            double y) {
         FontRenderContext context = on.getFontRenderContext();
         Lettering.Set set = Lettering.line(words, weight, size, size * 0.6, place.getWidth(), context);
         on.setColor(colour);
@@ -117,7 +151,14 @@ final class FloorPainter {
         }
         y += line(on, scene.wallEnd(), Lettering.Weight.BOLD, height * SMALL * 1.25, palette.ink(), place, y);
         String below = scene.notice().isEmpty() ? String.join("   ·   ", scene.state()) : scene.notice();
-        line(on, below, Lettering.Weight.PLAIN, height * SMALL, scene.notice().isEmpty() ? palette.quiet() : palette.next(), place, y);
+        line(
+                on,
+                below,
+                Lettering.Weight.PLAIN,
+                height * SMALL,
+                scene.notice().isEmpty() ? palette.quiet() : palette.next(),
+                place,
+                y);
     }
 
     private void blocks(Graphics2D on, Rectangle2D place, FloorScene scene) {

@@ -45,14 +45,33 @@ final class FloorPlan {
         this.motion = motion;
     }
 
-    /** Draws it into the largest square that stands at the top left of a place. */
+    /** Draws all but the count that is danced into the largest square that stands at the top left of a place. */
     void paint(Graphics2D on, Rectangle2D place, FloorScene scene) {
-        double side = Math.min(place.getWidth(), place.getHeight() / (1 + FRONT_WORD * 1.5));
-        double top = place.getY() + side * FRONT_WORD * 1.5;
-        Rectangle2D room = new Rectangle2D.Double(place.getX(), top, side, side);
+        Rectangle2D room = room(place);
         walls(on, room);
         scene.degrees().ifPresent(degrees -> dancers(on, room, degrees));
-        counts(on, room, scene);
+        for (int i = 0; i < scene.counts().size(); i++) {
+            if (i != scene.count()) {
+                on.setColor(palette.quiet());
+                number(on, room, scene, i, Lettering.Weight.PLAIN);
+            }
+        }
+    }
+
+    /** Draws the count that is danced where {@link #paint} has left it out: it alone moves within a beat. */
+    void paintCount(Graphics2D on, Rectangle2D place, FloorScene scene) {
+        if (scene.count() >= 0 && scene.count() < scene.counts().size()) {
+            Rectangle2D room = room(place);
+            boolean isWhole = isWhole(scene.counts().get(scene.count()));
+            disc(on, at(room, scene, scene.count()), room.getWidth() * (isWhole ? DISC : DISC * 0.75), scene);
+            on.setColor(palette.ground());
+            number(on, room, scene, scene.count(), Lettering.Weight.BOLD);
+        }
+    }
+
+    private static Rectangle2D room(Rectangle2D place) {
+        double side = Math.min(place.getWidth(), place.getHeight() / (1 + FRONT_WORD * 1.5));
+        return new Rectangle2D.Double(place.getX(), place.getY() + side * FRONT_WORD * 1.5, side, side);
     }
 
     private void walls(Graphics2D on, Rectangle2D room) {
@@ -89,22 +108,19 @@ final class FloorPlan {
         }
     }
 
-    private void counts(Graphics2D on, Rectangle2D room, FloorScene scene) {
+    private static void number(Graphics2D on, Rectangle2D room, FloorScene scene, int index, Lettering.Weight weight) {
+        String count = scene.counts().get(index);
+        Point2D at = at(room, scene, index);
+        double size = room.getWidth() * (isWhole(count) ? NUMBER : HALF_NUMBER);
+        centred(on, count, Lettering.font(weight, size), at.getX(), at.getY());
+    }
+
+    /** Each count has its place, however many half counts are danced between. */
+    private static Point2D at(Rectangle2D room, FloorScene scene, int index) {
         List<String> counts = scene.counts();
         long whole = counts.stream().filter(FloorPlan::isWhole).count();
-        int passed = 0;
-        for (int i = 0; i < counts.size(); i++) {
-            boolean isNow = i == scene.count();
-            boolean isWhole = isWhole(counts.get(i));
-            Point2D at = alongTheWalls(room, (isWhole ? passed + 0.5 : passed) / Math.max(1.0, whole));
-            passed += isWhole ? 1 : 0;
-            double size = room.getWidth() * (isWhole ? NUMBER : HALF_NUMBER);
-            if (isNow) {
-                disc(on, at, room.getWidth() * (isWhole ? DISC : DISC * 0.75), scene);
-            }
-            on.setColor(isNow ? palette.ground() : palette.quiet());
-            centred(on, counts.get(i), Lettering.font(isNow ? Lettering.Weight.BOLD : Lettering.Weight.PLAIN, size), at.getX(), at.getY());
-        }
+        long passed = counts.stream().limit(index).filter(FloorPlan::isWhole).count();
+        return alongTheWalls(room, (isWhole(counts.get(index)) ? passed + 0.5 : passed) / Math.max(1.0, whole));
     }
 
     private static boolean isWhole(String count) {

@@ -45,6 +45,13 @@ record FloorScene(
     /** A section of a wall, as long as it is danced there. */
     record Block(String name, int counts) {}
 
+    /** The same at the beginning of its beat. */
+    FloorScene still() {
+        return new FloorScene(
+                title, call, next, wall, facing, degrees, section, heading, counts, count, blocks, block, wallEnd,
+                state, notice, isStill, 0);
+    }
+
     FloorScene {
         counts = List.copyOf(counts);
         blocks = List.copyOf(blocks);

@@ -7,8 +7,8 @@ import cuelead.steer.Moment;
 import cuelead.steer.PlayState;
 import cuelead.steer.Scene;
 import cuelead.steer.SceneMaker;
-import cuelead.time.Beats;
 import cuelead.time.BeatPosition;
+import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +30,9 @@ final class FloorScenes {
                 scene.title(),
                 call,
                 scene.next(),
-                scene.pass().now().isEmpty() ? scene.place().wall() : scene.pass().now() + ": " + scene.place().wall(),
+                scene.pass().now().isEmpty()
+                        ? scene.place().wall()
+                        : scene.pass().now() + ": " + scene.place().wall(),
                 scene.place().facing(),
                 danced.map(now -> OptionalInt.of(now.facingAfter().degrees())).orElse(OptionalInt.empty()),
                 scene.place().section(),
@@ -54,7 +56,10 @@ final class FloorScenes {
                 into.add(new FloorScene.Block(count.section().name(), 0));
             }
             FloorScene.Block last = into.get(into.size() - 1);
-            into.set(into.size() - 1, new FloorScene.Block(last.name(), last.counts() + (count.count().isWhole() ? 1 : 0)));
+            into.set(
+                    into.size() - 1,
+                    new FloorScene.Block(
+                            last.name(), last.counts() + (count.count().isWhole() ? 1 : 0)));
             current = count.equals(now) ? into.size() - 1 : current;
         }
         return current;

@@ -4,15 +4,16 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 
 /** Shows the floor: the latest scene, whoever brings it. */
-final class FloorView extends JComponent {
+final class FloorView extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient AtomicReference<Optional<FloorScene>> scene = new AtomicReference<>(Optional.empty());
     private transient FloorPainter painter = new FloorPainter(Palette.DARK, FloorPlan.Motion.WITH_THE_BEAT);
 
+    private final transient StillPicture still = new StillPicture();
     private boolean showsKeys;
     private transient Palette palette = Palette.DARK;
 
@@ -43,6 +44,7 @@ final class FloorView extends JComponent {
     void look(Palette other, FloorPlan.Motion motion) {
         palette = other;
         painter = new FloorPainter(palette, motion);
+        still.forget();
         setBackground(palette.ground());
         repaint();
     }
@@ -53,7 +55,14 @@ final class FloorView extends JComponent {
         on.fillRect(0, 0, getWidth(), getHeight());
         scene.get().ifPresent(shown -> {
             Graphics2D copy = (Graphics2D) on.create();
-            painter.paint(copy, getWidth(), getHeight(), shown);
+            copy.drawImage(
+                    still.of(shown, painter, getSize(), getGraphicsConfiguration()),
+                    0,
+                    0,
+                    getWidth(),
+                    getHeight(),
+                    null);
+            painter.paintMoving(copy, getWidth(), getHeight(), shown);
             if (showsKeys) {
                 KeySheet.paint(copy, getWidth(), getHeight(), palette);
             }

@@ -37,7 +37,13 @@ final class KeySheet {
             double y = margin + i % half * step;
             double size = step * 0.6;
             on.setColor(palette.now());
-            Lettering.line(lines.get(i).keys(), Lettering.Weight.BOLD, size, size * 0.5, column * KEYS_WIDTH - margin / 4, context)
+            Lettering.line(
+                            lines.get(i).keys(),
+                            Lettering.Weight.BOLD,
+                            size,
+                            size * 0.5,
+                            column * KEYS_WIDTH - margin / 4,
+                            context)
                     .draw(on, x, y);
             on.setColor(palette.ink());
             Lettering.line(

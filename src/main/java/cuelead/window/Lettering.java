@@ -58,7 +58,8 @@ final class Lettering {
      * @param size     wished, in pixels
      * @param smallest likewise
      */
-    static Set line(String words, Weight weight, double size, double smallest, double width, FontRenderContext context) {
+    static Set line(
+            String words, Weight weight, double size, double smallest, double width, FontRenderContext context) {
         Font wished = font(weight, size);
         double is = width(words, wished, context);
         double fitting = is <= width ? size : size * width / is;
@@ -67,7 +68,14 @@ final class Lettering {
     }
 
     /** As many lines, up to {@code mostLines}, as let the words be largest. */
-    static Set lines(String words, Weight weight, double size, int mostLines, double width, double height, FontRenderContext context) {
+    static Set lines(
+            String words,
+            Weight weight,
+            double size,
+            int mostLines,
+            double width,
+            double height,
+            FontRenderContext context) {
         Set best = line(words, weight, size, 0, width, context);
         for (int count = 2; count <= mostLines; count++) {
             List<String> lines = split(words, count);
@@ -75,7 +83,8 @@ final class Lettering {
                     .mapToDouble(line -> width(line, font(weight, size), context))
                     .max()
                     .orElse(0);
-            double fitting = Math.min(size, Math.min(size * width / Math.max(1, longest), height / lines.size() / LINE_HEIGHT));
+            double fitting =
+                    Math.min(size, Math.min(size * width / Math.max(1, longest), height / lines.size() / LINE_HEIGHT));
             if (fitting > best.font().getSize2D()) {
                 best = new Set(lines, font(weight, fitting));
             }

@@ -24,6 +24,8 @@ final class Player {
     private final SoundDevices devices;
     private final Follower follower;
     private volatile Optional<Playing> now = Optional.empty();
+    /** As they were last found by trying. */
+    private volatile Delays delays = Delays.NONE;
 
     /** Is told how a practice goes. Called on threads of the player. */
     interface Follower {
@@ -96,6 +98,9 @@ final class Player {
                 Thread.currentThread().interrupt();
             } catch (OutOfMemoryError none) {
                 refusal = Optional.of("There is not enough memory for this song; close other programs and try again.");
+            } catch (RuntimeException | Error mistake) {
+                refusal = Optional.of("Cuelead made a mistake of its own (" + mistake + ").");
+                throw mistake;
             } finally {
                 if (isNow()) {
                     now = Optional.empty();
@@ -107,7 +112,7 @@ final class Player {
         private void play() throws Refused, InterruptedException {
             try (SpeakerOpening opening = SpeakerOpening.begin(devices, DeviceChoice.USUAL, wish.rate());
                     Practice practice = Practice.prepareToPlay(wish, places, follower::at)) {
-                LivePlay live = new LivePlay(practice, opening.at(practice.rate()), wish, Delays.NONE, this);
+                LivePlay live = new LivePlay(practice, opening.at(practice.rate()), wish, delays, this);
                 if (isNow()) {
                     follower.begun(practice.problems());
                     live.practise();
@@ -127,7 +132,7 @@ final class Player {
 
         @Override
         public void tellDelays(CallsGo callsGo, Delays found) {
-            // kept for as long as the window is open
+            delays = found;
         }
     }
 }

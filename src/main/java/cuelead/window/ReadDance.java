@@ -32,7 +32,10 @@ record ReadDance(String title, String facts, List<String> findings, boolean isDa
             List<Problem> problems = new ArrayList<>(read.problems());
             read.dance().ifPresent(dance -> problems.addAll(DanceCheck.check(dance, file.toString())));
             return new ReadDance(
-                    read.dance().map(dance -> dance.header().title()).filter(title -> !title.isBlank()).orElse(name),
+                    read.dance()
+                            .map(dance -> dance.header().title())
+                            .filter(title -> !title.isBlank())
+                            .orElse(name),
                     read.dance().map(ReadDance::facts).orElse("No dance was found in it."),
                     problems.stream().map(ReadDance::told).toList(),
                     read.dance().isPresent());
@@ -48,11 +51,14 @@ record ReadDance(String title, String facts, List<String> findings, boolean isDa
                 + dance.counts() + " counts"
                 + (walls.isPresent() ? ", " + walls.getAsInt() + (walls.getAsInt() == 1 ? " wall" : " walls") : "")
                 + (level.isBlank() ? "" : ", " + level)
-                + (dance.header().song().isBlank() ? "" : ". Song: " + dance.header().song());
+                + (dance.header().song().isBlank()
+                        ? ""
+                        : ". Song: " + dance.header().song());
     }
 
     private static String told(Problem problem) {
-        return (problem.line() > 0 ? "Line " + problem.line() + ": " : "") + problem.sentence()
+        return (problem.line() > 0 ? "Line " + problem.line() + ": " : "")
+                + problem.sentence()
                 + (problem.tryThis().isEmpty() ? "" : " " + problem.tryThis());
     }
 }

@@ -13,12 +13,15 @@ import java.awt.Dimension;
 import java.awt.GraphicsDevice;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Collectors;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -42,7 +45,7 @@ public final class Stand implements Player.Follower {
 
     private Stand(Places places, SoundDevices devices, Optional<Path> demo, Runnable closed) {
         player = new Player(places, devices, this);
-        start = new StartPage(demo, this::practise);
+        start = new StartPage(demo, this::practise, this::breakOff);
         pages.add(start, START);
         pages.add(floor, FLOOR);
         frame.setContentPane(pages);
@@ -50,9 +53,9 @@ public final class Stand implements Player.Follower {
         frame.setMinimumSize(new Dimension(800, 520));
         frame.setSize(1180, 700);
         frame.setLocationRelativeTo(null);
-        frame.addWindowListener(new java.awt.event.WindowAdapter() {
+        frame.addWindowListener(new WindowAdapter() {
             @Override
-            public void windowClosed(java.awt.event.WindowEvent event) {
+            public void windowClosed(WindowEvent event) {
                 player.stop();
                 closed.run();
             }
@@ -69,9 +72,13 @@ public final class Stand implements Player.Follower {
     public static void open(Places places, SoundDevices devices, Optional<Path> demo) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
         SwingUtilities.invokeLater(() -> {
-            clothe(Palette.DARK);
-            Stand stand = new Stand(places, devices, demo, closed::countDown);
-            stand.frame.setVisible(true);
+            try {
+                clothe(Palette.DARK);
+                new Stand(places, devices, demo, closed::countDown).frame.setVisible(true);
+            } catch (RuntimeException | Error mistake) {
+                closed.countDown();
+                throw mistake;
+            }
         });
         closed.await();
     }
@@ -95,9 +102,15 @@ public final class Stand implements Player.Follower {
     }
 
     private void practise(Chosen chosen) {
+        frame.setTitle(NAME + ": " + chosen.sheet().getFileName());
         start.told("");
         start.at("making it ready", 0);
         player.play(chosen.wish());
+    }
+
+    private void breakOff() {
+        player.stop();
+        leaveFloor();
     }
 
     private void page(String name) {
@@ -127,8 +140,7 @@ public final class Stand implements Player.Follower {
         if (screen.getFullScreenWindow() == frame) {
             wholeScreenOrNot();
         } else {
-            player.stop();
-            leaveFloor();
+            breakOff();
         }
     }
 
@@ -162,10 +174,7 @@ public final class Stand implements Player.Follower {
         private void ask(Order order) {
             switch (order) {
                 case HELP -> floor.keysOrNot();
-                case QUIT -> {
-                    player.stop();
-                    leaveFloor();
-                }
+                case QUIT -> breakOff();
                 default -> player.ask(order);
             }
         }
@@ -184,6 +193,7 @@ public final class Stand implements Player.Follower {
     public void begun(List<Problem> problems) {
         SwingUtilities.invokeLater(() -> {
             start.idle();
+            start.told(problems.stream().map(Problem::message).collect(Collectors.joining("\n")));
             page(FLOOR);
         });
     }

@@ -15,6 +15,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -37,7 +38,8 @@ import javax.swing.TransferHandler;
 final class StartPage extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private static final String CAUTION = "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns only as fast as is safe for you.";
+    private static final String CAUTION =
+            "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns only as fast as is safe for you.";
 
     private final JLabel dance = new JLabel("No step sheet yet: choose one, or drop it here.");
     private final JLabel facts = new JLabel(" ");
@@ -47,6 +49,7 @@ final class StartPage extends JPanel {
     private final JButton toSong = button("Practise with the song", 'P');
     private final JButton toClicks = button("Practise to clicks", 'C');
     private final JProgressBar progress = new JProgressBar(0, 100);
+    private final JButton stop = button("Break it off", 'B');
     private final JTextArea told = new JTextArea();
 
     private transient Optional<Path> sheet = Optional.empty();
@@ -57,8 +60,9 @@ final class StartPage extends JPanel {
      *
      * @param demo     its sheet, where it is there
      * @param practise is told what is to be practised
+     * @param breakOff makes an end of what is being made ready
      */
-    StartPage(Optional<Path> demo, Consumer<Chosen> practise) {
+    StartPage(Optional<Path> demo, Consumer<Chosen> practise, Runnable breakOff) {
         setLayout(new GridBagLayout());
         title(dance, 1.6f);
         title(facts, 1.15f);
@@ -73,7 +77,9 @@ final class StartPage extends JPanel {
         told.getAccessibleContext().setAccessibleName("What happened");
         tempo.getAccessibleContext().setAccessibleName("Beats a minute of the clicks");
         progress.setStringPainted(true);
-        progress.setVisible(false);
+        progress.setPreferredSize(new Dimension(420, 24));
+        stop.addActionListener(pressed -> breakOff.run());
+        idle();
         JButton chooseSheet = button("Choose a step sheet\u2026", 'S');
         JButton chooseSong = button("Choose a song\u2026", 'O');
         JButton hearDemo = button("Hear the demo", 'D');
@@ -87,8 +93,8 @@ final class StartPage extends JPanel {
         }));
         toSong.addActionListener(
                 pressed -> sheet.ifPresent(file -> practise.accept(new Chosen(file, song, Optional.empty()))));
-        toClicks.addActionListener(pressed -> sheet.ifPresent(file -> practise.accept(
-                new Chosen(file, Optional.empty(), Optional.of(new Tempo(((Number) tempo.getValue()).doubleValue()))))));
+        toClicks.addActionListener(pressed -> sheet.ifPresent(file -> practise.accept(new Chosen(
+                file, Optional.empty(), Optional.of(new Tempo(((Number) tempo.getValue()).doubleValue()))))));
         row(0, dance, 0);
         row(1, facts, 0);
         row(2, line(chooseSheet, hearDemo), 0);
@@ -98,7 +104,7 @@ final class StartPage extends JPanel {
         row(4, music, 0);
         row(5, line(chooseSong), 0);
         row(6, line(toSong, toClicks, tempo, new JLabel("beats a minute")), 0);
-        row(7, progress, 0);
+        row(7, line(stop, progress), 0);
         row(8, told, 0);
         row(9, new JLabel("<html>" + CAUTION + "</html>"), 0);
         setTransferHandler(new Drop());
@@ -181,7 +187,10 @@ final class StartPage extends JPanel {
     private void show(ReadDance read) {
         dance.setText(read.title());
         facts.setText(read.facts());
-        findings.setText(read.findings().isEmpty() ? "Nothing was found to be wrong with it." : String.join("\n\n", read.findings()));
+        findings.setText(
+                read.findings().isEmpty()
+                        ? "Nothing was found to be wrong with it."
+                        : String.join("\n\n", read.findings()));
         findings.setCaretPosition(0);
         if (!read.isDance()) {
             sheet = Optional.empty();
@@ -206,12 +215,14 @@ final class StartPage extends JPanel {
 
     /** Shows how far work has come, 0 to 1. */
     void at(String work, double done) {
+        stop.setVisible(true);
         progress.setVisible(true);
         progress.setString(work);
         progress.setValue((int) Math.round(100 * done));
     }
 
     void idle() {
+        stop.setVisible(false);
         progress.setVisible(false);
     }
 
@@ -227,9 +238,10 @@ final class StartPage extends JPanel {
         @Override
         public boolean importData(TransferSupport support) {
             try {
-                for (Object dropped : (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor)) {
+                for (Object dropped :
+                        (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor)) {
                     Path file = ((File) dropped).toPath();
-                    if (file.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(mp3|wav|flac|ogg|aiff?)")) {
+                    if (file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(mp3|wav|flac|ogg|aiff?)")) {
                         song(file);
                     } else {
                         sheet(file);
