@@ -25,10 +25,10 @@ final class FloorScenes {
         Optional<DancedCount> danced = timeline.at(heard.songSeconds());
         List<FloorScene.Block> blocks = new ArrayList<>();
         int block = danced.map(now -> blocks(timeline, now, blocks)).orElse(-1);
-        String call = scene.goal().isEmpty() || !scene.now().isEmpty() ? scene.now() : "to " + scene.goal();
+        String heading = scene.goal().isEmpty() ? scene.place().heading() : "then " + scene.goal();
         return new FloorScene(
                 scene.title(),
-                call,
+                scene.now(),
                 scene.next(),
                 scene.pass().now().isEmpty()
                         ? scene.place().wall()
@@ -36,7 +36,7 @@ final class FloorScenes {
                 scene.place().facing(),
                 danced.map(now -> OptionalInt.of(now.facingAfter().degrees())).orElse(OptionalInt.empty()),
                 scene.place().section(),
-                scene.place().heading(),
+                heading,
                 scene.place().eight().counts(),
                 scene.place().eight().now(),
                 blocks,
