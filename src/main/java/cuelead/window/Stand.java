@@ -45,7 +45,11 @@ public final class Stand implements Player.Follower {
 
     private Stand(Places places, SoundDevices devices, Optional<Path> demo, Runnable closed) {
         player = new Player(places, devices, this);
-        start = new StartPage(demo, this::practise, this::breakOff);
+        start = new StartPage(
+                demo,
+                this::practise,
+                this::breakOff,
+                new PastedSheets(places.cache().resolve("pasted")));
         pages.add(start, START);
         pages.add(floor, FLOOR);
         frame.setContentPane(pages);

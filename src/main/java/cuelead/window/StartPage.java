@@ -1,5 +1,6 @@
 package cuelead.window;
 
+import cuelead.report.Refused;
 import cuelead.time.Tempo;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -9,13 +10,8 @@ import java.awt.Frame;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
-import java.awt.datatransfer.DataFlavor;
-import java.awt.datatransfer.UnsupportedFlavorException;
-import java.io.File;
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Consumer;
@@ -32,16 +28,15 @@ import javax.swing.JTextArea;
 import javax.swing.SpinnerNumberModel;
 import javax.swing.SwingUtilities;
 import javax.swing.SwingWorker;
-import javax.swing.TransferHandler;
 
 /** Where a dance and its music are chosen. Used on the thread of events. */
-final class StartPage extends JPanel {
+final class StartPage extends JPanel implements Drop.Taker {
     private static final long serialVersionUID = 1L;
 
     private static final String CAUTION =
             "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns only as fast as is safe for you.";
 
-    private final JLabel dance = new JLabel("No step sheet yet: choose one, or drop it here.");
+    private final JLabel dance = new JLabel("No step sheet yet: choose one, paste it, or drop it here.");
     private final JLabel facts = new JLabel(" ");
     private final JTextArea findings = new JTextArea();
     private final JLabel music = new JLabel("Music: the song that the sheet names");
@@ -52,6 +47,7 @@ final class StartPage extends JPanel {
     private final JButton stop = button("Break it off", 'B');
     private final JTextArea told = new JTextArea();
 
+    private final transient PastedSheets pasted;
     private transient Optional<Path> sheet = Optional.empty();
     private transient Optional<Path> song = Optional.empty();
 
@@ -61,8 +57,11 @@ final class StartPage extends JPanel {
      * @param demo     its sheet, where it is there
      * @param practise is told what is to be practised
      * @param breakOff makes an end of what is being made ready
+     * @param pasted   where pasted sheets are kept
      */
-    StartPage(Optional<Path> demo, Consumer<Chosen> practise, Runnable breakOff) {
+    StartPage(Optional<Path> demo, Consumer<Chosen> practise, Runnable breakOff, PastedSheets pasted) {
+        this.pasted = pasted;
+
         setLayout(new GridBagLayout());
         title(dance, 1.6f);
         title(facts, 1.15f);
@@ -82,6 +81,10 @@ final class StartPage extends JPanel {
         idle();
         JButton chooseSheet = button("Choose a step sheet\u2026", 'S');
         JButton chooseSong = button("Choose a song\u2026", 'O');
+        JButton paste = button("Paste a step sheet", 'V');
+        Drop drop = new Drop(this);
+        paste.addActionListener(
+                pressed -> drop.take(getToolkit().getSystemClipboard().getContents(this)));
         JButton hearDemo = button("Hear the demo", 'D');
         chooseSheet.addActionListener(pressed -> file("Choose a step sheet").ifPresent(this::sheet));
         chooseSong.addActionListener(pressed -> file("Choose a song").ifPresent(this::song));
@@ -97,7 +100,7 @@ final class StartPage extends JPanel {
                 file, Optional.empty(), Optional.of(new Tempo(((Number) tempo.getValue()).doubleValue()))))));
         row(0, dance, 0);
         row(1, facts, 0);
-        row(2, line(chooseSheet, hearDemo), 0);
+        row(2, line(chooseSheet, paste, hearDemo), 0);
         JScrollPane scroll = new JScrollPane(findings);
         scroll.setPreferredSize(new Dimension(400, 120));
         row(3, scroll, 1);
@@ -107,7 +110,8 @@ final class StartPage extends JPanel {
         row(7, line(stop, progress), 0);
         row(8, told, 0);
         row(9, new JLabel("<html>" + CAUTION + "</html>"), 0);
-        setTransferHandler(new Drop());
+        setTransferHandler(drop);
+        findings.setTransferHandler(drop);
         enabled();
     }
 
@@ -155,8 +159,18 @@ final class StartPage extends JPanel {
                 : Optional.of(Path.of(dialog.getDirectory(), dialog.getFile()));
     }
 
+    @Override
+    public void text(String text) {
+        try {
+            sheet(pasted.keep(text));
+        } catch (Refused refused) {
+            told(refused.getMessage());
+        }
+    }
+
     /** Takes a sheet, and reads it beside everything else. */
-    void sheet(Path file) {
+    @Override
+    public void sheet(Path file) {
         sheet = Optional.of(file);
         dance.setText(String.valueOf(file.getFileName()));
         facts.setText("Reading\u2026");
@@ -198,7 +212,8 @@ final class StartPage extends JPanel {
         enabled();
     }
 
-    private void song(Path file) {
+    @Override
+    public void song(Path file) {
         song = Optional.of(file);
         music.setText("Music: " + file.getFileName());
     }
@@ -209,7 +224,8 @@ final class StartPage extends JPanel {
     }
 
     /** Tells a sentence; an empty one takes the last away. */
-    void told(String sentence) {
+    @Override
+    public void told(String sentence) {
         told.setText(sentence);
     }
 
@@ -224,34 +240,5 @@ final class StartPage extends JPanel {
     void idle() {
         stop.setVisible(false);
         progress.setVisible(false);
-    }
-
-    /** Files that are dropped: sheets and songs. */
-    private final class Drop extends TransferHandler {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        public boolean canImport(TransferSupport support) {
-            return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
-        }
-
-        @Override
-        public boolean importData(TransferSupport support) {
-            try {
-                for (Object dropped :
-                        (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor)) {
-                    Path file = ((File) dropped).toPath();
-                    if (file.toString().toLowerCase(Locale.ROOT).matches(".*\\.(mp3|wav|flac|ogg|aiff?)")) {
-                        song(file);
-                    } else {
-                        sheet(file);
-                    }
-                }
-                return true;
-            } catch (UnsupportedFlavorException | IOException broken) {
-                told("What was dropped could not be taken; choose the file with the button.");
-                return false;
-            }
-        }
     }
 }
