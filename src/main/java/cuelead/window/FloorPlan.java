@@ -118,8 +118,9 @@ final class FloorPlan {
     /** Each count has its place, however many half counts are danced between. */
     private static Point2D at(Rectangle2D room, FloorScene scene, int index) {
         List<String> counts = scene.counts();
-        long whole = counts.stream().filter(FloorPlan::isWhole).count();
-        long passed = counts.stream().limit(index).filter(FloorPlan::isWhole).count();
+        int whole = (int) counts.stream().filter(FloorPlan::isWhole).count();
+        int passed =
+                (int) counts.stream().limit(index).filter(FloorPlan::isWhole).count();
         return alongTheWalls(room, (isWhole(counts.get(index)) ? passed + 0.5 : passed) / Math.max(1.0, whole));
     }
 

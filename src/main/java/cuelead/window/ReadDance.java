@@ -17,9 +17,10 @@ import java.util.OptionalInt;
  * @param title    its name, or that of its file
  * @param facts    what is danced, in a sentence
  * @param findings what is wrong or doubtful, each in its sentence, those of a line with its number before it
+ * @param song     the one that it names; may be empty
  * @param isDance  whether it can be practised
  */
-record ReadDance(String title, String facts, List<String> findings, boolean isDance) {
+record ReadDance(String title, String facts, List<String> findings, String song, boolean isDance) {
     ReadDance {
         findings = List.copyOf(findings);
     }
@@ -38,9 +39,10 @@ record ReadDance(String title, String facts, List<String> findings, boolean isDa
                             .orElse(name),
                     read.dance().map(ReadDance::facts).orElse("No dance was found in it."),
                     problems.stream().map(ReadDance::told).toList(),
+                    read.dance().map(dance -> dance.header().song()).orElse(""),
                     read.dance().isPresent());
         } catch (Refused refused) {
-            return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), false);
+            return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), "", false);
         }
     }
 
@@ -50,10 +52,7 @@ record ReadDance(String title, String facts, List<String> findings, boolean isDa
         return (dance.isPhrased() ? dance.parts().size() + " parts, " : "")
                 + dance.counts() + " counts"
                 + (walls.isPresent() ? ", " + walls.getAsInt() + (walls.getAsInt() == 1 ? " wall" : " walls") : "")
-                + (level.isBlank() ? "" : ", " + level)
-                + (dance.header().song().isBlank()
-                        ? ""
-                        : ". Song: " + dance.header().song());
+                + (level.isBlank() ? "" : ", " + level);
     }
 
     private static String told(Problem problem) {

@@ -11,6 +11,8 @@ import java.awt.CardLayout;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
@@ -54,8 +56,9 @@ public final class Stand implements Player.Follower {
         pages.add(floor, FLOOR);
         frame.setContentPane(pages);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
-        frame.setMinimumSize(new Dimension(800, 520));
-        frame.setSize(1180, 700);
+        Rectangle usable = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        frame.setMinimumSize(within(usable, 760, 500));
+        frame.setSize(within(usable, 1180, 700));
         frame.setLocationRelativeTo(null);
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -85,6 +88,10 @@ public final class Stand implements Player.Follower {
             }
         });
         closed.await();
+    }
+
+    private static Dimension within(Rectangle usable, int width, int height) {
+        return new Dimension(Math.min(usable.width, width), Math.min(usable.height, height));
     }
 
     private static void clothe(Palette palette) {

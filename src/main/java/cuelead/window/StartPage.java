@@ -39,7 +39,7 @@ final class StartPage extends JPanel implements Drop.Taker {
     private final JLabel dance = new JLabel("No step sheet yet: choose one, paste it, or drop it here.");
     private final JLabel facts = new JLabel(" ");
     private final JTextArea findings = new JTextArea();
-    private final JLabel music = new JLabel("Music: the song that the sheet names");
+    private final JLabel music = new JLabel();
     private final JSpinner tempo = new JSpinner(new SpinnerNumberModel(104, 40, 240, 1));
     private final JButton toSong = button("Practise with the song", 'P');
     private final JButton toClicks = button("Practise to clicks", 'C');
@@ -50,6 +50,8 @@ final class StartPage extends JPanel implements Drop.Taker {
     private final transient PastedSheets pasted;
     private transient Optional<Path> sheet = Optional.empty();
     private transient Optional<Path> song = Optional.empty();
+    /** In the sheet; may be empty. */
+    private String namedSong = "";
 
     /**
      * An empty page.
@@ -70,13 +72,15 @@ final class StartPage extends JPanel implements Drop.Taker {
             text.setLineWrap(true);
             text.setWrapStyleWord(true);
             text.setOpaque(false);
-            text.setBorder(null);
         }
         findings.getAccessibleContext().setAccessibleName("What was found in the sheet");
         told.getAccessibleContext().setAccessibleName("What happened");
+        tempo.setMaximumSize(tempo.getPreferredSize());
         tempo.getAccessibleContext().setAccessibleName("Beats a minute of the clicks");
         progress.setStringPainted(true);
         progress.setPreferredSize(new Dimension(420, 24));
+        progress.setMaximumSize(progress.getPreferredSize());
+        findings.setMargin(new Insets(8, 10, 8, 10));
         stop.addActionListener(pressed -> breakOff.run());
         idle();
         JButton chooseSheet = button("Choose a step sheet\u2026", 'S');
@@ -131,9 +135,6 @@ final class StartPage extends JPanel implements Drop.Taker {
         JPanel line = new JPanel();
         line.setLayout(new BoxLayout(line, BoxLayout.X_AXIS));
         for (Component part : parts) {
-            if (part instanceof JComponent component) {
-                component.setMaximumSize(component.getPreferredSize());
-            }
             line.add(part);
             line.add(Box.createHorizontalStrut(12));
         }
@@ -176,6 +177,7 @@ final class StartPage extends JPanel implements Drop.Taker {
         facts.setText("Reading\u2026");
         findings.setText("");
         told("");
+        namedSong = "";
         enabled();
         new SwingWorker<ReadDance, Void>() {
             @Override
@@ -206,6 +208,7 @@ final class StartPage extends JPanel implements Drop.Taker {
                         ? "Nothing was found to be wrong with it."
                         : String.join("\n\n", read.findings()));
         findings.setCaretPosition(0);
+        namedSong = read.song();
         if (!read.isDance()) {
             sheet = Optional.empty();
         }
@@ -215,11 +218,14 @@ final class StartPage extends JPanel implements Drop.Taker {
     @Override
     public void song(Path file) {
         song = Optional.of(file);
-        music.setText("Music: " + file.getFileName());
+        enabled();
     }
 
     private void enabled() {
-        toSong.setEnabled(sheet.isPresent());
+        toSong.setEnabled(sheet.isPresent() && (song.isPresent() || !namedSong.isEmpty()));
+        music.setText("Music: "
+                + song.map(file -> String.valueOf(file.getFileName()))
+                        .orElse(namedSong.isEmpty() ? "none yet; choose a song, or drop it here" : namedSong));
         toClicks.setEnabled(sheet.isPresent());
     }
 

@@ -18,7 +18,8 @@ class ReadDanceTest {
     void aSheetIsToldInASentence() {
         ReadDance demo = ReadDance.read(Path.of("cues", "lamp-on-the-quay.txt"));
         assertTrue(demo.isDance());
-        assertEquals("32 counts, 4 walls, Beginner. Song: demo-songs/lamp-on-the-quay.mp3", demo.facts());
+        assertEquals("32 counts, 4 walls, Beginner", demo.facts());
+        assertEquals("demo-songs/lamp-on-the-quay.mp3", demo.song());
         assertEquals(List.of(), demo.findings());
     }
 
