@@ -77,7 +77,7 @@ final class CueleadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        if (Surroundings.hasDisplay()) {
+        if (Display.isThere()) {
             Stand.open(surroundings.places(), surroundings.devices(), DemoFiles.sheet(surroundings));
             return Failures.DONE;
         }

@@ -3,9 +3,6 @@ package cuelead.cli;
 import cuelead.practice.Places;
 import cuelead.steer.OpenAlDevices;
 import cuelead.steer.SoundDevices;
-import java.awt.AWTError;
-import java.awt.GraphicsEnvironment;
-import java.awt.HeadlessException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.net.URISyntaxException;
@@ -51,16 +48,6 @@ record Surroundings(
                 Path.of(System.getProperty("java.io.tmpdir")),
                 programFile(),
                 new OpenAlDevices());
-    }
-
-    /** Whether a window can be opened. */
-    static boolean hasDisplay() {
-        try {
-            return !GraphicsEnvironment.isHeadless()
-                    && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
-        } catch (AWTError | HeadlessException unreachable) {
-            return false; // named, but nobody answers
-        }
     }
 
     private static Optional<Path> programFile() {
