@@ -57,7 +57,11 @@ class HouseTest {
                             "rehearse",
                             "dsp",
                             "practice",
-                            "steer")));
+                            "steer",
+                            "window")),
+            Map.entry(
+                    "window",
+                    Set.of("time", "report", "dance", "sheet", "plan", "sound", "output", "practice", "steer")));
 
     @Test
     void theRoomsHaveNoCycle() {

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.window.Stand;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -10,7 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 
-/** The program: chooses the command, or plays the demo where none is given. */
+/** The program: chooses the command, or opens the window where none is given; without a display it plays the demo. */
 @Command(
         name = "cuelead",
         mixinStandardHelpOptions = true,
@@ -18,7 +19,7 @@ import picocli.CommandLine.ScopeType;
         synopsisSubcommandLabel = "COMMAND",
         description = {
             "Reads a step sheet, hears a song, and speaks each call ahead of its beat.",
-            "Without a command it plays the demo."
+            "Without a command it opens its window; where there is no display, it plays the demo."
         },
         footer = {
             "",
@@ -76,6 +77,10 @@ final class CueleadCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (Display.isThere()) {
+            Stand.open(surroundings.places(), surroundings.devices(), DemoFiles.sheet(surroundings));
+            return Failures.DONE;
+        }
         return new Demo(surroundings).run();
     }
 }

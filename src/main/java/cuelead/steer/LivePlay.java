@@ -79,7 +79,7 @@ public final class LivePlay {
                     view.tell(news);
                     notice(news);
                 }
-                if (isObeyed || look % LOOKS_A_DRAWING == 0) {
+                if (isObeyed || view.isDrawnAtEveryLook() || look % LOOKS_A_DRAWING == 0) {
                     view.follow(moment(live));
                     live.getReady();
                 }

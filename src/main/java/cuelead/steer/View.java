@@ -8,6 +8,11 @@ public interface View extends AutoCloseable {
     /** Shows a moment; called some times a second. */
     void follow(Moment moment);
 
+    /** Whether each look is worth a drawing, as where motion is to be smooth. */
+    default boolean isDrawnAtEveryLook() {
+        return false;
+    }
+
     /** Tells a sentence that stays, unless the view shows what moments tell. */
     void tell(String sentence);
 

@@ -1,0 +1,2 @@
+/** The window: a stand for the floor. */
+package cuelead.window;
