@@ -22,6 +22,7 @@ final class LivePlay {
     private static final double LOADED_FIRST_SECONDS = 3;
 
     private static final String RISES = "The music comes in softly.";
+    private static final String ONE_MOMENT = "One moment: the song is still being read.";
 
     private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
 
@@ -110,6 +111,7 @@ final class LivePlay {
                 return true;
             }
             early.add(order.get());
+            notice(ONE_MOMENT);
         }
         while (!early.isEmpty() && isWholeSongHere()) {
             isObeyed = true;
