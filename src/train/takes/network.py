@@ -10,7 +10,7 @@ LOUD = 0.97          # the frame power that this part of the frames do not reach
 OVER_QUIET = 10 ** 1.2  # or what is so much (12 dB) above the quiet fifth, where nobody speaks at all
 FLOOR = 1e-6
 CHANNELS = 96
-LAYERS = [(5, 1), (3, 2), (3, 4), (3, 6)]   # taps, dilation
+LAYERS = [(5, 1), (3, 2), (3, 4), (3, 6), (3, 10)]   # taps, dilation
 
 
 def mel(hz):

@@ -1,9 +1,9 @@
 """rehearsals.py FOLDER [--only NAME]: makes takes of an instructor who calls over a demo song, with known truth.
 
-FOLDER/dev/NAME, FOLDER/new/NAME (speakers that nothing was trained on) and FOLDER/final/NAME each hold music.wav, take.wav (what the microphone gave: calls, room, bleed of the music,
-noise, breaths), cal.wav (8 clicks at 1.0, 1.5 ... s played into the microphone), script.csv (what should be called when: it
+FOLDER/dev/NAME, FOLDER/new/NAME (speakers that nothing was trained on), FOLDER/final/NAME and FOLDER/fresh/NAME each hold
+music.wav, take.wav (what the microphone gave: calls, room, bleed of the music, noise, breaths), cal.wav (8 clicks at 1.0, 1.5 ... s played into the microphone), script.csv (what should be called when: it
 is a plan for "cuelead review --plan") and truth.csv (what was called when, in seconds of the take). The final half has
-another song, other rooms, and speakers that nothing was trained or chosen on."""
+another song, other rooms, and speakers that nothing was trained or chosen on; so has the fresh half, with speakers of its own."""
 import argparse
 import csv
 import json
@@ -36,6 +36,14 @@ TAKES = [
     ("final", "f4", "espeak:en-us+shelby", 0.9, "rope-walk-ramble", -30, -30, 0.2, -14, 40, 0, 25),
     ("final", "f5", "espeak:en-gb-x-gbclan+Lee", 1.0, "rope-walk-ramble", -15, -40, 0.35, -8, 0, -30, 22),
     ("final", "f6", "espeak:en-gb-x-rp+steph3", 1.1, "rope-walk-ramble", -35, -25, 0.3, -10, 0, 0, 22),
+    ("fresh", "h1", "flite:slt@210", 0.95, "slack-water-waltz", -22, -36, 0.3, -9, 30, 0, 24),
+    ("fresh", "h2", "espeak:en-us+Andrea@60", 1.0, "rope-walk-ramble", -20, -32, 0.35, -8, 0, 15, 22),
+    ("fresh", "h3", "espeak:en-gb-x-gbclan+Zac@40", 1.05, "lamp-on-the-quay", -28, -30, 0.25, -11, -40, 0, 22),
+    ("fresh", "h4", "espeak:en-us+travis", 0.95, "rope-walk-ramble", -16, -38, 0.3, -7, 0, -25, 22),
+    ("fresh", "h5", "flite:slt@170", 1.1, "lamp-on-the-quay", -30, -26, 0.4, -6, 0, 0, 22),
+    ("fresh", "h6", "espeak:en-029+Hugo@55", 1.0, "slack-water-waltz", -24, -34, 0.2, -13, -30, 20, 25),
+    ("fresh", "h7", "espeak:en-us-nyc+marcelo", 1.0, "rope-walk-ramble", -18, -30, 0.3, -9, 50, 0, 22),
+    ("fresh", "h8", "espeak:en+edward2@45", 1.1, "lamp-on-the-quay", -26, -28, 0.35, -8, 0, 0, 22),
 ]
 SECONDS = 75
 LATE_OR_EARLY_MS = 60

@@ -1,8 +1,8 @@
 #!/usr/bin/env bash
 # How well "cuelead review" hears how calls landed: makes takes with known truth, reviews them, and tells how far off it was.
 #
-#   src/train/takes/score.sh [FOLDER [HALF]]     HALF: dev or new (what numbers may be chosen on), final (for the report
-#                                                only) or all; FOLDER/HALF/TAKE with files as rehearsals.py makes them are kept
+#   src/train/takes/score.sh [FOLDER [HALF]]     HALF: dev or new (what numbers may be chosen on), final or fresh (for
+#                                                the report only) or all; FOLDER/HALF/TAKE with files as rehearsals.py makes them are kept
 #
 # Needs target/cuelead.jar, espeak-ng with its library, flite, sox, python3-numpy and python3-scipy.
 set -euo pipefail
@@ -13,7 +13,7 @@ python=${PYTHON:-/usr/bin/python3}
 jar=${JAR:-$home/target/cuelead.jar}
 
 [ -d "$work/dev" ] || "$python" "$home/src/train/takes/rehearsals.py" "$work"
-for part in dev new final; do
+for part in dev new final fresh; do
     [ "$half" = all ] || [ "$half" = "$part" ] || continue
     echo "$part"
     pairs=()

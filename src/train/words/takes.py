@@ -60,12 +60,14 @@ class Espeak:
             i += 1
         return 0
 
-    def say(self, voice, speed, words):
+    def say(self, voice, speed, words, pitch=50):
+        """pitch: 0 to 99, as the library has it."""
         self.samples, self.sounds = [], []
         language, variant = voice
         if self.library.espeak_SetVoiceByName((language + variant).encode()) != 0:
             raise SystemExit("espeak-ng has no voice " + language + variant)
         self.library.espeak_SetParameter(1, int(165 * speed), 0)
+        self.library.espeak_SetParameter(3, int(pitch), 0)
         text = words.encode()
         self.library.espeak_Synth(text, len(text) + 1, 0, 1, 0, 1, None, None)
         self.library.espeak_Synchronize()
@@ -78,10 +80,12 @@ def is_vowel(ipa):
     return any(letter in "aeiouæɐɑɒɔəɚɛɜɝɨɪʉʊʌᵻy" for letter in ipa)
 
 
-def flite(voice, speed, words, with_names=False):
+def flite(voice, speed, words, with_names=False, settings=()):
+    """settings: further ones of the program, such as int_f0_target_mean=120."""
     with tempfile.TemporaryDirectory() as folder:
         out = folder + "/x.wav"
         told = subprocess.run(["flite", "-voice", voice, "--setf", "duration_stretch=%.3f" % (1 / speed), "-psdur",
+                               *(part for setting in settings for part in ("--setf", setting)),
                                "-t", words, "-o", out], capture_output=True, text=True, check=True).stdout
         rate, samples = wavfile.read(out)
     sounds, names, start = [], [], 0.0

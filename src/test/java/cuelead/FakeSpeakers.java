@@ -82,6 +82,16 @@ public final class FakeSpeakers implements Speakers {
         return Arrays.copyOf(heard, 2 * heardFrames);
     }
 
+    /** How much was heard. */
+    public int heardFrames() {
+        return heardFrames;
+    }
+
+    /** The left side of a frame that was heard; 0 before the first. */
+    public float heardLeft(int frame) {
+        return frame < 0 ? 0 : heard[2 * frame];
+    }
+
     public double heardSeconds() {
         return rate.secondsAt(heardFrames);
     }

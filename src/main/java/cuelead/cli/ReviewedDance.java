@@ -8,27 +8,45 @@ import cuelead.rehearse.PlanFile;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.song.Song;
+import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What a take is compared with.
  *
  * @param calls in order of time; at least one
+ * @param beats where clicks stand for music that is missing: seconds, and whether a bar begins there
  * @param music the sound file that was heard while calling, where it is known
  */
-record ReviewedDance(List<PlannedCall> calls, Optional<Path> music) {
+record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> beats) {
+    /** A beat to be clicked. */
+    record Beat(double seconds, boolean isAccented) {}
+
     /** From a call plan in a file. */
     static ReviewedDance ofPlan(Path plan, Optional<Path> music) throws Refused {
-        return new ReviewedDance(PlanFile.read(plan), music);
+        List<PlannedCall> calls = PlanFile.read(plan);
+        List<Beat> beats = calls.stream()
+                .flatMapToDouble(call -> call.beatSeconds().stream())
+                .distinct()
+                .sorted()
+                .mapToObj(seconds -> new Beat(seconds, false))
+                .toList();
+        return new ReviewedDance(calls, music, beats);
     }
 
     /** From a sheet and a song, as {@code play} would call them. */
     static ReviewedDance of(Surroundings surroundings, Wish wish, Optional<Path> music) throws Refused {
         PracticeStart start = new PracticeStart(surroundings, wish);
-        try (Practice practice = start.prepare()) {
+        try (Practice practice = start.prepareQuietly()) {
+            // how the voice says words is of no interest where nobody hears it
+            new ProblemPrinter(surroundings.err())
+                    .tellInShort(start.findings(practice).stream()
+                            .filter(problem -> !PracticeStart.isOfVoice(problem))
+                            .toList());
             List<PlannedCall> calls = practice.spokenCalls().stream()
                     .map(SpokenCall::call)
                     .map(ReviewedDance::planned)
@@ -38,8 +56,17 @@ record ReviewedDance(List<PlannedCall> calls, Optional<Path> music) {
                 throw new Refused(
                         "Nothing is called in " + wish.sheet() + ", so there is nothing to compare the take with.");
             }
-            return new ReviewedDance(calls, music.or(() -> practice.song().map(Song::file)));
+            return new ReviewedDance(
+                    calls,
+                    music.or(() -> practice.song().map(Song::file)),
+                    beats(practice.timeline().grid()));
         }
+    }
+
+    private static List<Beat> beats(BeatGrid grid) {
+        return IntStream.range(0, grid.size())
+                .mapToObj(beat -> new Beat(grid.beatSeconds(beat), grid.beatInBar(beat) == 1))
+                .toList();
     }
 
     private static PlannedCall planned(Call call) {

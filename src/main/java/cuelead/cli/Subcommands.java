@@ -26,6 +26,7 @@ final class Subcommands {
         makers.put("stretch", StretchCommand::new);
         makers.put("say", SayCommand::new);
         makers.put("record", RecordCommand::new);
+        makers.put("rehearse", RehearseCommand::new);
         makers.put("review", ReviewCommand::new);
         makers.put("beats", BeatsCommand::new);
         makers.put("devices", DevicesCommand::new);

@@ -10,10 +10,8 @@ import java.util.Optional;
 /** Whether a take can be reviewed at all, and what is doubtful about it. */
 final class TakeCheck {
     /** Quieter than 60 dB below full scale nobody speaks. */
-    private static final double SILENT_PEAK = 0.001;
+    static final double SILENT_PEAK = 0.001;
 
-    private static final double FULL_SCALE = 0.985;
-    private static final int FLAT_SAMPLES = 3;
     /** So many flat tops a second are not only a knock. */
     private static final double FLAT_TOPS_A_SECOND = 2;
     /** A take may be broken off, but when most of its calls would lie behind its end, it is another one. */
@@ -46,14 +44,10 @@ final class TakeCheck {
 
     /** One sentence where the take is clipped. */
     static Optional<String> doubt(Path file, MonoSound take) {
-        int tops = 0;
-        int flat = 0;
-        for (float sample : take.samples()) {
-            flat = Math.abs(sample) >= FULL_SCALE ? flat + 1 : 0;
-            tops += flat == FLAT_SAMPLES ? 1 : 0;
-        }
-        return tops > FLAT_TOPS_A_SECOND * take.lengthSeconds()
-                ? Optional.of(file + " is clipped in " + tops
+        FlatTops tops = new FlatTops();
+        tops.add(take.samples());
+        return tops.count() > FLAT_TOPS_A_SECOND * take.lengthSeconds()
+                ? Optional.of(file + " is clipped in " + tops.count()
                         + " places, so words may be misheard: turn the microphone down.")
                 : Optional.empty();
     }

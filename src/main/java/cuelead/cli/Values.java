@@ -4,6 +4,7 @@ import cuelead.plan.CallLevel;
 import cuelead.practice.CallsGo;
 import cuelead.practice.DipWish;
 import cuelead.practice.VoiceWish;
+import cuelead.rehearse.Prompts;
 import cuelead.sound.Dipping;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
@@ -137,6 +138,17 @@ final class Values {
 
         private static String words() {
             return Arrays.stream(CallLevel.values()).map(CallLevel::word).collect(Collectors.joining(", "));
+        }
+    }
+
+    /** How much is prompted. */
+    static final class PromptAmount implements ITypeConverter<Prompts.Amount> {
+        @Override
+        public Prompts.Amount convert(String text) {
+            return Arrays.stream(Prompts.Amount.values())
+                    .filter(amount -> amount.name().equals(text.toUpperCase(Locale.ROOT)))
+                    .findFirst()
+                    .orElseThrow(() -> notWhatIsWanted(text, "one of all, fewer, wrong, none"));
         }
     }
 

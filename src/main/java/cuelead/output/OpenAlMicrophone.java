@@ -14,7 +14,7 @@ import org.lwjgl.system.MemoryUtil;
 /** A microphone, by OpenAL capture (OpenAL 1.1 specification, section 6.4.2). For one thread. */
 public final class OpenAlMicrophone implements Microphone {
     private static final String NONE = "No microphone could be opened: plug one in, and in the system's settings allow"
-            + " this program to use it; or put sound files named after their words into the folder.";
+            + " this program to use it.";
     /** What is not read in this time is lost. */
     private static final int BUFFER_SECONDS = 4;
 

@@ -21,6 +21,17 @@ final class WavInfo {
         Map<String, byte[]> texts = new LinkedHashMap<>();
         texts.put("INAM", text(tags.title()));
         tags.wholeBeatsPerMinute().ifPresent(tempo -> texts.put("ICMT", text(tempo + " beats a minute")));
+        return bytes(texts);
+    }
+
+    /** @param texts by the four letters of their kind */
+    static ByteBuffer chunk(Map<String, String> texts) {
+        Map<String, byte[]> encoded = new LinkedHashMap<>();
+        texts.forEach((name, words) -> encoded.put(name, text(words)));
+        return bytes(encoded);
+    }
+
+    private static ByteBuffer bytes(Map<String, byte[]> texts) {
         int content = TYPE_BYTES
                 + texts.values().stream()
                         .mapToInt(text -> HEAD_BYTES + even(text.length))

@@ -32,7 +32,8 @@ final class Centres {
         int[] starts = starts(word);
         List<Clip.Phone> sounds = new ArrayList<>();
         for (int i = 0; i < phones.size(); i++) {
-            sounds.add(new Clip.Phone(PhoneOdds.name(phones.get(i)), begins(starts[i]), begins(starts[i + 1])));
+            sounds.add(new Clip.Phone(
+                    PhoneOdds.name(phones.get(i)), begins(phones, starts, i), begins(phones, starts, i + 1)));
         }
         double centre = FoundSounds.centreSeconds(word.word(), sounds).orElse(word.startSeconds());
         return new HeardWord(word.word(), word.startSeconds(), centre, word.endSeconds());
@@ -62,8 +63,22 @@ final class Centres {
         return (int) Math.round(seconds / MelBands.STEP_SECONDS);
     }
 
-    /** A frame stands for the half step to both sides. */
-    private static double begins(int frame) {
-        return (frame - 0.5) * MelBands.STEP_SECONDS;
+    /**
+     * When a sound begins: where the sound before it and itself are equally likely, between the last frame of the one and the
+     * first of the other, so that times are finer than frames are apart.
+     */
+    private double begins(List<Integer> phones, int[] starts, int sound) {
+        int frame = starts[sound];
+        double middle = frame - 0.5;
+        boolean isBetween = frame > 0 && frame < odds.frames();
+        if (!isBetween) {
+            return middle * MelBands.STEP_SECONDS;
+        }
+        int before = sound == 0 ? PhoneOdds.SILENCE : phones.get(sound - 1);
+        int after = sound == phones.size() ? PhoneOdds.SILENCE : phones.get(sound);
+        double last = (double) odds.at(before, frame - 1) - odds.at(after, frame - 1);
+        double first = (double) odds.at(before, frame) - odds.at(after, frame);
+        boolean isCrossed = last > 0 && first < 0;
+        return (isCrossed ? frame - 1 + last / (last - first) : middle) * MelBands.STEP_SECONDS;
     }
 }

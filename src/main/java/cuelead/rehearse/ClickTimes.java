@@ -4,6 +4,9 @@ import cuelead.report.Refused;
 import cuelead.voice.MonoSound;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The round trip of a device: how much later its microphone gives what its speakers are told to play. It is taken from a
@@ -31,11 +34,18 @@ public final class ClickTimes {
 
     private final MonoSound sound;
     private final float[] peaks;
-    private final Path file;
 
-    private ClickTimes(MonoSound sound, Path file) {
+    /** Why it cannot be told. */
+    private static final class Unclear extends Exception {
+        private static final long serialVersionUID = 1;
+
+        Unclear(String why) {
+            super(why);
+        }
+    }
+
+    private ClickTimes(MonoSound sound) {
         this.sound = sound;
-        this.file = file;
         peaks = new float[(int) (sound.lengthSeconds() / STEP_SECONDS)];
         for (int step = 0; step < peaks.length; step++) {
             peaks[step] = peak(frame(step * STEP_SECONDS), frame((step + 1) * STEP_SECONDS));
@@ -49,10 +59,38 @@ public final class ClickTimes {
      * @throws Refused when the clicks are not heard, or are uneven
      */
     public static double roundTripSeconds(MonoSound sound, Path file) throws Refused {
-        return new ClickTimes(sound, file).roundTrip();
+        try {
+            return new ClickTimes(sound).roundTrip();
+        } catch (Unclear unclear) {
+            throw new Refused(
+                    "The round trip cannot be told from " + file + ": " + unclear.getMessage()
+                            + ". Play eight clicks at 1.0, 1.5 ... 4.5 seconds, and hold the headphones to the microphone.",
+                    unclear);
+        }
     }
 
-    private double roundTrip() throws Refused {
+    /** The same; empty when the clicks are not heard, or are uneven. */
+    public static OptionalDouble roundTripSeconds(MonoSound sound) {
+        try {
+            return OptionalDouble.of(new ClickTimes(sound).roundTrip());
+        } catch (Unclear unclear) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    /** When each click is played, seconds from the beginning of the recording. */
+    public static List<Double> playedSeconds() {
+        return IntStream.range(0, CLICKS)
+                .mapToObj(click -> FIRST_SECONDS + click * APART_SECONDS)
+                .toList();
+    }
+
+    /** A recording of so many seconds from its beginning has all of them. */
+    public static double recordingSeconds() {
+        return FIRST_SECONDS + CLICKS * APART_SECONDS + LONGEST_SECONDS;
+    }
+
+    private double roundTrip() throws Unclear {
         int coarse = coarse();
         double[] delays = new double[CLICKS];
         for (int click = 0; click < CLICKS; click++) {
@@ -62,13 +100,13 @@ public final class ClickTimes {
         Arrays.sort(delays);
         // one click may be covered by a knock
         if (delays[CLICKS - 2] - delays[1] > MOST_SPREAD_SECONDS) {
-            throw refused("the clicks in it are uneven");
+            throw new Unclear("the clicks in it are uneven");
         }
         return (delays[CLICKS / 2 - 1] + delays[CLICKS / 2]) / 2;
     }
 
     /** The earliest delay, in steps, at which all clicks are loud. */
-    private int coarse() throws Refused {
+    private int coarse() throws Unclear {
         float[] sorted = peaks.clone();
         Arrays.sort(sorted);
         int delays = (int) (LONGEST_SECONDS / STEP_SECONDS);
@@ -79,7 +117,7 @@ public final class ClickTimes {
             best = Math.max(best, faintest[delay]);
         }
         if (sorted.length == 0 || best < FAINTEST || best < CLEARLY * sorted[sorted.length / 2]) {
-            throw refused("eight clicks, half a second apart, are not heard in it");
+            throw new Unclear("eight clicks, half a second apart, are not heard in it");
         }
         int delay = 0;
         while (faintest[delay] < FIRST_PART * best) {
@@ -120,10 +158,5 @@ public final class ClickTimes {
 
     private int frame(double seconds) {
         return Math.max(0, Math.min(sound.frames(), sound.rate().framesIn(Math.max(0, seconds))));
-    }
-
-    private Refused refused(String why) {
-        return new Refused("The round trip cannot be told from " + file + ": " + why
-                + ". Play eight clicks at 1.0, 1.5 ... 4.5 seconds, and hold the headphones to the microphone.");
     }
 }

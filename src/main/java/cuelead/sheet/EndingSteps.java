@@ -108,8 +108,8 @@ final class EndingSteps {
 
     private static boolean isUnderstood(String text) {
         return CountGroup.read(text)
-                .map(group -> group.counts().get(0).number() <= 1 && LineFit.fits(text))
-                .orElseGet(() -> LineFit.areReadable(LineFit.phrases(text, 0)));
+                .map(group -> group.counts().get(0).number() <= 1 && new LineFit().fits(text))
+                .orElseGet(() -> LineFit.areReadable(LineFit.phrases(text)));
     }
 
     private static SheetLine counted(SheetLine line, int start, String steps) {
@@ -130,14 +130,15 @@ final class EndingSteps {
 
     /** The fewest whole counts that the steps fill as they are; else what their figures take by themselves. */
     private static String counts(String steps) {
-        String best = UsualCounts.of(LineFit.phrases(steps, 0), 1);
-        if (best.matches(".*[&a,].*") && LineFit.fits(best + " " + steps)) {
+        LineFit fit = new LineFit();
+        String best = UsualCounts.of(LineFit.phrases(steps), 1);
+        if (best.matches(".*[&a,].*") && fit.fits(best + " " + steps)) {
             return best;
         }
-        int leastCost = LineFit.cost(best + " " + steps);
+        int leastCost = fit.cost(best + " " + steps);
         for (int last = LONGEST; last >= 1; last--) {
             String counts = last == 1 ? "1" : "1-" + last;
-            int cost = LineFit.cost(counts + " " + steps);
+            int cost = fit.cost(counts + " " + steps);
             if (cost <= leastCost) {
                 best = counts;
                 leastCost = cost;

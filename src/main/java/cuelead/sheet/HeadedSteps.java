@@ -39,22 +39,23 @@ final class HeadedSteps {
     private static boolean isDanced(String words, SectionHead head, List<SheetLine> lines, int i) {
         List<CountPlaces.Counted> counted = CountPlaces.of(words, Math.max(0, head.first() - 1));
         if (CountGroup.read(words).isPresent() && !counted.isEmpty()) {
-            return fits(words, counted.get(0))
+            return fits(words, counted.get(0), lines.get(i).tried().fit())
                     && (counted.size() > 1 || !isDetailed(counted.get(0).group(), lines, i));
         }
         if (!counted.isEmpty()) {
-            return mostFit(words, counted) && !isDetailed(counted.get(0).group(), lines, i);
+            return mostFit(words, counted, lines.get(i).tried().fit())
+                    && !isDetailed(counted.get(0).group(), lines, i);
         }
         return !StatedLengths.in(words).isEmpty() && DanceLine.isDanced(words) && !isAbove(lines, i);
     }
 
-    private static boolean mostFit(String words, List<CountPlaces.Counted> counted) {
-        long fitting = counted.stream().filter(each -> fits(words, each)).count();
+    private static boolean mostFit(String words, List<CountPlaces.Counted> counted, LineFit fit) {
+        long fitting = counted.stream().filter(each -> fits(words, each, fit)).count();
         return fitting * 2 > counted.size();
     }
 
-    private static boolean fits(String words, CountPlaces.Counted counted) {
-        return LineFit.fits(counted.group().written(words) + " " + words.substring(counted.from(), counted.to()));
+    private static boolean fits(String words, CountPlaces.Counted counted, LineFit fit) {
+        return fit.fits(counted.group().written(words) + " " + words.substring(counted.from(), counted.to()));
     }
 
     /** "S1: 1-8 Vines" above "1-4 Step R ..." is all heading. */

@@ -38,7 +38,7 @@ final class HeadingCheck {
 
     /** {@code line} is that of the heading. */
     void check(Section section, int line) {
-        List<Phrase> phrases = LineFit.phrases(section.heading(), 0);
+        List<Phrase> phrases = LineFit.phrases(section.heading());
         long readable = phrases.stream().filter(Phrase::readable).count();
         boolean oneFigure =
                 phrases.size() == 1 && readable == 1 && phrases.get(0).figure().isPresent();

@@ -83,7 +83,9 @@ final class JoinedCounts {
         List<CountPlaces.Counted> counted = line.counted(0);
         return counted.size() != 1
                 ? LineFit.IMPOSSIBLE
-                : LineFit.cost(
-                        LaidRow.line(Row.of(line, 0, false), counted.get(0)).text());
+                : line.tried()
+                        .fit()
+                        .cost(LaidRow.line(Row.of(line, 0, false), counted.get(0))
+                                .text());
     }
 }

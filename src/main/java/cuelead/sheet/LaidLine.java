@@ -55,16 +55,16 @@ record LaidLine(String text, Optional<LineKind> kind, List<Piece> pieces) {
 
     /** How far its figures must be stretched to fill its counts, as {@link LineFit#cost}. */
     int cost() {
-        return tried().cost(text);
+        return tried().fit().cost(text);
     }
 
     /** The same for all that stands behind the counts. */
     int wholeCost() {
-        return tried().wholeCost(text);
+        return tried().fit().wholeCost(text);
     }
 
     boolean fits() {
-        return tried().fits(text);
+        return tried().fit().fits(text);
     }
 
     /** As it is read when this layout is chosen. */

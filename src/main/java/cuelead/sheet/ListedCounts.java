@@ -64,9 +64,10 @@ final class ListedCounts {
         String list = SIGN.matcher(counts).replaceAll(",");
         String half = SIGN.matcher(counts).replaceAll("&");
         List<String> steps = steps(line.text(), run);
-        int commas = cost(list, steps);
-        int halves = cost(half, steps);
-        boolean each = commas < LineFit.IMPOSSIBLE && actions(list, steps) == list.split(",", -1).length;
+        LineFit fit = line.tried().fit();
+        int commas = cost(list, steps, fit);
+        int halves = cost(half, steps, fit);
+        boolean each = commas < LineFit.IMPOSSIBLE && actions(list, steps, fit) == list.split(",", -1).length;
         boolean told = TOLD.matcher(run.group()).find() && (commas < STRAINED || commas == halves);
         return each || told || commas < halves ? list : half;
     }
@@ -77,17 +78,17 @@ final class ListedCounts {
     /** Above this a touch or a kick would be held over several counts. */
     private static final int STRAINED = 10;
 
-    private static int actions(String counts, List<String> steps) {
+    private static int actions(String counts, List<String> steps, LineFit fit) {
         return steps.stream()
-                .filter(each -> LineFit.fits(counts + " " + each))
-                .mapToInt(each -> LineFit.phrases(each, 0).size())
+                .filter(each -> fit.fits(counts + " " + each))
+                .mapToInt(each -> fit.phrases(each, 0).size())
                 .max()
                 .orElse(0);
     }
 
-    private static int cost(String counts, List<String> steps) {
+    private static int cost(String counts, List<String> steps, LineFit fit) {
         return steps.stream()
-                .mapToInt(each -> LineFit.cost(counts + " " + each))
+                .mapToInt(each -> fit.cost(counts + " " + each))
                 .min()
                 .orElse(LineFit.IMPOSSIBLE);
     }
@@ -135,8 +136,8 @@ final class ListedCounts {
             if (run.find() && HALF.matcher(run.group(1)).find() && isRising(run.group(1))) {
                 String listed = SIGN.matcher(run.group(1)).replaceAll(",");
                 List<String> steps = steps(line.text(), run);
-                boolean halves = cost(run.group(1), steps) < LineFit.IMPOSSIBLE;
-                boolean lists = cost(listed, steps) < LineFit.IMPOSSIBLE;
+                boolean halves = cost(run.group(1), steps, line.tried().fit()) < LineFit.IMPOSSIBLE;
+                boolean lists = cost(listed, steps, line.tried().fit()) < LineFit.IMPOSSIBLE;
                 half += halves ? 1 : 0;
                 list += lists && !halves ? 1 : 0;
             }

@@ -78,8 +78,9 @@ final class Manners {
     private Manners(List<SheetLine> lines) {
         Tried asWritten = tried(plain(lines), Integer.MAX_VALUE);
         List<SheetLine> paragraphs = TornSentences.paragraphs(lines);
-        Optional<Tried> prose =
-                paragraphs.equals(lines) ? Optional.empty() : Optional.of(tried(plain(paragraphs), asWritten.cost()));
+        Optional<Tried> prose = asWritten.cost() == 0 || paragraphs.equals(lines)
+                ? Optional.empty()
+                : Optional.of(tried(plain(paragraphs), asWritten.cost()));
         plain = prose.filter(other -> other.cost() < asWritten.cost()).orElse(asWritten);
         best = plain;
     }

@@ -91,7 +91,7 @@ final class NumberedSteps implements Manner {
 
     /** As long as its figures usually are. */
     private static int usual(String steps) {
-        List<Phrase> phrases = LineFit.phrases(steps, 0);
+        List<Phrase> phrases = LineFit.phrases(steps);
         return LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
     }
 }

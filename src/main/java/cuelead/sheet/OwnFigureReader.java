@@ -102,7 +102,7 @@ final class OwnFigureReader {
     }
 
     private static List<Step> steps(String words, Problems found) {
-        List<Phrase> phrases = LineFit.phrases(words, 0);
+        List<Phrase> phrases = LineFit.phrases(words);
         if (phrases.isEmpty()) {
             return List.of();
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -56,11 +57,34 @@ final class PhrasedWords {
     /** "Phrased, 2 walls. Sequence: A A B" is two lines. */
     private static List<SheetLine> parted(SheetLine line) {
         Matcher order = FURTHER_ORDER.matcher(line.text());
-        return order.find()
+        return mayEndWithPart(line.text()) && order.find()
                 ? List.of(
                         line.part(0, order.start()),
                         line.part(order.start(), line.text().length()))
                 : List.of(line);
+    }
+
+    /** Whether the last word may be a part, or how often it is danced; most lines are not worth the whole pattern. */
+    private static boolean mayEndWithPart(String text) {
+        int end = text.length();
+        while (end > 0 && !isWord(text.charAt(end - 1))) {
+            end--;
+        }
+        int from = end;
+        while (from > 0 && isWord(text.charAt(from - 1))) {
+            from--;
+        }
+        String last = text.substring(from, end);
+        return !last.isEmpty()
+                && ("ABCDEF0123456789xX".indexOf(last.charAt(last.length() - 1)) >= 0
+                        || NAMES.contains(last.toLowerCase(Locale.ROOT)));
+    }
+
+    private static final Set<String> NAMES = Set.of("tag", "bridge", "intro", "ending", "twice");
+
+    /** As {@code \\w} has it. */
+    private static boolean isWord(char c) {
+        return c == '_' || Scanner.isDigit(c) || (c < 128 && Character.isLetter(c));
     }
 
     private static String part(Matcher head) {

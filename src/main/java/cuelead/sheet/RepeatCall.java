@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * "Repeat 1-4", "repeat section 1 on opposite feet", "repeat the last 8 counts leading with left", "mirror 1-4", "as
@@ -22,6 +24,12 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
     static final Set<String> MIRROR =
             Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "reversing", "other");
     static final Set<String> SECTIONS = Set.of("section", "sections", "s", "sec", "part", "set");
+
+    /** One of them stands in every call; most lines have none. */
+    private static final Set<String> TELLING = Stream.of(
+                    HEADS, MIRROR, ShortRepeat.SAME, Set.of("and", "now", "again", "more", "another"))
+            .flatMap(Set::stream)
+            .collect(Collectors.toUnmodifiableSet());
 
     /** What is danced again. */
     sealed interface Source {
@@ -42,6 +50,9 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
 
     /** Empty where the words from this index on do not begin so. */
     static Optional<RepeatCall> read(String text, int from) {
+        if (Scanner.tokens(text, from).stream().map(Token::text).noneMatch(TELLING::contains)) {
+            return Optional.empty();
+        }
         return whole(text, from)
                 .or(() -> first(SaidBehind.before(text, from), text, from))
                 .or(() -> first(SaidBehind.sentence(text, from), text, from)
@@ -111,7 +122,7 @@ record RepeatCall(Source source, Optional<Foot> lead, boolean mirror, int times)
     /** "One more V", "another of those", where no step is told. */
     private static boolean isOneMore(List<Token> tokens, String text) {
         String words = String.join(" ", tokens.stream().map(Token::text).toList());
-        return ONE_MORE.matcher(words).find() && !LineFit.fits(text);
+        return ONE_MORE.matcher(words).find() && !new LineFit().fits(text);
     }
 
     private static final Pattern ONE_MORE =

@@ -140,7 +140,7 @@ record ReplacedSteps(String words, int from, int to) {
     private static final Set<Action> STEPS = Set.of(Action.STEP, Action.WALK, Action.CLOSE);
 
     private static List<Move> moves(String prose) {
-        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        List<Phrase> phrases = LineFit.phrases(prose);
         if (!LineFit.areReadable(phrases)) {
             return List.of();
         }

@@ -23,12 +23,12 @@ final class SaidBehind {
     private SaidBehind() {}
 
     /** The line with spaces for what is only said in it, but for where the dancers face; empty where nothing is. */
-    static Optional<String> left(String text, int from) {
+    static Optional<String> left(String text, int from, LineFit fit) {
         List<Integer> ends = ends(text, from);
         int to = text.length();
         for (int i = ends.size() - 1; i >= 0 && isSaid(text, ends.get(i), to); i--) {
             String danced = blanked(text, ends.get(i));
-            if (LineFit.fitsWhole(danced)) {
+            if (fit.fitsWhole(danced)) {
                 return Optional.of(danced);
             }
             to = ends.get(i);

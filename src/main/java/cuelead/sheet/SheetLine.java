@@ -185,7 +185,7 @@ final class SheetLine {
 
     /** As {@link LineFit#fits}. */
     boolean fits() {
-        return tried.fits(text);
+        return tried.fit().fits(text);
     }
 
     /** As {@link WallNote#namesWall}. */

@@ -71,13 +71,9 @@ public final class SheetReader {
         }
         SheetLayout.Laid laid = SheetLayout.of(
                 NotUnderstood.masked(lines).stream().map(own::expanded).toList());
-        SheetReader reader = new SheetReader(fileName, Optional.empty(), own);
+        Optional<Weight> assumed = new SheetReader(fileName, Optional.empty(), own).weightThatIsNotSaid(laid);
+        SheetReader reader = new SheetReader(fileName, assumed, own);
         ReadSheet read = reader.readAll(fileName, lines, laid);
-        Optional<Weight> assumed = reader.weightThatIsNotSaid();
-        if (assumed.isPresent()) {
-            reader = new SheetReader(fileName, assumed, own);
-            read = reader.readAll(fileName, lines, laid);
-        }
         return read.dance().isPresent() ? withWhatIsSaid(read, lines, reader.saidBelow(laid)) : read;
     }
 
@@ -107,29 +103,30 @@ public final class SheetReader {
         return line.origin(0).line();
     }
 
-    /** Where the sheet does not say where the weight is before count 1, its first step tells. */
-    private Optional<Weight> weightThatIsNotSaid() {
-        return header.startWeight().isPresent()
-                ? Optional.empty()
-                : body.map(BodyReader::firstWeight).filter(weight -> weight != Weight.UNKNOWN);
+    /** Where the sheet does not say where the weight is before count 1, its first step tells: it is read so far. */
+    private Optional<Weight> weightThatIsNotSaid(SheetLayout.Laid laid) {
+        List<SheetLine> written = numbered(expanded(laid));
+        Weight told = Weight.UNKNOWN;
+        for (int i = 0; i < written.size() && header.startWeight().isEmpty() && told == Weight.UNKNOWN; i++) {
+            read(written, i, laid.header());
+            told = body.map(BodyReader::firstWeight).orElse(Weight.UNKNOWN);
+        }
+        return Optional.of(told).filter(weight -> weight != Weight.UNKNOWN);
+    }
+
+    private List<LaidLine> expanded(SheetLayout.Laid laid) {
+        return laid.lines().stream().map(ownFigures::expanded).toList();
     }
 
     private ReadSheet readAll(String fileName, List<SheetLine> lines, SheetLayout.Laid laid) {
         BrokenFigures broken = new BrokenFigures(ownFigures);
         lines.forEach(line -> broken.look(line.text(), line.number()));
         laid.lines().forEach(line -> broken.look(line.text(), line.origin(0).line()));
-        List<LaidLine> expanded =
-                laid.lines().stream().map(ownFigures::expanded).toList();
+        List<LaidLine> expanded = expanded(laid);
         Origins origins = new Origins(expanded);
         List<SheetLine> written = numbered(expanded);
         for (int i = 0; i < written.size(); i++) {
-            Optional<SheetLine> below = written.stream().skip(i + 1).findFirst();
-            if (NotUnderstood.isWord(written.get(i).text().strip())) {
-                Asides.leftOut(problems, written.get(i));
-            }
-            if (isShort(written.get(i))) {
-                read(written.get(i), below, i >= laid.header());
-            }
+            read(written, i, laid.header());
         }
         body.ifPresent(read -> headerNotes.forEach(line -> read.note(line)));
         body.ifPresent(BodyReader::finish);
@@ -166,18 +163,23 @@ public final class SheetReader {
         return false;
     }
 
-    private void read(SheetLine line, Optional<SheetLine> below, boolean begins) {
-        if (own.read(line)) {
+    /** Reads the line at this index; the first of them are the header's. */
+    private void read(List<SheetLine> lines, int at, int headerLines) {
+        SheetLine line = lines.get(at);
+        if (NotUnderstood.isWord(line.text().strip())) {
+            Asides.leftOut(problems, line);
+        }
+        if (!isShort(line) || own.read(line)) {
             return;
         }
-        if (body.isEmpty() && begins) {
+        if (body.isEmpty() && at >= headerLines) {
             body = Optional.of(newBody());
         }
         if (body.isEmpty() || LineKind.of(line) == LineKind.SECTION) {
             told.add(line);
         }
         if (body.isPresent()) {
-            body.get().read(line, below);
+            body.get().read(line, lines.stream().skip(at + 1L).findFirst());
         } else {
             if (!SequenceReader.isNote(line)) {
                 header.read(line);

@@ -7,7 +7,7 @@ import java.util.Set;
 
 /** "5-8 same again", "5-8 ditto", "5-8 repeat", "5-8 and the other side": counts on which nothing new is danced. */
 final class ShortRepeat {
-    private static final Set<String> SAME =
+    static final Set<String> SAME =
             Set.of("same", "again", "ditto", "more", "rpt", "repeat", "repeats", "repeated", "above", "idem", "dito");
     private static final Set<String> MIRROR =
             Set.of("opposite", "mirror", "mirrored", "mirroring", "reverse", "reversed", "other");

@@ -24,7 +24,7 @@ record StepChange(List<Count> counts, String prose) {
     /** Steps behind the first so many counts of a wall, with the counts that they tell, else with those that they take. */
     static Optional<StepChange> behind(int place, String prose) {
         StepChange told = of(List.of(), prose);
-        List<Phrase> phrases = LineFit.phrases(told.prose(), 0);
+        List<Phrase> phrases = LineFit.phrases(told.prose());
         if (!LineFit.areReadable(phrases)) {
             return Optional.empty();
         }
@@ -38,14 +38,14 @@ record StepChange(List<Count> counts, String prose) {
     /** Steps on the last counts up to this one. */
     static Optional<StepChange> upTo(int last, String prose) {
         String steps = of(List.of(), prose).prose();
-        List<Phrase> phrases = LineFit.phrases(steps, 0);
+        List<Phrase> phrases = LineFit.phrases(steps);
         int length = LineFit.areReadable(phrases) ? UsualCounts.length(phrases) : 0;
         return length == 0 || length > last ? Optional.empty() : behind(last - length, steps);
     }
 
     /** Whether its steps are understood and fill its counts. */
     boolean fits() {
-        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        List<Phrase> phrases = LineFit.phrases(prose);
         return LineFit.areReadable(phrases) && Fitting.of(phrases, counts).isPresent();
     }
 
@@ -77,7 +77,7 @@ record StepChange(List<Count> counts, String prose) {
     Optional<SheetLine> asLine(SheetLine line) {
         int first = counts.get(0).number();
         String text = first + (last() > first ? "-" + last() : "") + " " + prose;
-        return LineFit.fits(text) ? Optional.of(new SheetLine(line.number(), text)) : Optional.empty();
+        return line.tried().fit().fits(text) ? Optional.of(new SheetLine(line.number(), text)) : Optional.empty();
     }
 
     /** The last count, for which the first is not enough. */
@@ -90,7 +90,7 @@ record StepChange(List<Count> counts, String prose) {
         if (!fits()) {
             return List.of();
         }
-        List<Phrase> phrases = LineFit.phrases(prose, 0);
+        List<Phrase> phrases = LineFit.phrases(prose);
         Optional<Fitting.Fit> fit = Fitting.of(phrases, counts);
         MoveMaker maker = new MoveMaker(Problems.unheard(), line, new Footing(weight));
         List<Step> steps = new ArrayList<>();

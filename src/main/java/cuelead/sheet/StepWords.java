@@ -52,7 +52,7 @@ final class StepWords {
 
     /** Whether the words mean these steps, danced from there. */
     private static boolean readsBack(String words, List<Step> run, Footing footing) {
-        List<Phrase> phrases = LineFit.phrases(words, 0);
+        List<Phrase> phrases = LineFit.phrases(words);
         if (phrases.size() != 1 || !phrases.get(0).readable()) {
             return false;
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -78,21 +79,23 @@ final class TextTable {
     /** Empty where no column tells more than the whole lines. */
     private Optional<List<SheetLine>> steps() {
         List<Integer> columns = IntStream.range(0, starts.size()).boxed().toList();
+        Set<Integer> clocks = columns.stream().filter(this::isOfClocks).collect(Collectors.toSet());
         Map<Integer, Long> fitting = columns.stream()
-                .collect(Collectors.toMap(Function.identity(), column -> fitting(kept(List.of(column), column))));
+                .collect(Collectors.toMap(
+                        Function.identity(),
+                        column -> clocks.contains(column) ? 0 : fitting(kept(List.of(column), column))));
         long most = fitting.values().stream().mapToLong(Long::longValue).max().orElse(0);
         int best = columns.stream()
                 .filter(column -> fitting.get(column) * 3 >= most * 2)
                 .max(Comparator.comparing(this::letters))
                 .orElse(0);
         List<Integer> others = columns.stream().filter(column -> column != best).toList();
-        boolean table =
-                others.stream().noneMatch(this::isOfCounts) && !others.stream().allMatch(this::isOfClocks);
-        boolean better = fitting.get(best) >= FEWEST_ROWS && fitting(lines) * 2 <= fitting.get(best);
+        boolean table = others.stream().noneMatch(this::isOfCounts) && !clocks.containsAll(others);
+        boolean better = table && fitting.get(best) >= FEWEST_ROWS && fitting(lines) * 2 <= fitting.get(best);
         List<Integer> told = columns.stream()
-                .filter(column -> column == best || isOfClocks(column))
+                .filter(column -> column == best || clocks.contains(column))
                 .toList();
-        return table && better ? Optional.of(kept(told, best)) : Optional.empty();
+        return better ? Optional.of(kept(told, best)) : Optional.empty();
     }
 
     /** Rows that fill their counts. */

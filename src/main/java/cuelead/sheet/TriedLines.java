@@ -17,8 +17,7 @@ final class TriedLines {
     private final Map<String, Boolean> danced = new HashMap<>();
     private final Map<Behind, List<CountPlaces.Counted>> counted = new HashMap<>();
     private final Map<List<SheetLine>, OptionalInt> statedCounts = new HashMap<>();
-    private final Map<String, Integer> costs = new HashMap<>();
-    private final Map<String, Integer> wholeCosts = new HashMap<>();
+    private final LineFit fit = new LineFit();
 
     List<Token> tokens(String text) {
         return once(tokens, text, words -> List.copyOf(Scanner.tokens(words)));
@@ -56,28 +55,13 @@ final class TriedLines {
         return once(counted, new Behind(text, lastCount), line -> CountPlaces.of(line.text(), line.lastCount()));
     }
 
-    /** As {@link LineFit#cost}. */
-    int cost(String text) {
-        return once(costs, text, LineFit::cost);
-    }
-
-    /** Whether what stands behind the steps of a line is said and not danced: they fill its counts without it alone. */
-    boolean isOnlySaidBehind(String steps, String withTail) {
-        return fits(steps) && !fits(withTail);
-    }
-
-    /** As {@link LineFit#fits}. */
-    boolean fits(String text) {
-        return cost(text) < LineFit.IMPOSSIBLE;
-    }
-
-    /** As {@link LineFit#wholeCost}. */
-    int wholeCost(String text) {
-        return once(wholeCosts, text, LineFit::wholeCost);
+    /** Which of its lines fill their counts. */
+    LineFit fit() {
+        return fit;
     }
 
     /** Finding one may ask for others, so the map must not be held meanwhile. */
-    private static <K, T> T once(Map<K, T> known, K text, Function<K, T> find) {
+    static <K, T> T once(Map<K, T> known, K text, Function<K, T> find) {
         T found = known.get(text);
         if (found == null) {
             found = find.apply(text);

@@ -46,6 +46,7 @@ final class Bench {
     private final Path working;
     private final Path temporary;
     private final Device device;
+    private Optional<Microphone> microphone = Optional.empty();
     final List<FakeSpeakers> opened = new ArrayList<>();
     final List<Optional<DeviceName>> openedNames = new ArrayList<>();
 
@@ -100,6 +101,9 @@ final class Bench {
 
         @Override
         public Microphone openMicrophone(Optional<DeviceName> name, SampleRate rate) throws Refused {
+            if (microphone.isPresent()) {
+                return microphone.get();
+            }
             throw new Refused(
                     "No microphone" + name.map(named -> ", " + named.told()).orElse("") + ".");
         }
@@ -121,6 +125,11 @@ final class Bench {
             openedNames.add(name);
             return speakers;
         }
+    }
+
+    /** From now on there is a microphone that works. */
+    void plugIn(Microphone working) {
+        microphone = Optional.of(working);
     }
 
     Outcome run(String... arguments) {

@@ -1,6 +1,7 @@
 package cuelead.rehearse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.time.SampleRate;
@@ -51,6 +52,21 @@ class BleedTest {
         }
         return Bleed.removed(new MonoSound(take, RATE), new MonoSound(music, RATE), ROUND_TRIP_SECONDS)
                 .samples();
+    }
+
+    private boolean isOnlyMusic(float[] take) {
+        return OnlyMusic.is(new MonoSound(take, RATE), new MonoSound(music, RATE), ROUND_TRIP_SECONDS);
+    }
+
+    @Test
+    void aTakeOfMusicAloneIsKnown() {
+        assertTrue(isOnlyMusic(caught));
+        float[] called = caught.clone();
+        for (int i = 0; i < FRAMES; i++) {
+            called[i] += voice[i];
+        }
+        assertFalse(isOnlyMusic(called));
+        assertFalse(isOnlyMusic(new float[FRAMES]));
     }
 
     @Test

@@ -182,7 +182,7 @@ class WrittenDancesTest {
                         .map(beat -> beat.foot().orElseThrow().letter() + " " + beat.action())
                         .collect(Collectors.joining(", "));
         Footing footing = new Footing(Weight.on(lead.other()));
-        List<Phrase> phrases = LineFit.phrases(row.figure().name(), 0);
+        List<Phrase> phrases = LineFit.phrases(row.figure().name());
         if (phrases.size() != 1 || phrases.get(0).figure().isEmpty()) {
             wrong.add(row.figure().id());
             return;

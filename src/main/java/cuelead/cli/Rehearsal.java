@@ -1,0 +1,88 @@
+package cuelead.cli;
+
+import cuelead.rehearse.PlannedCall;
+import cuelead.report.Refused;
+import cuelead.sound.Staged;
+import cuelead.time.SampleRate;
+import java.util.List;
+import java.util.Optional;
+
+/** Music plays, prompts are shown as it is heard, and what the microphone hears becomes a take. Used once, on one thread. */
+final class Rehearsal {
+    static final long POLL_MILLIS = 10;
+    /** The last call is waited for so long. */
+    private static final double AFTER_SECONDS = 2.5;
+
+    private final SpeakerPair speakers;
+    private final MicrophoneLine line;
+    private final RehearsalView view;
+    private final List<PlannedCall> plan;
+    private final PromptLine prompts;
+    private final LostDevices lost;
+    private final MicrophoneNews microphoneNews;
+    private int dropOuts;
+
+    Rehearsal(
+            SpeakerPair speakers, MicrophoneLine line, RehearsalView view, List<PlannedCall> plan, PromptLine prompts) {
+        this.speakers = speakers;
+        this.line = line;
+        this.view = view;
+        this.plan = plan;
+        this.prompts = prompts;
+        lost = new LostDevices(speakers);
+        microphoneNews = new MicrophoneNews(plan.get(0).seconds());
+        dropOuts = speakers.dropOuts();
+    }
+
+    /** Waits until the stream has come to the music. */
+    void awaitBegin(Staged.Stage music) throws Refused, InterruptedException {
+        while (!music.hasBegun()) {
+            view.key(speakers.main(), POLL_MILLIS);
+            line.listen();
+        }
+    }
+
+    /**
+     * To the end of the calls, or until its user ends it. A microphone that goes, and a disk that is full, end it with a
+     * sentence.
+     *
+     * @param delaySeconds how much later than this computer knows the music is heard
+     */
+    void run(Staged.Stage music, SongTake take, double delaySeconds) throws InterruptedException {
+        SampleRate rate = line.rate();
+        double endSeconds = plan.get(plan.size() - 1).seconds() + AFTER_SECONDS;
+        boolean isOver = false;
+        while (!isOver) {
+            Optional<String> key = view.key(speakers.main(), POLL_MILLIS);
+            double songSeconds = rate.secondsAt(speakers.main().heardFrame() - music.firstFrame()) - delaySeconds;
+            try {
+                watchSpeakers(take);
+                float[] heard = line.listen();
+                take.add(heard);
+                microphoneNews.of(heard, take.peak(), songSeconds).ifPresent(view::tell);
+            } catch (Refused broken) {
+                view.tell(broken.getMessage());
+                isOver = true;
+            }
+            tellPrompts(songSeconds);
+            isOver |= key.equals(Optional.of(RawKeys.QUIT)) || songSeconds > endSeconds;
+        }
+        speakers.stop();
+    }
+
+    private void tellPrompts(double songSeconds) {
+        for (Optional<String> due = prompts.due(songSeconds); due.isPresent(); due = prompts.due(songSeconds)) {
+            view.prompt(due.get());
+        }
+        view.show(prompts.at(songSeconds));
+    }
+
+    private void watchSpeakers(SongTake take) {
+        lost.news().forEach(view::tell);
+        int now = speakers.dropOuts();
+        if (now != dropOuts || speakers.main().isDeviceLost()) {
+            take.broken();
+        }
+        dropOuts = now;
+    }
+}

@@ -1,0 +1,71 @@
+package cuelead.cli;
+
+import cuelead.output.DeviceName;
+import cuelead.report.Refused;
+import cuelead.sound.Microphone;
+import cuelead.time.SampleRate;
+import java.util.Optional;
+import picocli.CommandLine.Option;
+
+/** Which microphone and sound device a rehearsal uses. */
+final class RehearsalDevices {
+    private static final String USUAL = "usual";
+    private static final double MILLIS_A_SECOND = 1_000;
+
+    @Option(
+            names = "--microphone",
+            paramLabel = "NAME",
+            description = "The microphone: its name, or a part of it that no other has (\"cuelead devices\" lists"
+                    + " them). Usual is the computer's usual one.")
+    private Optional<String> microphone;
+
+    @Option(
+            names = "--device",
+            paramLabel = "NAME",
+            description = "The sound device of your headphones, named likewise.")
+    private Optional<String> device;
+
+    @Option(
+            names = "--delay",
+            paramLabel = "MS",
+            converter = Values.DelayMillis.class,
+            defaultValue = "0",
+            description = "For wireless headphones: how many milliseconds later than this computer they sound (0 to"
+                    + " 2000). The prompts wait for them; the round trip has it in it anyway.")
+    private Double delayMillis;
+
+    double delaySeconds() {
+        return delayMillis / MILLIS_A_SECOND;
+    }
+
+    Microphone openMicrophone(SoundDevices devices, SampleRate rate) throws Refused {
+        return devices.openMicrophone(microphoneName(devices), rate);
+    }
+
+    SpeakerPair openSpeakers(SoundDevices devices, SampleRate rate) throws Refused {
+        return DeviceChoice.of(device, Optional.empty(), devices).open(devices, rate);
+    }
+
+    private Optional<DeviceName> microphoneName(SoundDevices devices) throws Refused {
+        return microphone.isPresent()
+                ? Optional.of(DeviceName.meantBy(microphone.get(), devices.microphones(), DeviceName.Kind.MICROPHONE))
+                : Optional.empty();
+    }
+
+    /** The microphone's name as it is kept. */
+    String microphoneTold(SoundDevices devices) throws Refused {
+        return microphoneName(devices)
+                .or(devices::usualMicrophone)
+                .map(DeviceName::told)
+                .orElse(USUAL);
+    }
+
+    /** The sound device's name as it is kept. */
+    String deviceTold(SoundDevices devices) throws Refused {
+        return DeviceChoice.of(device, Optional.empty(), devices)
+                .main()
+                .or(devices::usual)
+                .map(DeviceName::told)
+                .orElse(USUAL);
+    }
+}

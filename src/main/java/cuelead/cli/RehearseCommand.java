@@ -1,0 +1,161 @@
+package cuelead.cli;
+
+import cuelead.rehearse.PlannedCall;
+import cuelead.rehearse.Progress;
+import cuelead.rehearse.Prompts;
+import cuelead.rehearse.Rehearsed;
+import cuelead.report.Refused;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Plays the music while its user calls, records that, and tells how the calls landed. */
+@Command(
+        name = "rehearse",
+        header = "Rehearse your own calling, and hear how your calls land.",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        sortOptions = false,
+        description = {
+            "The music plays in your headphones without calls, the terminal prompts you when it is time to breathe for a"
+                    + " call, and you call into the microphone. Afterwards you see which calls were early, late, missed or"
+                    + " other words than planned, and what to work on.",
+            "The first time with a microphone, hold your headphones to it: Cuelead measures how late it is, and keeps"
+                    + " that for the next time.",
+            "What is recorded stays on this computer: every take is kept in the folder, a folder a dance, until you"
+                    + " delete it. It goes to the disk while you call, so nothing is lost when something breaks.",
+            "q ends; what was called until then is reviewed."
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cuelead rehearse my-sheet.txt my-song.mp3",
+            "  cuelead rehearse my-sheet.txt my-song.mp3 --prompts wrong     only what you got wrong",
+            "  cuelead rehearse my-sheet.txt my-song.mp3 --speak-hard        hard calls are whispered to you",
+            "  cuelead rehearse --plan plan.csv --music my-song.mp3 --csv > calls.csv"
+        })
+final class RehearseCommand implements Callable<Integer> {
+    /** A call that could hardly be made before its take ended is not asked for. */
+    private static final double REACHED_SECONDS = 0.3;
+    /** Of the plan: what is broken off before is no rehearsal to be compared with others. */
+    private static final double KEPT_PART = 0.25;
+
+    private final Surroundings surroundings;
+
+    @Parameters(index = "0", arity = "0..1", paramLabel = "SHEET", description = "The step sheet that you will call.")
+    private Optional<Path> sheet;
+
+    @Parameters(
+            index = "1",
+            arity = "0..1",
+            paramLabel = "SONG",
+            description = "The song; without it, the one that the sheet names.")
+    private Optional<Path> song;
+
+    @Option(
+            names = "--prompts",
+            paramLabel = "WHICH",
+            converter = Values.PromptAmount.class,
+            defaultValue = "fewer",
+            description = "Which calls are prompted: all; fewer from wall to wall; only what you got wrong the last"
+                    + " times; or none. Usual is fewer.")
+    private Prompts.Amount amount;
+
+    @Option(
+            names = "--speak-hard",
+            description = "A voice in your headphones reminds you of hard calls before you make them: of those that"
+                    + " you got wrong the last times; the first time, of turns.")
+    private boolean speaksHard;
+
+    @Option(names = "--measure", description = "Measure anew how late the microphone is.")
+    private boolean measures;
+
+    @Option(
+            names = "--folder",
+            paramLabel = "DIR",
+            defaultValue = "my-rehearsals",
+            description = "Where takes and progress are kept. Usual is my-rehearsals.")
+    private Path folder;
+
+    @Mixin
+    private RehearsalDevices devices;
+
+    @Mixin
+    private PlanOptions plan;
+
+    @Mixin
+    private ReportOptions report;
+
+    RehearseCommand(Surroundings surroundings) {
+        this.surroundings = surroundings;
+    }
+
+    @Override
+    public Integer call() throws Exception {
+        plan.check(sheet);
+        report.check();
+        ReviewedDance dance = plan.dance(surroundings, sheet, song);
+        RehearsalFolder kept = new RehearsalFolder(folder, Targets.withoutEnding(plan.source(sheet)));
+        kept.make();
+        Optional<Progress> before = progress(kept);
+        Prompts prompts = new Prompts(dance.calls(), before.orElse(Progress.NONE));
+        RehearsalSound sound = RehearsalSound.of(dance, speaksHard ? prompts.hard() : List.of());
+        RehearsalSession session = new RehearsalSession(surroundings, devices, kept, plan.calibration(), measures);
+        Optional<RehearsalSession.Recorded> recorded =
+                session.record(sound, dance.calls(), new PromptLine(dance.calls(), prompts.of(amount)));
+        if (recorded.isPresent()) {
+            review(dance, recorded.get(), kept, before);
+        }
+        return Failures.DONE;
+    }
+
+    /** Empty where the file cannot be used; then it stays as it is. */
+    private Optional<Progress> progress(RehearsalFolder kept) {
+        try {
+            return Optional.of(kept.progress());
+        } catch (Refused broken) {
+            surroundings.err().println(broken.getMessage());
+            return Optional.empty();
+        }
+    }
+
+    private void review(
+            ReviewedDance dance, RehearsalSession.Recorded take, RehearsalFolder kept, Optional<Progress> before)
+            throws Refused, InterruptedException {
+        surroundings
+                .err()
+                .println("Your take is " + take.file() + "; delete it when you like. To see or hear it again:");
+        surroundings
+                .err()
+                .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten(sheet, song)
+                        + " --hear NUMBER");
+        double reached = take.seconds() - take.roundTripSeconds() - REACHED_SECONDS;
+        List<PlannedCall> calls =
+                dance.calls().stream().filter(call -> call.seconds() < reached).toList();
+        if (calls.isEmpty()) {
+            surroundings.err().println("Nothing was to be called so far, so there is nothing to review.");
+            return;
+        }
+        ReviewedTake reviewed =
+                ReviewedTake.of(take.file(), calls, dance.music(), take.roundTripSeconds(), surroundings);
+        report.tell(reviewed.review(), surroundings);
+        if (before.isPresent() && calls.size() >= KEPT_PART * dance.calls().size()) {
+            Progress now =
+                    before.get().with(Rehearsed.of(reviewed.review(), LocalDateTime.now(ZoneId.systemDefault())));
+            kept.keep(now);
+            if (!report.isCsv()) {
+                ProgressListing.print(now, surroundings.out());
+            }
+        }
+        if (report.isHeard()) {
+            report.hear(reviewed.review(), reviewed.replay(), surroundings);
+        }
+    }
+}
