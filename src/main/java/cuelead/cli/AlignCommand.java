@@ -3,6 +3,10 @@ package cuelead.cli;
 import cuelead.practice.Alignment;
 import cuelead.practice.Delays;
 import cuelead.report.Refused;
+import cuelead.steer.DelayWords;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -69,7 +73,7 @@ final class AlignCommand implements Callable<Integer> {
             WHAT_TO_DO.forEach(surroundings.err()::println);
             found = align(screen, speakers, delays);
         }
-        surroundings.out().println("Both were heard together with " + SoundOptions.asking(found));
+        surroundings.out().println("Both were heard together with " + DelayWords.asking(found));
         return Failures.DONE;
     }
 
@@ -111,7 +115,7 @@ final class AlignCommand implements Callable<Integer> {
 
         @Override
         public String line() {
-            return SoundOptions.asking(alignment.delays());
+            return DelayWords.asking(alignment.delays());
         }
     }
 }

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.song.Hearing;
+import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import java.util.ArrayList;
 import java.util.List;

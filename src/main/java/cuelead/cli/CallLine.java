@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.dance.Count;
 import cuelead.plan.Call;
+import cuelead.steer.Told;
 import java.util.Locale;
 
 /** One call as a line: when, for which wall, section and count, and what. */

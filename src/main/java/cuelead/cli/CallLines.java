@@ -3,6 +3,10 @@ package cuelead.cli;
 import cuelead.plan.Call;
 import cuelead.practice.Heard;
 import cuelead.practice.SpokenCall;
+import cuelead.steer.Follower;
+import cuelead.steer.Moment;
+import cuelead.steer.Order;
+import cuelead.steer.View;
 import java.util.List;
 import java.util.Optional;
 

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;
+import cuelead.steer.Told;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;

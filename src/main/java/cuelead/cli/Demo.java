@@ -7,6 +7,10 @@ import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LivePlay;
+import cuelead.steer.SpeakerOpening;
+import cuelead.steer.SpeakerPair;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +58,7 @@ final class Demo {
             throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
         LiveStart.CAUTION.forEach(surroundings.err()::println);
-        new LivePlay(surroundings, practice, speakers, wish, Delays.NONE, opened.keys()).practise();
+        new LivePlay(practice, speakers, wish, Delays.NONE, new TerminalStage(surroundings, opened.keys())).practise();
     }
 
     private void writeInstead(PracticeStart start) throws InterruptedException, Refused {

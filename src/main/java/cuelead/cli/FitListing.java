@@ -7,6 +7,7 @@ import cuelead.plan.SongFit;
 import cuelead.plan.StyleTempos;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;

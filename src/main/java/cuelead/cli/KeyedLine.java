@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.report.Refused;
+import cuelead.steer.LostDevices;
 import java.util.List;
 
 /** One line of a terminal that is drawn again and again while its user presses keys. Used on one thread. */

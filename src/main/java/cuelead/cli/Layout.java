@@ -1,5 +1,11 @@
 package cuelead.cli;
 
+import cuelead.steer.DancePlace;
+import cuelead.steer.Eight;
+import cuelead.steer.KeyHelp;
+import cuelead.steer.PlayState;
+import cuelead.steer.Scene;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -7,6 +7,7 @@ import cuelead.plan.LeftOut;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.EnumSet;

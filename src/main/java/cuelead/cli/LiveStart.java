@@ -4,6 +4,10 @@ import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.LivePlay;
+import cuelead.steer.SpeakerOpening;
+import cuelead.steer.SpeakerPair;
 import java.util.List;
 
 /** Opens keys and speakers while a practice is made ready, plays what is made of it, and closes all again. */
@@ -33,7 +37,7 @@ record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
             Playing playing = content.of(practice);
             SpeakerPair speakers = opening.at(practice.rate());
             CAUTION.forEach(surroundings.err()::println);
-            playing.on(new LivePlay(surroundings, practice, speakers, wish, delays, opened.keys()));
+            playing.on(new LivePlay(practice, speakers, wish, delays, new TerminalStage(surroundings, opened.keys())));
             start.tellProblems(practice);
             start.remindOfErrors(practice);
         }

@@ -1,5 +1,9 @@
 package cuelead.cli;
 
+import cuelead.steer.DancePlace;
+import cuelead.steer.PlayState;
+import cuelead.steer.Scene;
+import cuelead.steer.Told;
 import java.util.List;
 import org.jline.utils.AttributedString;
 

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.practice.SpokenCall;
+import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import java.util.List;
 

@@ -9,6 +9,7 @@ import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;

@@ -4,6 +4,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.time.Beats;
 import java.nio.file.Path;
 import java.util.Optional;

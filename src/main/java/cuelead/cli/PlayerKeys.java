@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.Order;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.util.Optional;

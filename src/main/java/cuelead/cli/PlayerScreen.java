@@ -1,6 +1,11 @@
 package cuelead.cli;
 
 import cuelead.sound.Speakers;
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Moment;
+import cuelead.steer.Order;
+import cuelead.steer.SceneMaker;
+import cuelead.steer.View;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;

@@ -4,6 +4,7 @@ import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
+import cuelead.steer.Told;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine;

@@ -6,6 +6,7 @@ import cuelead.practice.Wish;
 import cuelead.practice.WordDoubts;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.document.DocumentText;
 import cuelead.report.Problem;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.HashSet;
 import java.util.List;

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Prompt;
+import cuelead.steer.Told;
 import java.util.List;
 import java.util.Optional;
 

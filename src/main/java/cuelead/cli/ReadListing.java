@@ -13,6 +13,7 @@ import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;

@@ -12,6 +12,7 @@ import cuelead.dance.Restart;
 import cuelead.dance.Tag;
 import cuelead.dance.Turn;
 import cuelead.dance.Weight;
+import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 

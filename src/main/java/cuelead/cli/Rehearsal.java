@@ -3,6 +3,8 @@ package cuelead.cli;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Staged;
+import cuelead.steer.LostDevices;
+import cuelead.steer.SpeakerPair;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;

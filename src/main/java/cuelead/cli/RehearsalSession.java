@@ -6,6 +6,7 @@ import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.sound.Staged;
+import cuelead.steer.SpeakerPair;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;

@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import cuelead.steer.Told;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;

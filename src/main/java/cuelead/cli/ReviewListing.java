@@ -6,6 +6,7 @@ import cuelead.rehearse.HeardWord;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
+import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;

@@ -1,5 +1,9 @@
 package cuelead.cli;
 
+import cuelead.steer.Moment;
+import cuelead.steer.Order;
+import cuelead.steer.SceneMaker;
+import cuelead.steer.View;
 import java.util.Optional;
 
 /** One line of a terminal whose keys cannot be read, drawn again and again. */

@@ -4,6 +4,7 @@ import cuelead.dance.Ending;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
+import cuelead.steer.Told;
 import java.util.Locale;
 import java.util.Optional;
 

@@ -1,8 +1,9 @@
 package cuelead.cli;
 
-import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.report.Refused;
+import cuelead.steer.DeviceChoice;
+import cuelead.steer.SoundDevices;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -61,24 +62,5 @@ final class SoundOptions {
                     command.commandLine(), "--ear-delay is for the device of --ear, which is missing.");
         }
         return new Delays(delayMillis / MILLIS_A_SECOND, earDelayMillis.orElse(0.0) / MILLIS_A_SECOND);
-    }
-
-    /** The options that ask for such delays. */
-    static String asking(Delays delays) {
-        String main = "--delay " + millis(delays.musicSeconds());
-        String ear = "--ear-delay " + millis(delays.callsSeconds());
-        if (delays.musicSeconds() == 0) {
-            return ear;
-        }
-        return delays.callsSeconds() == 0 ? main : main + " " + ear;
-    }
-
-    /** The same where calls may go with the music. */
-    static String asking(CallsGo callsGo, Delays delays) {
-        return callsGo == CallsGo.APART ? asking(delays) : "--delay " + millis(delays.musicSeconds());
-    }
-
-    private static long millis(double seconds) {
-        return Math.round(seconds * MILLIS_A_SECOND);
     }
 }

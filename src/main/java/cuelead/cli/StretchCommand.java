@@ -9,6 +9,7 @@ import cuelead.report.Refused;
 import cuelead.song.Song;
 import cuelead.song.SongFile;
 import cuelead.sound.SlowedMusic;
+import cuelead.steer.Told;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
 import cuelead.time.TimeMap;

@@ -1,6 +1,8 @@
 package cuelead.cli;
 
 import cuelead.practice.Places;
+import cuelead.steer.OpenAlDevices;
+import cuelead.steer.SoundDevices;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.net.URISyntaxException;

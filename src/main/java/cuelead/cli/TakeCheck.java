@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.voice.MonoSound;
 import java.nio.file.Path;
 import java.util.List;

@@ -7,6 +7,7 @@ import cuelead.song.Ear;
 import cuelead.song.TapRun;
 import cuelead.song.Tapped;
 import cuelead.song.Tapped.Carried;
+import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -6,6 +6,7 @@ import cuelead.practice.DipWish;
 import cuelead.practice.VoiceWish;
 import cuelead.rehearse.Prompts;
 import cuelead.sound.Dipping;
+import cuelead.steer.Steersman;
 import cuelead.time.Beats;
 import cuelead.time.SampleRate;
 import cuelead.time.Speed;

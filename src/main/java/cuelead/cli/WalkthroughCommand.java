@@ -17,6 +17,7 @@ import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.List;

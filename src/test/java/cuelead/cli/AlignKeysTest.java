@@ -3,6 +3,7 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.practice.Delays;
+import cuelead.steer.DelayWords;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -11,15 +12,15 @@ import org.junit.jupiter.api.Test;
 class AlignKeysTest {
     @Test
     void aLaterClickInTheEarIsASmallerDelayOfIt() {
-        assertEquals("--ear-delay 180", SoundOptions.asking(after(new Delays(0, 0.185), "right")));
-        assertEquals("--ear-delay 236", SoundOptions.asking(after(new Delays(0, 0.185), "down", ",")));
-        assertEquals("--ear-delay 0", SoundOptions.asking(after(new Delays(0, 0.05), "up", "x")));
+        assertEquals("--ear-delay 180", DelayWords.asking(after(new Delays(0, 0.185), "right")));
+        assertEquals("--ear-delay 236", DelayWords.asking(after(new Delays(0, 0.185), "down", ",")));
+        assertEquals("--ear-delay 0", DelayWords.asking(after(new Delays(0, 0.05), "up", "x")));
     }
 
     @Test
     void whatIsLaterThanNotLateMeansThatTheLoudspeakerIs() {
-        assertEquals("--delay 50", SoundOptions.asking(after(Delays.NONE, "up")));
-        assertEquals("--delay 250", SoundOptions.asking(after(new Delays(0.2, 0), "up")));
+        assertEquals("--delay 50", DelayWords.asking(after(Delays.NONE, "up")));
+        assertEquals("--delay 250", DelayWords.asking(after(new Delays(0.2, 0), "up")));
     }
 
     /** Beyond what was given at first, only the difference of both is found: one option says it. */
@@ -27,12 +28,12 @@ class AlignKeysTest {
     void whatBothHaveInCommonIsNotTold() {
         assertEquals(
                 "--ear-delay 64",
-                SoundOptions.asking(
+                DelayWords.asking(
                         after(Delays.NONE, "up", "right", "down", "down", "left", "left", ",", ",", ",", ",", "left")));
-        assertEquals("--delay 200 --ear-delay 205", SoundOptions.asking(after(new Delays(0.2, 0.2), "left")));
+        assertEquals("--delay 200 --ear-delay 205", DelayWords.asking(after(new Delays(0.2, 0.2), "left")));
         assertEquals(
                 "--delay 200 --ear-delay 10",
-                SoundOptions.asking(after(new Delays(0.2, 0), "up", "left", "left", "down")));
+                DelayWords.asking(after(new Delays(0.2, 0), "up", "left", "left", "down")));
     }
 
     /** From anywhere within reach a listener comes within half a step of 5 ms. */

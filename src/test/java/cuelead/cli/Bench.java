@@ -6,6 +6,7 @@ import cuelead.practice.Places;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
+import cuelead.steer.SoundDevices;
 import cuelead.time.SampleRate;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;

@@ -3,6 +3,7 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.steer.Calls;
 import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.steer.Calls;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

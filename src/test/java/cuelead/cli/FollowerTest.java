@@ -3,6 +3,9 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.plan.Timeline;
+import cuelead.steer.Calls;
+import cuelead.steer.Follower;
+import cuelead.steer.Scene;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -3,6 +3,8 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Order;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.plan.Timeline;
+import cuelead.steer.Calls;
+import cuelead.steer.Follower;
+import cuelead.steer.KeyHelp;
+import cuelead.steer.Scene;
 import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.ForAll;

@@ -3,6 +3,7 @@ package cuelead.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cuelead.practice.Places;
+import cuelead.steer.OpenAlDevices;
 import java.io.ByteArrayOutputStream;
 import java.io.InputStream;
 import java.io.OutputStream;
