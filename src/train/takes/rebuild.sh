@@ -11,6 +11,6 @@ work=${1:-$home/target/speech}
 python=${PYTHON:-/usr/bin/python3}
 resources=cuelead/dsp/speech
 
-"$python" "$home/src/train/takes/train.py" "$work" --minutes "${2:-15}"
+"$python" "$home/src/train/takes/train.py" "$work" --minutes "${2:-26}"
 "$python" "$home/src/train/takes/export.py" "$work/ear.pt" "$work/speech.npz" \
     "$home/src/main/resources/$resources/speech.f32" "$home/src/test/resources/$resources/network.csv"

@@ -1,9 +1,10 @@
 """rehearsals.py FOLDER [--only NAME]: makes takes of an instructor who calls over a demo song, with known truth.
 
 FOLDER/dev/NAME, FOLDER/new/NAME (speakers that nothing was trained on), FOLDER/final/NAME and FOLDER/fresh/NAME each hold
-music.wav, take.wav (what the microphone gave: calls, room, bleed of the music, noise, breaths), cal.wav (8 clicks at 1.0, 1.5 ... s played into the microphone), script.csv (what should be called when: it
-is a plan for "cuelead review --plan") and truth.csv (what was called when, in seconds of the take). The final half has
-another song, other rooms, and speakers that nothing was trained or chosen on; so has the fresh half, with speakers of its own."""
+music.wav, take.wav (what the microphone gave: calls, room, bleed of the music, noise, breaths), cal.wav (8 clicks at 1.0, 1.5 ...
+s played into the microphone), script.csv (what should be called when: it is a plan for "cuelead review --plan") and truth.csv
+(what was called when, in seconds of the take). The final half has another song, other rooms and speakers; the fresh half has
+speakers that nothing was trained or chosen on."""
 import argparse
 import csv
 import json

@@ -90,6 +90,7 @@ def main():
     arguments.add_argument("--minutes", type=float, default=60, help="of the processors' time")
     given = arguments.parse_args()
     given.folder.mkdir(parents=True, exist_ok=True)
+    assert not set(speech.HELD_OUT) & {*VARIANTS, *FLITE, *(language.split("-")[-1] for language in LANGUAGES)}
     corpus = given.folder / "speech.npz"
     if not corpus.exists():
         files = [given.folder / ("part-%d.npz" % seed) for seed in range(given.utterances // PART)]

@@ -5,6 +5,7 @@ import cuelead.report.Refused;
 import cuelead.sound.Staged;
 import cuelead.steer.LostDevices;
 import cuelead.steer.SpeakerPair;
+import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ final class Rehearsal {
     private final PromptLine prompts;
     private final LostDevices lost;
     private final MicrophoneNews microphoneNews;
+    private final int dropOutsBefore;
     private int dropOuts;
 
     Rehearsal(
@@ -33,7 +35,8 @@ final class Rehearsal {
         this.prompts = prompts;
         lost = new LostDevices(speakers);
         microphoneNews = new MicrophoneNews(plan.get(0).seconds());
-        dropOuts = speakers.dropOuts();
+        dropOutsBefore = speakers.dropOuts();
+        dropOuts = dropOutsBefore;
     }
 
     /** Waits until the stream has come to the music. */
@@ -70,6 +73,11 @@ final class Rehearsal {
             isOver |= key.equals(Optional.of(RawKeys.QUIT)) || songSeconds > endSeconds;
         }
         speakers.stop();
+        lost.account().forEach(view::tell);
+        if (dropOuts > dropOutsBefore) {
+            view.tell("The sound broke off " + Told.number((long) dropOuts - dropOutsBefore, "time")
+                    + ": this computer is too busy. Close other programs.");
+        }
     }
 
     private void tellPrompts(double songSeconds) {

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.output.GrowingTake;
+import cuelead.output.RoundTripNote;
 import cuelead.rehearse.ClickTimes;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
@@ -61,7 +62,9 @@ record RehearsalSession(
             } catch (Refused lastWords) {
                 view.tell(lastWords.getMessage());
             }
-            return Optional.of(new Recorded(file, take.seconds(), take.roundTripSeconds()));
+            // as it stands in the file, so that a later review of it says the same
+            double noted = RoundTripNote.seconds(file).orElse(take.roundTripSeconds());
+            return Optional.of(new Recorded(file, take.seconds(), noted));
         }
     }
 

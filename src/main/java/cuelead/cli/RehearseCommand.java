@@ -102,6 +102,14 @@ final class RehearseCommand implements Callable<Integer> {
         plan.check(sheet);
         report.check();
         ReviewedDance dance = plan.dance(surroundings, sheet, song);
+        if (dance.music().isEmpty()) {
+            surroundings
+                    .err()
+                    .println(
+                            dance.beats().isEmpty()
+                                    ? "There is neither music nor a beat in the plan, so nothing is heard; name the song with --music."
+                                    : "There is no music, so beats are clicked.");
+        }
         RehearsalFolder kept = new RehearsalFolder(folder, Targets.withoutEnding(plan.source(sheet)));
         kept.make();
         Optional<Progress> before = progress(kept);

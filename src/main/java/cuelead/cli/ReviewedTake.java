@@ -7,12 +7,15 @@ import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.Reviewer;
 import cuelead.report.Refused;
+import cuelead.steer.Told;
 import cuelead.voice.MonoSound;
 import cuelead.voice.Pronunciations;
 import cuelead.voice.SynthVoice;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A take that has been listened to.
@@ -42,11 +45,24 @@ record ReviewedTake(Review review, Replay replay) {
         Optional<MonoSound> played = music.isPresent()
                 ? Optional.of(MonoFile.read(music.get(), Optional.of(MelBands.RATE)))
                 : Optional.empty();
-        Review review = new Reviewer(voice).review(heard, played, calls, roundTripSeconds);
-        if (review.timed().isEmpty() && played.isPresent() && OnlyMusic.is(heard, played.get(), roundTripSeconds)) {
+        OptionalDouble musicOnly =
+                played.isPresent() ? OnlyMusic.fromSeconds(heard, played.get()) : OptionalDouble.empty();
+        double end = musicOnly.orElse(Double.POSITIVE_INFINITY);
+        List<PlannedCall> before = calls.stream()
+                .filter(call -> call.seconds() + roundTripSeconds < end)
+                .toList();
+        if (before.isEmpty()) {
             throw new Refused(file + " holds nothing but the music: the microphone was the computer's own sound; choose"
                     + " another one (\"cuelead devices\" lists them).");
         }
+        if (musicOnly.isPresent()) {
+            surroundings
+                    .err()
+                    .println(file + " holds nothing but the music from " + Told.minutes(end)
+                            + " on, so the microphone was unplugged there; only what was called before is reviewed.");
+            heard = new MonoSound(Arrays.copyOf(heard.samples(), heard.rate().framesIn(end)), heard.rate());
+        }
+        Review review = new Reviewer(voice).review(heard, played, before, roundTripSeconds);
         return new ReviewedTake(review, new Replay(heard, played, roundTripSeconds, voice));
     }
 }

@@ -29,11 +29,10 @@ final class Centres {
     /** The same word with its centre and edges; where it has no vowel, it is felt at its beginning. */
     HeardWord centred(HeardWord word) {
         List<Integer> phones = words.get(word.word()).phones();
-        int[] starts = starts(word);
+        double[] starts = alignment(word).expectedStarts(first(word), end(word));
         List<Clip.Phone> sounds = new ArrayList<>();
         for (int i = 0; i < phones.size(); i++) {
-            sounds.add(new Clip.Phone(
-                    PhoneOdds.name(phones.get(i)), begins(phones, starts, i), begins(phones, starts, i + 1)));
+            sounds.add(new Clip.Phone(PhoneOdds.name(phones.get(i)), begins(starts[i]), begins(starts[i + 1])));
         }
         double centre = FoundSounds.centreSeconds(word.word(), sounds).orElse(word.startSeconds());
         return new HeardWord(word.word(), word.startSeconds(), centre, word.endSeconds());
@@ -47,38 +46,30 @@ final class Centres {
      */
     void label(HeardWord word, int[] sounds, boolean isSure) {
         List<Integer> phones = words.get(word.word()).phones();
-        int[] starts = starts(word);
+        int[] starts = alignment(word).starts(first(word), end(word));
         for (int i = 0; i < phones.size(); i++) {
             Arrays.fill(sounds, starts[i], starts[i + 1], isSure ? phones.get(i) : UNKNOWN);
         }
     }
 
-    private int[] starts(HeardWord word) {
-        int from = Math.max(0, frame(word.startSeconds() - AROUND_SECONDS));
-        int to = Math.min(odds.frames(), frame(word.endSeconds() + AROUND_SECONDS));
-        return new PhoneAlignment(odds, words.get(word.word()).phones()).starts(from, to);
+    private PhoneAlignment alignment(HeardWord word) {
+        return new PhoneAlignment(odds, words.get(word.word()).phones());
+    }
+
+    private int first(HeardWord word) {
+        return Math.max(0, frame(word.startSeconds() - AROUND_SECONDS));
+    }
+
+    private int end(HeardWord word) {
+        return Math.min(odds.frames(), frame(word.endSeconds() + AROUND_SECONDS));
     }
 
     private static int frame(double seconds) {
         return (int) Math.round(seconds / MelBands.STEP_SECONDS);
     }
 
-    /**
-     * When a sound begins: where the sound before it and itself are equally likely, between the last frame of the one and the
-     * first of the other, so that times are finer than frames are apart.
-     */
-    private double begins(List<Integer> phones, int[] starts, int sound) {
-        int frame = starts[sound];
-        double middle = frame - 0.5;
-        boolean isBetween = frame > 0 && frame < odds.frames();
-        if (!isBetween) {
-            return middle * MelBands.STEP_SECONDS;
-        }
-        int before = sound == 0 ? PhoneOdds.SILENCE : phones.get(sound - 1);
-        int after = sound == phones.size() ? PhoneOdds.SILENCE : phones.get(sound);
-        double last = (double) odds.at(before, frame - 1) - odds.at(after, frame - 1);
-        double first = (double) odds.at(before, frame) - odds.at(after, frame);
-        boolean isCrossed = last > 0 && first < 0;
-        return (isCrossed ? frame - 1 + last / (last - first) : middle) * MelBands.STEP_SECONDS;
+    /** A frame stands for the half step to both sides. */
+    private static double begins(double frame) {
+        return (frame - 0.5) * MelBands.STEP_SECONDS;
     }
 }

@@ -1,7 +1,6 @@
 package cuelead.rehearse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.time.SampleRate;
@@ -52,21 +51,6 @@ class BleedTest {
         }
         return Bleed.removed(new MonoSound(take, RATE), new MonoSound(music, RATE), ROUND_TRIP_SECONDS)
                 .samples();
-    }
-
-    private boolean isOnlyMusic(float[] take) {
-        return OnlyMusic.is(new MonoSound(take, RATE), new MonoSound(music, RATE), ROUND_TRIP_SECONDS);
-    }
-
-    @Test
-    void aTakeOfMusicAloneIsKnown() {
-        assertTrue(isOnlyMusic(caught));
-        float[] called = caught.clone();
-        for (int i = 0; i < FRAMES; i++) {
-            called[i] += voice[i];
-        }
-        assertFalse(isOnlyMusic(called));
-        assertFalse(isOnlyMusic(new float[FRAMES]));
     }
 
     @Test

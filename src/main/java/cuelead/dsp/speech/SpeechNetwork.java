@@ -19,8 +19,8 @@ import java.nio.ByteOrder;
  */
 public final class SpeechNetwork {
     private static final int CHANNELS = 96;
-    private static final int[] TAPS = {5, 3, 3, 3};
-    private static final int[] DILATIONS = {1, 2, 4, 6};
+    private static final int[] TAPS = {5, 3, 3, 3, 3};
+    private static final int[] DILATIONS = {1, 2, 4, 6, 10};
 
     private final Convolution1d[] layers = new Convolution1d[TAPS.length];
     private final SoundLayer out;
