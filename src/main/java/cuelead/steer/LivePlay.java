@@ -7,7 +7,6 @@ import cuelead.practice.Practice;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
-import cuelead.sound.Pcm;
 import java.util.ArrayDeque;
 import java.util.Optional;
 import java.util.Queue;
@@ -119,14 +118,10 @@ public final class LivePlay {
         return isObeyed;
     }
 
-    /** Asks without waiting: while the song loads, playing, the display and the voice go on. */
+    /** While the song loads, playing, the display and the voice go on. */
     private boolean isWholeSongHere() throws InterruptedException, Refused {
-        if (!isWhollyLoaded && practice.song().isPresent()) {
-            Pcm song = practice.song().get().pcm();
-            song.want(song.lengthFrames());
-            if (!song.isFinished()) {
-                return false;
-            }
+        if (!isWhollyLoaded && !practice.isSongLoaded()) {
+            return false;
         }
         awaitWholeSong();
         return true;
