@@ -71,6 +71,7 @@ nice -n 15 java -cp "$root:$work/classes:$jar" cuelead.dsp.beat.MarkSheet "$work
 $python "$scripts/fit_odds.py" "$work/fit" "$resources/odds.txt"
 
 echo "== scores"
+$python "$scripts/check_score.py"
 for split in unseen style source; do
     rm -rf "$work/heard-$split"
     mkdir "$work/heard-$split"

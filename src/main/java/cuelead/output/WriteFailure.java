@@ -36,7 +36,10 @@ final class WriteFailure {
     }
 
     private static String reasonInFolder(Path folder, IOException failure) {
-        if (!Files.isDirectory(folder)) {
+        if (!Files.exists(folder) && !isDiskFull(folder, failure)) {
+            return "that folder is not there and cannot be made; choose another place.";
+        }
+        if (Files.exists(folder) && !Files.isDirectory(folder)) {
             return folder + " is a file and not a folder; choose another place.";
         }
         if (failure instanceof SampleWriter.TooLongForWav) {

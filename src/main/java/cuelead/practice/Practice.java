@@ -72,6 +72,9 @@ public interface Practice extends Track, AutoCloseable {
      */
     void awaitPlayable(long frame) throws InterruptedException, Refused;
 
+    /** Whether all of its song is loaded; where it is not, the rest is asked for, and nobody waits. */
+    boolean isSongLoaded();
+
     /**
      * Makes a lesson of its dance ready.
      *

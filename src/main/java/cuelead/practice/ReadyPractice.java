@@ -186,6 +186,12 @@ final class ReadyPractice implements Practice {
     }
 
     @Override
+    public boolean isSongLoaded() {
+        song.ifPresent(Song::loadAll);
+        return song.isEmpty() || song.get().pcm().isFinished();
+    }
+
+    @Override
     public void close() {
         song.ifPresent(Song::close);
         late.close();

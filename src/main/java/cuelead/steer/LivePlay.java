@@ -7,7 +7,9 @@ import cuelead.practice.Practice;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import java.util.ArrayDeque;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.concurrent.TimeUnit;
 
 /** Plays a practice or a lesson to its end, steered by keys, while the terminal follows what is heard. Used once, on one thread. */
@@ -19,6 +21,7 @@ public final class LivePlay {
     private static final double LOADED_FIRST_SECONDS = 3;
 
     private static final String RISES = "The music comes in softly.";
+    private static final String ONE_MOMENT = "One moment: the song is still being read.";
 
     private static final long NOTICE_NANOS = TimeUnit.SECONDS.toNanos(3);
 
@@ -29,6 +32,9 @@ public final class LivePlay {
     private final Stage stage;
     private boolean isWhollyLoaded;
     private final LostDevices lost;
+    /** Orders that came before the whole song was there, the oldest first. */
+    private final Queue<Order> early = new ArrayDeque<>();
+
     private boolean isQuit;
     private String notice = "";
     private long noticeNanos;
@@ -102,10 +108,23 @@ public final class LivePlay {
                 isQuit = true;
                 return true;
             }
-            awaitWholeSong();
-            notice(live.obey(order.get()));
+            early.add(order.get());
+            notice(ONE_MOMENT);
+        }
+        while (!early.isEmpty() && isWholeSongHere()) {
+            isObeyed = true;
+            notice(live.obey(early.remove()));
         }
         return isObeyed;
+    }
+
+    /** While the song loads, playing, the display and the voice go on. */
+    private boolean isWholeSongHere() throws InterruptedException, Refused {
+        if (!isWhollyLoaded && !practice.isSongLoaded()) {
+            return false;
+        }
+        awaitWholeSong();
+        return true;
     }
 
     private void notice(String what) {

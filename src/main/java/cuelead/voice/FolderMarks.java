@@ -51,12 +51,19 @@ public final class FolderMarks {
                     Optional.ofNullable(known.marks().get(name)).filter(mark -> mark.fits(sound.lengthSeconds()));
             TakeVerdict verdict = TakeVerdict.of(sound, text);
             before.or(verdict::mark).ifPresent(mark -> marks.put(name, mark));
-            return verdict.fault().use() == TakeVerdict.Use.GOOD || verdict.fault() == TakeVerdict.Fault.CUT_OFF
-                    ? Optional.empty()
-                    : Optional.of(RecordingProblems.doubtful(file, verdict.fault()));
+            return problem(file, text, verdict.fault());
         } catch (Refused unreadable) {
             return Optional.of(RecordingProblems.unreadable(file, text, unreadable));
         }
+    }
+
+    /** A file needs no clicks and no microphone, so what a take is told about them is not told of it. */
+    private static Optional<Problem> problem(Path file, String text, TakeVerdict.Fault fault) {
+        return switch (fault) {
+            case NONE, CUT_OFF -> Optional.empty();
+            case DEAD, SILENT -> Optional.of(RecordingProblems.silent(file, text));
+            case CLIPPED, TOO_QUIET, NOISY -> Optional.of(RecordingProblems.doubtful(file, fault));
+        };
     }
 
     /** The files that say some words; at most one. */

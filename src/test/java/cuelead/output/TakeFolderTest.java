@@ -96,6 +96,17 @@ class TakeFolderTest {
     @Test
     void aFileWhereTheFolderShouldBeIsRefused() throws IOException {
         Files.createFile(words());
-        assertThrows(Refused.class, () -> new TakeFolder(words()));
+        Refused refused = assertThrows(Refused.class, () -> new TakeFolder(words()));
+        assertTrue(refused.getMessage().contains(" is a file and not a folder"), refused.getMessage());
+    }
+
+    @Test
+    void aFolderThatCannotBeMadeIsNotCalledAFile() throws IOException {
+        Path below = Files.createFile(words()).resolve("my-voice");
+        Refused refused = assertThrows(Refused.class, () -> new TakeFolder(below));
+        assertEquals(
+                "Cannot write into the folder " + below
+                        + ": that folder is not there and cannot be made; choose another place.",
+                refused.getMessage());
     }
 }

@@ -104,8 +104,10 @@ class RecordedWordsTest {
         assertEquals(0.01, marks.marks().get("step.mp3").centreSeconds(), 1e-4);
         assertEquals(List.of(folder.resolve("rock.wav")), marks.filesOf("rock"));
         assertEquals(
-                List.of("recording_doubtful"),
+                List.of("recording_silent"),
                 marks.problems().stream().map(Problem::kind).toList());
+        String told = marks.problems().get(0).message();
+        assertTrue(told.contains("No word is heard in this recording."), told);
     }
 
     @Test
