@@ -7,6 +7,7 @@ import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Caution;
 import cuelead.steer.DeviceChoice;
 import cuelead.steer.LivePlay;
 import cuelead.steer.SpeakerOpening;
@@ -57,7 +58,7 @@ final class Demo {
     private void play(Practice practice, SpeakerPair speakers, Wish wish, OpenedKeys opened)
             throws InterruptedException, Refused {
         surroundings.err().println("Demo: " + practice.dance().header().title() + ". More: cuelead --help.");
-        LiveStart.CAUTION.forEach(surroundings.err()::println);
+        Caution.OF_A_CLASS.forEach(surroundings.err()::println);
         new LivePlay(practice, speakers, wish, Delays.NONE, new TerminalStage(surroundings, opened.keys())).practise();
     }
 

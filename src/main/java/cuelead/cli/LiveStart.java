@@ -4,19 +4,14 @@ import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Caution;
 import cuelead.steer.DeviceChoice;
 import cuelead.steer.LivePlay;
 import cuelead.steer.SpeakerOpening;
 import cuelead.steer.SpeakerPair;
-import java.util.List;
 
 /** Opens keys and speakers while a practice is made ready, plays what is made of it, and closes all again. */
 record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
-    /** The usual cautions of a class. */
-    static final List<String> CAUTION = List.of(
-            "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
-            "take turns only as fast as is safe for you.");
-
     /** Makes of a practice what is to be played. */
     interface Content {
         Playing of(Practice practice) throws Refused;
@@ -36,7 +31,7 @@ record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
                 Practice practice = start.prepareToPlay()) {
             Playing playing = content.of(practice);
             SpeakerPair speakers = opening.at(practice.rate());
-            CAUTION.forEach(surroundings.err()::println);
+            Caution.OF_A_CLASS.forEach(surroundings.err()::println);
             playing.on(new LivePlay(practice, speakers, wish, delays, new TerminalStage(surroundings, opened.keys())));
             start.tellProblems(practice);
             start.remindOfErrors(practice);

@@ -3,9 +3,9 @@ package cuelead.cli;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Staged;
+import cuelead.steer.DropOuts;
 import cuelead.steer.LostDevices;
 import cuelead.steer.SpeakerPair;
-import cuelead.steer.Told;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;
@@ -74,10 +74,7 @@ final class Rehearsal {
         }
         speakers.stop();
         lost.account().forEach(view::tell);
-        if (dropOuts > dropOutsBefore) {
-            view.tell("The sound broke off " + Told.number((long) dropOuts - dropOutsBefore, "time")
-                    + ": this computer is too busy. Close other programs.");
-        }
+        DropOuts.told(dropOuts - dropOutsBefore).ifPresent(view::tell);
     }
 
     private void tellPrompts(double songSeconds) {

@@ -63,15 +63,7 @@ record RehearsalSound(SampleRate rate, Sound mix) {
             throws Refused {
         MixPlan plan = MixPlan.whole(rate, music, clips(spoken, rate), clicks, Levels.EVEN)
                 .with(new GentleStart(rate.framesIn(START_SECONDS)));
-        MixPlan fromTheBeginning = new MixPlan(
-                rate,
-                music,
-                plan.clips(),
-                clicks,
-                Balance.of(plan, powers),
-                0,
-                Math.max(0, plan.toFrame()),
-                plan.start());
+        MixPlan fromTheBeginning = plan.withLevels(Balance.of(plan, powers)).between(0, plan.toFrame());
         return new RehearsalSound(rate, new Mix(fromTheBeginning));
     }
 

@@ -16,9 +16,7 @@ public final class DataFile {
      */
     public static void write(Path target, ByteBuffer bytes) throws Refused {
         try (Unfinished unfinished = Unfinished.beside(target, OpensChannel.ON_DISK)) {
-            while (bytes.hasRemaining()) {
-                unfinished.channel().write(bytes);
-            }
+            Drain.into(unfinished.channel(), bytes);
             unfinished.putInPlace();
         } catch (IOException failure) {
             throw WriteFailure.refusal(target, failure);

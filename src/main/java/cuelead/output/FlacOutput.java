@@ -47,9 +47,7 @@ final class FlacOutput implements FLACOutputStream {
 
     void flush() throws IOException {
         buffer.flip();
-        while (buffer.hasRemaining()) {
-            channel.write(buffer);
-        }
+        Drain.into(channel, buffer);
         buffer.clear();
     }
 

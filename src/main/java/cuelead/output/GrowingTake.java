@@ -73,7 +73,7 @@ public final class GrowingTake implements AutoCloseable {
             header.format().put(samples[i], dither, bytes);
         }
         try {
-            drain(bytes.flip());
+            Drain.into(channel, bytes.flip());
             frames += count;
             if (frames - framesInHeader >= header.rate().frameAt(HEADER_SECONDS)) {
                 writeHeader();
@@ -85,15 +85,11 @@ public final class GrowingTake implements AutoCloseable {
 
     private void writeHeader() throws IOException {
         channel.position(0);
-        drain(RoundTripNote.withNote(header, Math.toIntExact(frames * header.frameBytes()), roundTripSeconds));
+        Drain.into(
+                channel,
+                RoundTripNote.withNote(header, Math.toIntExact(frames * header.frameBytes()), roundTripSeconds));
         channel.position(RoundTripNote.headerBytes() + frames * header.frameBytes());
         framesInHeader = frames;
-    }
-
-    private void drain(ByteBuffer bytes) throws IOException {
-        while (bytes.hasRemaining()) {
-            channel.write(bytes);
-        }
     }
 
     /** Puts the header right for the last time. */

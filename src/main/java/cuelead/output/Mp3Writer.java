@@ -40,7 +40,7 @@ final class Mp3Writer implements TrackWriter {
 
     @Override
     public void begin() throws IOException {
-        drain(tag.duplicate());
+        Drain.into(channel, tag.duplicate());
     }
 
     @Override
@@ -65,17 +65,11 @@ final class Mp3Writer implements TrackWriter {
         put(encoder.encodeFinish(encoded));
         encoder.close();
         channel.position(tag.remaining());
-        drain(info.bytes());
+        Drain.into(channel, info.bytes());
     }
 
     private void put(int count) throws IOException {
         info.countStream(encoded, count);
-        drain(ByteBuffer.wrap(encoded, 0, count));
-    }
-
-    private void drain(ByteBuffer bytes) throws IOException {
-        while (bytes.hasRemaining()) {
-            channel.write(bytes);
-        }
+        Drain.into(channel, ByteBuffer.wrap(encoded, 0, count));
     }
 }

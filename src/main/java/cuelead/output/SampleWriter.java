@@ -29,7 +29,7 @@ final class SampleWriter implements TrackWriter {
 
     @Override
     public void begin() throws IOException {
-        drain(header.bytes(0, 0));
+        Drain.into(channel, header.bytes(0, 0));
     }
 
     @Override
@@ -53,20 +53,14 @@ final class SampleWriter implements TrackWriter {
     public void end() throws IOException {
         flush();
         int followingBytes = following.remaining();
-        drain(following);
+        Drain.into(channel, following);
         channel.position(0);
-        drain(header.bytes((int) dataBytes, followingBytes));
+        Drain.into(channel, header.bytes((int) dataBytes, followingBytes));
     }
 
     private void flush() throws IOException {
-        drain(buffer.flip());
+        Drain.into(channel, buffer.flip());
         buffer.clear();
-    }
-
-    private void drain(ByteBuffer bytes) throws IOException {
-        while (bytes.hasRemaining()) {
-            channel.write(bytes);
-        }
     }
 
     /** More samples than a WAV file is sure to be read with. */

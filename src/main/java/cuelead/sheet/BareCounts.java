@@ -75,7 +75,7 @@ final class BareCounts {
             }
             text.append(end == first ? " " : ", ")
                     .append(rows.get(end).line().text().strip());
-            longest = counts.line().tried().fit().fits(text.toString()) ? end + 1 : longest;
+            longest = counts.line().fit().fits(text.toString()) ? end + 1 : longest;
         }
         return longest;
     }

@@ -39,11 +39,11 @@ final class HeadedSteps {
     private static boolean isDanced(String words, SectionHead head, List<SheetLine> lines, int i) {
         List<CountPlaces.Counted> counted = CountPlaces.of(words, Math.max(0, head.first() - 1));
         if (CountGroup.read(words).isPresent() && !counted.isEmpty()) {
-            return fits(words, counted.get(0), lines.get(i).tried().fit())
+            return fits(words, counted.get(0), lines.get(i).fit())
                     && (counted.size() > 1 || !isDetailed(counted.get(0).group(), lines, i));
         }
         if (!counted.isEmpty()) {
-            return mostFit(words, counted, lines.get(i).tried().fit())
+            return mostFit(words, counted, lines.get(i).fit())
                     && !isDetailed(counted.get(0).group(), lines, i);
         }
         return !StatedLengths.in(words).isEmpty() && DanceLine.isDanced(words) && !isAbove(lines, i);

@@ -83,8 +83,7 @@ final class JoinedCounts {
         List<CountPlaces.Counted> counted = line.counted(0);
         return counted.size() != 1
                 ? LineFit.IMPOSSIBLE
-                : line.tried()
-                        .fit()
+                : line.fit()
                         .cost(LaidRow.line(Row.of(line, 0, false), counted.get(0))
                                 .text());
     }

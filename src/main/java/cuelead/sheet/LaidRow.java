@@ -14,7 +14,7 @@ final class LaidRow {
         String steps = each.group().written(row.line().text()) + " " + row.prose(each);
         int end = Easier.begin(row.line().text(), each.tail());
         String tail = row.line().text().substring(each.tail(), end);
-        if (!tail.isBlank() && !row.line().tried().fit().isOnlySaidBehind(steps, steps + tail)) {
+        if (!tail.isBlank() && !row.line().fit().isOnlySaidBehind(steps, steps + tail)) {
             builder.add(row.line(), Math.min(end, remark(row.line().text(), each.tail())), end);
         }
         for (SheetLine more : row.more()) {

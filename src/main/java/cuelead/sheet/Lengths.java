@@ -81,7 +81,7 @@ final class Lengths implements Manner {
                 String steps = from > place.from() ? "" : line.text().substring(from, place.from());
                 String counted = "1-" + Math.max(2, place.counts()) + " "
                         + OPENING.matcher(steps).replaceFirst("");
-                fitting += line.tried().fit().fits(counted) ? 1 : 0;
+                fitting += line.fit().fits(counted) ? 1 : 0;
                 from = place.to();
             }
             return fitting * 2 > places.size();
@@ -106,7 +106,7 @@ final class Lengths implements Manner {
                             .anyMatch(each -> each.group().counts().size() > 1)
                     || CountGroup.read(line.text()).isPresent()
                     || RepeatCall.read(line.text(), from).isPresent();
-            List<Phrase> phrases = counted ? List.of() : line.tried().fit().phrases(line.text(), from);
+            List<Phrase> phrases = counted ? List.of() : line.fit().phrases(line.text(), from);
             if (!LineFit.areReadable(phrases)) {
                 return line;
             }

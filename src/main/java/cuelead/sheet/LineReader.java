@@ -54,8 +54,7 @@ final class LineReader {
     /** {@code written} are its counts, numbered within the section. */
     Result read(SheetLine line, CountGroup group, List<Count> written) {
         List<Token> tokens = Scanner.tokens(line.text(), group.end());
-        List<Term> terms =
-                Vocabulary.STANDARD.danced(Scanner.tokens(line.tried().fit().danced(line.text()), group.end()));
+        List<Term> terms = Vocabulary.STANDARD.danced(Scanner.tokens(line.fit().danced(line.text()), group.end()));
         ProseParser parser = new ProseParser(Vocabulary.STANDARD, problems, line.number(), terms);
         List<Phrase> phrases = RepeatedLine.of(parser.phrases(), written);
         Optional<Fitting.Fit> fitting = Fitting.of(phrases, written);

@@ -64,7 +64,7 @@ final class ListedCounts {
         String list = SIGN.matcher(counts).replaceAll(",");
         String half = SIGN.matcher(counts).replaceAll("&");
         List<String> steps = steps(line.text(), run);
-        LineFit fit = line.tried().fit();
+        LineFit fit = line.fit();
         int commas = cost(list, steps, fit);
         int halves = cost(half, steps, fit);
         boolean each = commas < LineFit.IMPOSSIBLE && actions(list, steps, fit) == list.split(",", -1).length;
@@ -136,8 +136,8 @@ final class ListedCounts {
             if (run.find() && HALF.matcher(run.group(1)).find() && isRising(run.group(1))) {
                 String listed = SIGN.matcher(run.group(1)).replaceAll(",");
                 List<String> steps = steps(line.text(), run);
-                boolean halves = cost(run.group(1), steps, line.tried().fit()) < LineFit.IMPOSSIBLE;
-                boolean lists = cost(listed, steps, line.tried().fit()) < LineFit.IMPOSSIBLE;
+                boolean halves = cost(run.group(1), steps, line.fit()) < LineFit.IMPOSSIBLE;
+                boolean lists = cost(listed, steps, line.fit()) < LineFit.IMPOSSIBLE;
                 half += halves ? 1 : 0;
                 list += lists && !halves ? 1 : 0;
             }

@@ -75,7 +75,7 @@ final class Merged {
         LaidLine steps = builder.line();
         LaidLine whole = builder.add(row.line(), tail, end).line();
         boolean tells = !row.line().text().substring(tail, end).isBlank();
-        boolean said = tells && row.line().tried().fit().isOnlySaidBehind(steps.text(), whole.text());
+        boolean said = tells && row.line().fit().isOnlySaidBehind(steps.text(), whole.text());
         return Optional.of(said ? steps : whole)
                 .filter(line -> CountGroup.read(line.text()).isPresent());
     }

@@ -183,9 +183,14 @@ final class SheetLine {
         return tried.isDanced(text);
     }
 
+    /** Which lines of its reading fill their counts. */
+    LineFit fit() {
+        return tried.fit();
+    }
+
     /** As {@link LineFit#fits}. */
     boolean fits() {
-        return tried.fit().fits(text);
+        return fit().fits(text);
     }
 
     /** As {@link WallNote#namesWall}. */

@@ -77,7 +77,7 @@ record StepChange(List<Count> counts, String prose) {
     Optional<SheetLine> asLine(SheetLine line) {
         int first = counts.get(0).number();
         String text = first + (last() > first ? "-" + last() : "") + " " + prose;
-        return line.tried().fit().fits(text) ? Optional.of(new SheetLine(line.number(), text)) : Optional.empty();
+        return line.fit().fits(text) ? Optional.of(new SheetLine(line.number(), text)) : Optional.empty();
     }
 
     /** The last count, for which the first is not enough. */

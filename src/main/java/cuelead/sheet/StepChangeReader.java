@@ -41,9 +41,7 @@ final class StepChangeReader {
         while (instead.find()) {
             Optional<CountGroup> group = CountGroup.read(instead.group(1));
             String prose = instead.group(2);
-            if (group.isPresent()
-                    && DanceLine.isDanced(prose)
-                    && line.tried().fit().fits(instead.group(1) + " " + prose)) {
+            if (group.isPresent() && DanceLine.isDanced(prose) && line.fit().fits(instead.group(1) + " " + prose)) {
                 return Optional.of(StepChange.of(group.get().counts(), prose));
             }
         }

@@ -63,7 +63,7 @@ final class TagHeads {
         Optional<SheetLine> below =
                 lines.stream().skip(i + 1L).filter(line -> !line.isBlank()).findFirst();
         boolean counted = below.filter(line -> !line.counted(0).isEmpty()
-                        || line.tried().fit().fits("1-4 " + line.text().strip()))
+                        || line.fit().fits("1-4 " + line.text().strip()))
                 .filter(line -> line.isDanced())
                 .isPresent();
         return counted || OneLineTag.read(lines.get(i)).isPresent();

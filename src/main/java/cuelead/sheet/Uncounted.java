@@ -24,7 +24,7 @@ final class Uncounted {
             return Optional.of(counted(first + "-" + (first + counts - 1), line, from))
                     .filter(found -> counts > 1);
         }
-        List<Phrase> phrases = line.tried().fit().phrases(line.text(), from);
+        List<Phrase> phrases = line.fit().phrases(line.text(), from);
         boolean clear = phrases.size() > 1
                 || phrases.stream()
                         .anyMatch(phrase ->
@@ -34,7 +34,7 @@ final class Uncounted {
             return Optional.of(counted(UsualCounts.of(phrases, first), line, from));
         }
         return Optional.of(counted(first + "-" + (first + length - 1), line, from))
-                .filter(filled -> length > 1 && line.tried().fit().cost(filled.text()) < STRAINED);
+                .filter(filled -> length > 1 && line.fit().cost(filled.text()) < STRAINED);
     }
 
     private static LaidLine counted(String counts, SheetLine line, int from) {

@@ -2,7 +2,7 @@ package cuelead.steer;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * The keys of what plays as a user reads them.
@@ -76,14 +76,13 @@ public record KeyHelp(List<KeyHelp.Line> lines, List<String> hints) {
             this(does, List.of(orders));
         }
 
-        private String keys() {
-            return orders.stream().map(KeyHelp::shown).collect(Collectors.joining(" "));
+        /** As they stand on a keyboard, in the order of what they do. */
+        public List<String> keys() {
+            return orders.stream()
+                    .map(order -> order.strokes().get(0))
+                    .map(stroke -> stroke.isBlank() ? "space" : stroke)
+                    .toList();
         }
-    }
-
-    private static String shown(Order order) {
-        String stroke = order.strokes().get(0);
-        return stroke.isBlank() ? "space" : stroke;
     }
 
     /** In two columns where the width allows, else in one. */
@@ -103,9 +102,11 @@ public record KeyHelp(List<KeyHelp.Line> lines, List<String> hints) {
     }
 
     private static List<String> column(List<Line> lines) {
-        int keysWidth = widest(lines.stream().map(Line::keys).toList());
-        return lines.stream()
-                .map(line -> padded(line.keys(), keysWidth + 1) + line.does())
+        List<String> keys =
+                lines.stream().map(line -> String.join(" ", line.keys())).toList();
+        int keysWidth = widest(keys);
+        return IntStream.range(0, lines.size())
+                .mapToObj(i -> padded(keys.get(i), keysWidth + 1) + lines.get(i).does())
                 .toList();
     }
 

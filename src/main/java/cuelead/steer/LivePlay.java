@@ -97,7 +97,7 @@ public final class LivePlay {
         }
         tellDelays(live);
         lost.account().forEach(stage::tell);
-        tellDropOuts();
+        DropOuts.told(speakers.dropOuts()).ifPresent(stage::tell);
     }
 
     private boolean obey(View view, Steered live) throws InterruptedException, Refused {
@@ -155,14 +155,6 @@ public final class LivePlay {
     private void tellDelays(Steered live) {
         if (!live.delays().equals(delays)) {
             stage.tellDelays(wish.callsGo(), live.delays());
-        }
-    }
-
-    private void tellDropOuts() {
-        int dropOuts = speakers.dropOuts();
-        if (dropOuts > 0) {
-            stage.tell("The sound broke off " + Told.number(dropOuts, "time")
-                    + ": this computer is too busy. Close other programs.");
         }
     }
 }

@@ -39,11 +39,6 @@ final class FloorPainter {
         plan = new FloorPlan(palette, motion);
     }
 
-    void paint(Graphics2D on, int width, int height, FloorScene scene) {
-        paintStill(on, width, height, scene);
-        paintMoving(on, width, height, scene);
-    }
-
     /** Draws what moves within a beat, over the rest. */
     void paintMoving(Graphics2D on, int width, int height, FloorScene scene) {
         smooth(on);

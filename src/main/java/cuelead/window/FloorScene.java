@@ -6,7 +6,6 @@ import java.util.OptionalInt;
 /**
  * What stands on the floor view at a moment.
  *
- * @param title    the dance's name
  * @param call     what is said now; empty while nothing is
  * @param next     the call after it; may be empty
  * @param wall     {@code Wall 2}, {@code Starts in 5 beats}
@@ -25,7 +24,6 @@ import java.util.OptionalInt;
  * @param beat     how much of the beat is over, 0 to 1
  */
 record FloorScene(
-        String title,
         String call,
         String next,
         String wall,
@@ -48,8 +46,8 @@ record FloorScene(
     /** The same at the beginning of its beat. */
     FloorScene still() {
         return new FloorScene(
-                title, call, next, wall, facing, degrees, section, heading, counts, count, blocks, block, wallEnd,
-                state, notice, isStill, 0);
+                call, next, wall, facing, degrees, section, heading, counts, count, blocks, block, wallEnd, state,
+                notice, isStill, 0);
     }
 
     FloorScene {

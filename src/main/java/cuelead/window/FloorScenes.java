@@ -27,7 +27,6 @@ final class FloorScenes {
         int block = danced.map(now -> blocks(timeline, now, blocks)).orElse(-1);
         String heading = scene.goal().isEmpty() ? scene.place().heading() : "then " + scene.goal();
         return new FloorScene(
-                scene.title(),
                 scene.now(),
                 scene.next(),
                 scene.pass().now().isEmpty()

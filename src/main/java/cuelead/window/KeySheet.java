@@ -1,12 +1,10 @@
 package cuelead.window;
 
 import cuelead.steer.KeyHelp;
-import cuelead.steer.Order;
 import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Draws the keys over all of the floor view: in two columns, keys before what they do. */
 final class KeySheet {
@@ -20,7 +18,7 @@ final class KeySheet {
 
     static void paint(Graphics2D on, int width, int height, Palette palette) {
         List<Line> lines = new ArrayList<>(KeyHelp.PRACTICE.lines().stream()
-                .map(line -> new Line(keys(line.orders()), line.does()))
+                .map(line -> new Line(String.join("  ", line.keys()), line.does()))
                 .toList());
         lines.add(new Line("F11", "all of the screen"));
         lines.add(new Line("F8", "light, dark"));
@@ -55,12 +53,5 @@ final class KeySheet {
                             context)
                     .draw(on, x + column * KEYS_WIDTH, y);
         }
-    }
-
-    private static String keys(List<Order> orders) {
-        return orders.stream()
-                .map(order -> order.strokes().get(0))
-                .map(stroke -> stroke.isBlank() ? "space" : stroke)
-                .collect(Collectors.joining("  "));
     }
 }

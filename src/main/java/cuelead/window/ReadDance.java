@@ -6,6 +6,7 @@ import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
+import cuelead.steer.Told;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,7 @@ record ReadDance(String title, String facts, List<String> findings, String song,
         String level = dance.header().level();
         return (dance.isPhrased() ? dance.parts().size() + " parts, " : "")
                 + dance.counts() + " counts"
-                + (walls.isPresent() ? ", " + walls.getAsInt() + (walls.getAsInt() == 1 ? " wall" : " walls") : "")
+                + (walls.isPresent() ? ", " + Told.number(walls.getAsInt(), "wall") : "")
                 + (level.isBlank() ? "" : ", " + level);
     }
 

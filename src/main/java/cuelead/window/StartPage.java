@@ -1,6 +1,7 @@
 package cuelead.window;
 
 import cuelead.report.Refused;
+import cuelead.steer.Caution;
 import cuelead.time.Tempo;
 import java.awt.Component;
 import java.awt.Dimension;
@@ -32,9 +33,6 @@ import javax.swing.SwingWorker;
 /** Where a dance and its music are chosen. Used on the thread of events. */
 final class StartPage extends JPanel implements Drop.Taker {
     private static final long serialVersionUID = 1L;
-
-    private static final String CAUTION =
-            "Begin softly: long loud sound harms hearing. Keep the floor clear, and take turns only as fast as is safe for you.";
 
     private final JLabel dance = new JLabel("No step sheet yet: choose one, paste it, or drop it here.");
     private final JLabel facts = new JLabel(" ");
@@ -113,7 +111,7 @@ final class StartPage extends JPanel implements Drop.Taker {
         row(6, line(toSong, toClicks, tempo, new JLabel("beats a minute")), 0);
         row(7, line(stop, progress), 0);
         row(8, told, 0);
-        row(9, new JLabel("<html>" + CAUTION + "</html>"), 0);
+        row(9, new JLabel("<html>" + String.join(" ", Caution.OF_A_CLASS) + "</html>"), 0);
         setTransferHandler(drop);
         findings.setTransferHandler(drop);
         enabled();

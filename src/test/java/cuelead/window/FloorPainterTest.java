@@ -17,7 +17,6 @@ class FloorPainterTest {
 
     private static FloorScene scene(String call, int degrees, int count, double beat) {
         return new FloorScene(
-                "Demo",
                 call,
                 "",
                 "Wall 1",
@@ -39,7 +38,9 @@ class FloorPainterTest {
     private static BufferedImage painted(FloorScene scene, FloorPlan.Motion motion) {
         BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_INT_RGB);
         Graphics2D on = image.createGraphics();
-        new FloorPainter(Palette.DARK, motion).paint(on, WIDTH, HEIGHT, scene);
+        FloorPainter painter = new FloorPainter(Palette.DARK, motion);
+        painter.paintStill(on, WIDTH, HEIGHT, scene);
+        painter.paintMoving(on, WIDTH, HEIGHT, scene);
         on.dispose();
         return image;
     }
