@@ -139,7 +139,7 @@ public final class Stand implements Host {
 
     private void keys() {
         for (PageName page : pages.keySet()) {
-            key(KeyStroke.getKeyStroke(KeyEvent.VK_1 + page.ordinal(), InputEvent.CTRL_DOWN_MASK), () -> turnTo(page));
+            key(KeyStroke.getKeyStroke(KeyEvent.VK_0 + page.number(), InputEvent.CTRL_DOWN_MASK), () -> turnTo(page));
         }
         key(KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), this::wholeScreenOrNot);
         key(

@@ -65,13 +65,13 @@ final class Strip extends JPanel {
         private final PageName page;
 
         Leaf(PageName page) {
-            super((page.ordinal() + 1) + "  " + page.word());
+            super(page.number() + "  " + page.word());
             this.page = page;
             setContentAreaFilled(false);
             setBorderPainted(false);
             setMargin(new Insets(8, 10, 10, 10));
             setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
-            setToolTipText("Control and " + (page.ordinal() + 1));
+            setToolTipText("Control and " + page.number());
             getAccessibleContext().setAccessibleName("Turn to the page " + page.word());
         }
 
