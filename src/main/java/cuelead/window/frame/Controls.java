@@ -17,7 +17,11 @@ public final class Controls {
 
     private Controls() {}
 
-    /** @param mnemonic with Alt presses it */
+    /**
+     * A button.
+     *
+     * @param mnemonic with Alt presses it
+     */
     public static JButton button(String words, char mnemonic, Runnable pressed) {
         JButton button = new JButton(words);
         button.setMnemonic(mnemonic);

@@ -10,7 +10,11 @@ import java.nio.file.Path;
 public final class PastedSheets {
     private final Path folder;
 
-    /** @param folder made when the first of them is kept */
+    /**
+     * Those of a folder.
+     *
+     * @param folder made when the first of them is kept
+     */
     public PastedSheets(Path folder) {
         this.folder = folder;
     }

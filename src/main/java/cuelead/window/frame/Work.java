@@ -22,7 +22,11 @@ public final class Work extends JPanel {
     private transient Piece<?> now;
     private final JProgressBar bar = new JProgressBar(0, 100);
 
-    /** @param tell is told why something cannot be done */
+    /**
+     * With nothing to do.
+     *
+     * @param tell is told why something cannot be done
+     */
     public Work(Consumer<String> tell) {
         this.tell = tell;
         setLayout(new BoxLayout(this, BoxLayout.X_AXIS));
