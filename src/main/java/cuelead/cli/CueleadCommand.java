@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.window.Stand;
+import cuelead.window.frame.Means;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -78,7 +79,8 @@ final class CueleadCommand implements Callable<Integer> {
     @Override
     public Integer call() throws Exception {
         if (Display.isThere()) {
-            Stand.open(surroundings.places(), surroundings.devices(), DemoFiles.sheet(surroundings));
+            Stand.open(new Means(
+                    surroundings.places(), surroundings.kept(), surroundings.devices(), DemoFiles.sheet(surroundings)));
             return Failures.DONE;
         }
         return new Demo(surroundings).run();

@@ -33,6 +33,29 @@ final class Folders {
                 .resolve("cuelead");
     }
 
+    /**
+     * The user's folder for what he has made with the program: {@code %APPDATA%} on Windows,
+     * {@code ~/Library/Application Support} on macOS, elsewhere that for data of the same specification.
+     *
+     * @param systemName the system, as Java calls it
+     * @param home       the user's own folder
+     */
+    static Path kept(String systemName, Map<String, String> environment, Path home) {
+        String system = systemName.toLowerCase(Locale.ROOT);
+        if (system.startsWith("windows")) {
+            return named(environment, "APPDATA")
+                    .orElse(home.resolve("AppData").resolve("Roaming"))
+                    .resolve("Cuelead");
+        }
+        if (system.startsWith("mac")) {
+            return home.resolve("Library").resolve("Application Support").resolve("Cuelead");
+        }
+        return named(environment, "XDG_DATA_HOME")
+                .filter(Path::isAbsolute)
+                .orElse(home.resolve(".local").resolve("share"))
+                .resolve("cuelead");
+    }
+
     private static Optional<Path> named(Map<String, String> environment, String name) {
         return Optional.ofNullable(environment.get(name))
                 .filter(folder -> !folder.isBlank())

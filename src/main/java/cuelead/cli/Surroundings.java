@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param terminal    where these lead
  * @param environment the environment's variables
  * @param places      folders for the practice
+ * @param kept        the folder for what the user has made in the window; may not exist yet
  * @param temporary   the system's temporary folder
  * @param program     the file or folder that the program was started from, where that is known
  * @param devices     what sound can come from
@@ -31,6 +32,7 @@ record Surroundings(
         Terminal terminal,
         Map<String, String> environment,
         Places places,
+        Path kept,
         Path temporary,
         Optional<Path> program,
         SoundDevices devices) {
@@ -45,6 +47,7 @@ record Surroundings(
                 Terminal.ofThisProcess(),
                 environment,
                 new Places(cache, Path.of("").toAbsolutePath()),
+                Folders.kept(System.getProperty("os.name"), environment, home),
                 Path.of(System.getProperty("java.io.tmpdir")),
                 programFile(),
                 new OpenAlDevices());

@@ -3,58 +3,79 @@ package cuelead.window;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import cuelead.practice.Places;
-import cuelead.report.Problem;
-import cuelead.steer.Order;
-import cuelead.steer.SoundDevices;
+import cuelead.practice.Wish;
+import cuelead.report.Refused;
+import cuelead.window.floor.FloorPage;
+import cuelead.window.frame.Controls;
+import cuelead.window.frame.Host;
+import cuelead.window.frame.InHand;
+import cuelead.window.frame.Job;
+import cuelead.window.frame.Means;
+import cuelead.window.frame.Page;
+import cuelead.window.frame.PageName;
+import cuelead.window.frame.Palette;
+import cuelead.window.frame.Work;
+import cuelead.window.start.StartPage;
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
-import java.awt.event.KeyAdapter;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.nio.file.Path;
-import java.util.List;
+import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
-import java.util.stream.Collectors;
+import java.util.function.Consumer;
+import javax.swing.AbstractAction;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import javax.swing.WindowConstants;
 
-/** The window. Used on the thread of events, but for {@link #open}. */
-public final class Stand implements Player.Follower {
+/** The window: its pages, and what is around them. Used on the thread of events, but for {@link #open}. */
+public final class Stand implements Host {
     private static final String NAME = "Cuelead";
-    private static final String START = "start";
-    private static final String FLOOR = "floor";
 
     private final JFrame frame = new JFrame(NAME);
     private final CardLayout cards = new CardLayout();
-    private final JPanel pages = new JPanel(cards);
-    private final FloorView floor = new FloorView();
-    private final StartPage start;
-    private final Player player;
+    private final JPanel leaves = new JPanel(cards);
+    private final JPanel below = new JPanel(new BorderLayout(12, 4));
+    private final JTextArea told = Controls.sentences("What happened");
+    private final Work work = new Work(this::tell);
+    private final InHand inHand = new InHand();
+    private final Means means;
+    private final Map<PageName, Page> pages = new EnumMap<>(PageName.class);
+    private final Strip strip;
+    private final FloorPage floor;
+    private PageName front = PageName.DANCE;
     private Palette palette = Palette.DARK;
-    private FloorPlan.Motion motion = FloorPlan.Motion.WITH_THE_BEAT;
-    private boolean isOnFloor;
 
-    private Stand(Places places, SoundDevices devices, Optional<Path> demo, Runnable closed) {
-        player = new Player(places, devices, this);
-        start = new StartPage(
-                demo,
-                this::practise,
-                this::breakOff,
-                new PastedSheets(places.cache().resolve("pasted")));
-        pages.add(start, START);
-        pages.add(floor, FLOOR);
-        frame.setContentPane(pages);
+    private Stand(Means means, Runnable closed) {
+        this.means = means;
+        floor = new FloorPage(this, this::leaveFloor);
+        pages.put(PageName.DANCE, new StartPage(this, this::practise));
+        pages.put(PageName.FLOOR, floor);
+        strip = new Strip(pages.keySet(), this::turnTo);
+        pages.forEach((name, page) -> leaves.add(page.view(), name.name()));
+        JPanel content = new JPanel(new BorderLayout());
+        content.add(strip, BorderLayout.NORTH);
+        content.add(leaves);
+        below.setBorder(BorderFactory.createEmptyBorder(4, 28, 10, 28));
+        below.add(work, BorderLayout.NORTH);
+        below.add(told);
+        content.add(below, BorderLayout.SOUTH);
+        frame.setContentPane(content);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         Rectangle usable = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setMinimumSize(within(usable, 760, 500));
@@ -63,25 +84,29 @@ public final class Stand implements Player.Follower {
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {
-                player.stop();
+                work.breakOff();
+                pages.values().forEach(Page::close);
                 closed.run();
             }
         });
-        floor.addKeyListener(new Keys());
-        floor.look(palette, motion);
+        keys();
+        inHand.listen(this::name);
+        look(palette);
+        tell("");
+        turnTo(PageName.DANCE);
     }
 
     /**
      * Opens the window, and waits until it is closed. On any thread but that of events.
      *
-     * @param demo the demo's sheet, where it is there
+     * @param means what it works with
      */
-    public static void open(Places places, SoundDevices devices, Optional<Path> demo) throws InterruptedException {
+    public static void open(Means means) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
         SwingUtilities.invokeLater(() -> {
             try {
                 clothe(Palette.DARK);
-                new Stand(places, devices, demo, closed::countDown).frame.setVisible(true);
+                new Stand(means, closed::countDown).frame.setVisible(true);
             } catch (RuntimeException | Error mistake) {
                 closed.countDown();
                 throw mistake;
@@ -112,118 +137,123 @@ public final class Stand implements Player.Follower {
         return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xffffff);
     }
 
-    private void practise(Chosen chosen) {
-        frame.setTitle(NAME + ": " + chosen.sheet().getFileName());
-        start.told("");
-        start.at("making it ready", 0);
-        player.play(chosen.wish());
+    private void keys() {
+        for (PageName page : pages.keySet()) {
+            key(KeyStroke.getKeyStroke(KeyEvent.VK_0 + page.number(), InputEvent.CTRL_DOWN_MASK), () -> turnTo(page));
+        }
+        key(KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), this::wholeScreenOrNot);
+        key(
+                KeyStroke.getKeyStroke(KeyEvent.VK_F8, 0),
+                () -> wear(palette.equals(Palette.DARK) ? Palette.LIGHT : Palette.DARK));
     }
 
-    private void breakOff() {
-        player.stop();
-        leaveFloor();
+    private void key(KeyStroke stroke, Runnable does) {
+        JComponent root = frame.getRootPane();
+        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(stroke, stroke.toString());
+        root.getActionMap().put(stroke.toString(), new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                does.run();
+            }
+        });
     }
 
-    private void page(String name) {
-        isOnFloor = name.equals(FLOOR);
-        cards.show(pages, name);
-        if (isOnFloor) {
-            floor.requestFocusInWindow();
+    private void name() {
+        frame.setTitle(inHand.title().isEmpty() ? NAME : NAME + ": " + inHand.title());
+        strip.dance(inHand.title());
+    }
+
+    private void practise(Wish wish) {
+        try {
+            floor.practise(wish, inHand.choices().devices(means.devices()));
+            turnTo(PageName.FLOOR);
+        } catch (Refused refused) {
+            tell(refused.getMessage());
         }
     }
 
-    private void look(Palette other, FloorPlan.Motion moves) {
+    private void wear(Palette other) {
         palette = other;
-        motion = moves;
         clothe(palette);
-        floor.look(palette, motion);
+        look(palette);
+    }
+
+    private void look(Palette other) {
+        strip.look(other);
+        pages.values().forEach(page -> page.look(other));
+    }
+
+    private boolean isWholeScreen() {
+        return frame.getGraphicsConfiguration().getDevice().getFullScreenWindow() == frame;
     }
 
     private void wholeScreenOrNot() {
         GraphicsDevice screen = frame.getGraphicsConfiguration().getDevice();
-        boolean isWhole = screen.getFullScreenWindow() == frame;
-        screen.setFullScreenWindow(isWhole ? null : frame);
-        floor.requestFocusInWindow();
-    }
-
-    private void back() {
-        GraphicsDevice screen = frame.getGraphicsConfiguration().getDevice();
-        if (screen.getFullScreenWindow() == frame) {
-            wholeScreenOrNot();
-        } else {
-            breakOff();
-        }
+        screen.setFullScreenWindow(isWholeScreen() ? null : frame);
+        around();
+        pages.get(front).enter();
     }
 
     private void leaveFloor() {
-        floor.clear();
-        frame.setTitle(NAME);
-        start.idle();
-        page(START);
+        if (isWholeScreen()) {
+            wholeScreenOrNot();
+        } else {
+            floor.stop();
+            turnTo(PageName.DANCE);
+        }
     }
 
-    private final class Keys extends KeyAdapter {
-        @Override
-        public void keyPressed(KeyEvent key) {
-            switch (key.getKeyCode()) {
-                case KeyEvent.VK_F11 -> wholeScreenOrNot();
-                case KeyEvent.VK_F8 -> look(palette.equals(Palette.DARK) ? Palette.LIGHT : Palette.DARK, motion);
-                case KeyEvent.VK_F9 ->
-                    look(
-                            palette,
-                            motion == FloorPlan.Motion.STILL ? FloorPlan.Motion.WITH_THE_BEAT : FloorPlan.Motion.STILL);
-                case KeyEvent.VK_ESCAPE -> back();
-                default -> Strokes.pressed(key).ifPresent(this::ask);
-            }
-        }
-
-        @Override
-        public void keyTyped(KeyEvent key) {
-            Strokes.typed(key).ifPresent(this::ask);
-        }
-
-        private void ask(Order order) {
-            switch (order) {
-                case HELP -> floor.keysOrNot();
-                case QUIT -> breakOff();
-                default -> player.ask(order);
-            }
-        }
+    /** What is around the pages is not shown where the floor has the whole screen. */
+    private void around() {
+        boolean isFloorAlone = isWholeScreen() && front == PageName.FLOOR;
+        strip.setVisible(!isFloorAlone);
+        below.setVisible(!isFloorAlone);
     }
 
     @Override
-    public void at(String work, double done) {
+    public Means means() {
+        return means;
+    }
+
+    @Override
+    public InHand inHand() {
+        return inHand;
+    }
+
+    @Override
+    public Palette palette() {
+        return palette;
+    }
+
+    @Override
+    public void tell(String sentence) {
         SwingUtilities.invokeLater(() -> {
-            if (!isOnFloor) {
-                start.at(work, done);
-            }
+            told.setText(sentence);
+            told.setVisible(!sentence.isEmpty());
         });
     }
 
     @Override
-    public void begun(List<Problem> problems) {
-        SwingUtilities.invokeLater(() -> {
-            start.idle();
-            start.told(problems.stream().map(Problem::message).collect(Collectors.joining("\n")));
-            page(FLOOR);
-        });
+    public <T> void work(String what, Job<T> job, Consumer<T> then) {
+        work.begin(what, job, then);
     }
 
     @Override
-    public void shown(FloorScene scene) {
-        floor.show(scene);
+    public void hushOthers(Page player) {
+        pages.values().stream().filter(page -> page != player).forEach(Page::fallSilent);
     }
 
     @Override
-    public void told(String sentence) {
-        SwingUtilities.invokeLater(() -> start.told(sentence));
-    }
-
-    @Override
-    public void over(Optional<String> refusal) {
-        SwingUtilities.invokeLater(() -> {
-            leaveFloor();
-            refusal.ifPresent(start::told);
-        });
+    public void turnTo(PageName page) {
+        if (page != front) {
+            pages.get(front).leave();
+        }
+        front = page;
+        strip.front(page);
+        cards.show(leaves, page.name());
+        around();
+        pages.get(page).enter();
     }
 }

@@ -153,6 +153,7 @@ final class Bench {
                 Terminal.NONE,
                 Map.of(),
                 new Places(cache, working),
+                cache,
                 temporary,
                 Optional.empty(),
                 new FakeDevices());

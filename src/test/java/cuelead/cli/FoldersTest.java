@@ -36,4 +36,13 @@ class FoldersTest {
                 Folders.cache("Windows 11", Map.of("LOCALAPPDATA", "local"), HOME));
         assertEquals(HOME.resolve("AppData/Local/Cuelead/Cache"), Folders.cache("Windows 10", Map.of(), HOME));
     }
+
+    @Test
+    void whatTheUserMadeIsKeptApart() {
+        assertEquals(HOME.resolve(".local/share/cuelead"), Folders.kept("Linux", Map.of(), HOME));
+        assertEquals(Path.of("/data/cuelead"), Folders.kept("Linux", Map.of("XDG_DATA_HOME", "/data"), HOME));
+        assertEquals(HOME.resolve(".local/share/cuelead"), Folders.kept("Linux", Map.of("XDG_DATA_HOME", "rel"), HOME));
+        assertEquals(HOME.resolve("Library/Application Support/Cuelead"), Folders.kept("Mac OS X", Map.of(), HOME));
+        assertEquals(Path.of("roaming/Cuelead"), Folders.kept("Windows 11", Map.of("APPDATA", "roaming"), HOME));
+    }
 }

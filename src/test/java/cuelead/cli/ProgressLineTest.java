@@ -33,6 +33,7 @@ class ProgressLineTest {
                 Map.of(),
                 new Places(temp, temp),
                 temp,
+                temp,
                 Optional.empty(),
                 new OpenAlDevices());
     }

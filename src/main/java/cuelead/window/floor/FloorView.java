@@ -1,0 +1,84 @@
+package cuelead.window.floor;
+
+import cuelead.window.frame.Palette;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
+import javax.swing.JPanel;
+
+/** Shows the floor: the latest scene, whoever brings it. */
+final class FloorView extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient AtomicReference<Optional<FloorScene>> scene = new AtomicReference<>(Optional.empty());
+    private transient FloorPainter painter = new FloorPainter(Palette.DARK, FloorPlan.Motion.WITH_THE_BEAT);
+
+    private final transient StillPicture still = new StillPicture();
+    private boolean showsKeys;
+    private String waiting = "";
+    private transient Palette palette = Palette.DARK;
+
+    FloorView() {
+        setFocusable(true);
+        setOpaque(true);
+        getAccessibleContext().setAccessibleName("The floor");
+    }
+
+    /** Shows a scene from the next painting on. On any thread. */
+    void show(FloorScene latest) {
+        scene.set(Optional.of(latest));
+        repaint();
+    }
+
+    /** Shows nothing. On any thread. */
+    void clear() {
+        scene.set(Optional.empty());
+        waiting = "";
+        repaint();
+    }
+
+    /** Shows what is being made ready, and how far it is, 0 to 1. */
+    void waiting(String work, double done) {
+        waiting = work + ", " + Math.round(100 * done) + " %";
+        repaint();
+    }
+
+    /** Shows the keys over it, or no longer. */
+    void keysOrNot() {
+        showsKeys = !showsKeys;
+        repaint();
+    }
+
+    void look(Palette other, FloorPlan.Motion motion) {
+        palette = other;
+        painter = new FloorPainter(palette, motion);
+        still.forget();
+        setBackground(palette.ground());
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics on) {
+        on.setColor(getBackground());
+        on.fillRect(0, 0, getWidth(), getHeight());
+        if (scene.get().isEmpty()) {
+            painter.paintWaiting((Graphics2D) on, getWidth(), getHeight(), waiting);
+        }
+        scene.get().ifPresent(shown -> {
+            Graphics2D copy = (Graphics2D) on.create();
+            copy.drawImage(
+                    still.of(shown, painter, getSize(), getGraphicsConfiguration()),
+                    0,
+                    0,
+                    getWidth(),
+                    getHeight(),
+                    null);
+            painter.paintMoving(copy, getWidth(), getHeight(), shown);
+            if (showsKeys) {
+                KeySheet.paint(copy, getWidth(), getHeight(), palette);
+            }
+            copy.dispose();
+        });
+    }
+}

@@ -1,0 +1,2 @@
+/** The floor view, and what plays on it. */
+package cuelead.window.floor;

@@ -1,0 +1,2 @@
+/** Where a dance and its music are chosen. */
+package cuelead.window.start;
