@@ -62,7 +62,9 @@ public final class LessonSteersman implements Steered {
         String times = wanted.times() == 1 ? "" : ", time " + now.repeat() + " of " + wanted.times();
         return new PassLines(
                 now.pass(),
-                "Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times,
+                "Pass " + now.pass() + " of " + now.passes(),
+                told(wanted),
+                times,
                 next(now),
                 Told.minutesAndSeconds(now.secondsLeft()) + " left");
     }

@@ -20,6 +20,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
+import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
@@ -97,8 +98,11 @@ final class FloorControls extends JPanel {
         place.add(button(Order.HELP, "Keys"));
         place.setVisible(false);
         add(passes);
+        add(Box.createVerticalStrut(6));
         add(dance);
+        add(Box.createVerticalStrut(6));
         add(calls);
+        add(Box.createVerticalStrut(6));
         add(place);
         passes.setVisible(false);
     }
