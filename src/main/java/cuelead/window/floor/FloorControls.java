@@ -76,7 +76,7 @@ final class FloorControls extends JPanel {
         calls.add(button(Order.ALL_CALLS_BACK, "All calls back"));
         calls.add(button(Order.FADE, "Fade"));
         JButton more = new JButton("More\u2026");
-        more.setFocusable(false);
+        more.getAccessibleContext().setAccessibleName("More controls");
         more.setToolTipText("Levels, sides, and where the dance lies on the song");
         more.addActionListener(pressed -> {
             place.setVisible(!place.isVisible());

@@ -13,14 +13,13 @@ import cuelead.time.Beats;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** Makes of what is heard what stands on the floor view. Used on one thread. */
 final class FloorScenes {
     private final SceneMaker maker = new SceneMaker();
-    private final Map<DancedCount, Integer> blockOf = new IdentityHashMap<>();
+    private final IdentityHashMap<DancedCount, Integer> blockOf = new IdentityHashMap<>();
     private Optional<Run> gathered = Optional.empty();
     private Optional<Timeline> laid = Optional.empty();
     private List<FloorScene.Block> blocks = List.of();
@@ -62,7 +61,8 @@ final class FloorScenes {
         return scene.goal().isEmpty() ? scene.place().heading() : "then " + scene.goal();
     }
 
-    /** Gathers the sections of a wall, once. */
+    /** Gathers the sections of a wall, once; another timeline is another object, and to compare all of it would take long. */
+    @SuppressWarnings("ReferenceEquality")
     private void gather(Timeline timeline, Run run) {
         if (gathered.filter(run::equals).isPresent()
                 && laid.filter(before -> before == timeline).isPresent()) {

@@ -45,7 +45,6 @@ final class TempoKnob extends JPanel {
 
     private void share(String words, Pace pace) {
         JButton button = new JButton(words);
-        button.setFocusable(false);
         button.setMargin(new Insets(8, 8, 8, 8));
         button.getAccessibleContext().setAccessibleName(words + " tempo");
         button.addActionListener(pressed -> full.ifPresent(tempo -> ask.accept(new Ask.AtTempo(pace.at(tempo)))));
