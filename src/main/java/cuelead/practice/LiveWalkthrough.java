@@ -219,9 +219,20 @@ public final class LiveWalkthrough {
      * @return the pace that it has now; empty where there is none so far, and it goes on
      */
     public Optional<Pace> again(int steps) throws Refused {
+        Pace now = pass(meant()).pace();
+        double ofFull = now.at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
+        return againAt((Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS);
+    }
+
+    /**
+     * The same at a share of full speed.
+     *
+     * @param ofFull held within what a pace can be
+     */
+    public Optional<Pace> againAt(double ofFull) throws Refused {
         int number = meant();
         Pace before = pass(number).pace();
-        Pace after = stepped(before, steps);
+        Pace after = new Pace.Share(Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, ofFull)));
         List<Pass> fromHere = passes.subList(number - 1, passes.size());
         List<Pass> changed = fromHere.stream()
                 .map(pass -> pass.pace().equals(before) ? pass.at(after) : pass)
@@ -232,12 +243,6 @@ public final class LiveWalkthrough {
         Collections.copy(fromHere, changed);
         want(firstOf(number));
         return Optional.of(after);
-    }
-
-    private Pace stepped(Pace pace, int steps) {
-        double ofFull = pace.at(rounds.full()).beatsPerMinute() / rounds.full().beatsPerMinute();
-        double stepped = (Math.round(ofFull * PACE_STEPS) + steps) / PACE_STEPS;
-        return new Pace.Share(Math.max(Pace.Share.LEAST, Math.min(Pace.Share.MOST, stepped)));
     }
 
     /** The pass that the user means: the one that is heard, or that he has ordered and not heard yet. */

@@ -61,7 +61,10 @@ public final class LessonSteersman implements Steered {
         Pass wanted = now.wanted();
         String times = wanted.times() == 1 ? "" : ", time " + now.repeat() + " of " + wanted.times();
         return new PassLines(
-                "Pass " + now.pass() + " of " + now.passes() + ": " + told(wanted) + times,
+                now.pass(),
+                "Pass " + now.pass() + " of " + now.passes(),
+                told(wanted),
+                times,
                 next(now),
                 Told.minutesAndSeconds(now.secondsLeft()) + " left");
     }
@@ -103,7 +106,19 @@ public final class LessonSteersman implements Steered {
     }
 
     @Override
-    public String obey(Order order) throws Refused {
+    public String obey(Ask ask) throws Refused {
+        if (ask instanceof Ask.ToPass wanted) {
+            boolean isThere = lesson.skip(wanted.passes());
+            return isThere ? "That pass." : "This pass again.";
+        }
+        if (ask instanceof Ask.AtTempo wanted) {
+            double ofFull = wanted.tempo().beatsPerMinute() / full.beatsPerMinute();
+            return told(lesson.againAt(ofFull), "This pass cannot be at that tempo.");
+        }
+        return ask instanceof Order order ? obey(order) : ""; // sections are those of a practice
+    }
+
+    private String obey(Order order) throws Refused {
         switch (order) {
             case PAUSE_OR_GO_ON -> pauseOrGoOn();
             case NEXT_SECTION -> {
@@ -136,8 +151,11 @@ public final class LessonSteersman implements Steered {
     }
 
     private String again(int steps, String cannot) throws Refused {
-        return lesson.again(steps)
-                .map(pace -> "Again at " + told(pace) + ", and so are later passes that were as fast.")
+        return told(lesson.again(steps), cannot);
+    }
+
+    private String told(Optional<Pace> paceNow, String cannot) {
+        return paceNow.map(pace -> "Again at " + told(pace) + ", and so are later passes that were as fast.")
                 .orElse(cannot);
     }
 

@@ -33,7 +33,7 @@ public final class LivePlay {
     private boolean isWhollyLoaded;
     private final LostDevices lost;
     /** Orders that came before the whole song was there, the oldest first. */
-    private final Queue<Order> early = new ArrayDeque<>();
+    private final Queue<Ask> early = new ArrayDeque<>();
 
     private boolean isQuit;
     private String notice = "";
@@ -102,7 +102,7 @@ public final class LivePlay {
 
     private boolean obey(View view, Steered live) throws InterruptedException, Refused {
         boolean isObeyed = false;
-        for (Optional<Order> order = view.order(); order.isPresent(); order = view.order()) {
+        for (Optional<? extends Ask> order = view.order(); order.isPresent(); order = view.order()) {
             isObeyed = true;
             if (order.get() == Order.QUIT) {
                 isQuit = true;

@@ -8,7 +8,7 @@ import java.util.Optional;
  * What can be asked for while something plays, with the key strokes for it: a typed letter, or a key's name as
  * {@link KeyDecoder} gives it. Where a letter stands for less or earlier, its capital stands for more or later.
  */
-public enum Order {
+public enum Order implements Ask {
     // the keys of a presenter's clicker: Page Down, Page Up, and for a black screen a point or b
     PAUSE_OR_GO_ON(" ", "p", "P", ".", "b"),
     NEXT_SECTION("right", "page down"),

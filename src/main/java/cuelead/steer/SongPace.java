@@ -29,6 +29,12 @@ public record SongPace(Speed speed, Tempo own) {
         return at(-Math.floorDiv(-speed.songFramesInUnit(), STEP) - 1);
     }
 
+    /** At a tempo, or the next one to it that the song can have. */
+    SongPace at(Tempo tempo) {
+        double ratio = tempo.beatsPerMinute() / own.beatsPerMinute();
+        return new SongPace(Speed.of(Math.max(Speed.SLOWEST.ratio(), Math.min(Speed.FASTEST.ratio(), ratio))), own);
+    }
+
     private SongPace at(int steps) {
         int wanted =
                 Math.max(Speed.SLOWEST.songFramesInUnit(), Math.min(Speed.FASTEST.songFramesInUnit(), steps * STEP));

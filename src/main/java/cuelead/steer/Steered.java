@@ -19,7 +19,7 @@ public interface Steered {
     boolean hasEnded();
 
     /** Obeys; gives what was done in a few words, empty where it shows by itself. */
-    String obey(Order order) throws Refused;
+    String obey(Ask ask) throws Refused;
 
     /** What was done of an order that had to wait for the one before it. */
     Optional<String> news();

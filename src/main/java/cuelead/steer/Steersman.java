@@ -90,7 +90,20 @@ public final class Steersman implements Steered {
     }
 
     @Override
-    public String obey(Order order) {
+    public String obey(Ask ask) {
+        if (ask instanceof Ask.AtTempo wanted) {
+            return speed(pace.at(wanted.tempo()), "It is at that tempo already.");
+        }
+        if (ask instanceof Ask.ToSection wanted) {
+            int sections = wanted.sections();
+            return sections > 0
+                    ? jump(told -> practice.jumpSections(sections, told), JumpWords::nextSection)
+                    : back("From that section.", told -> practice.jumpSections(sections, told));
+        }
+        return ask instanceof Order order ? obey(order) : ""; // passes are those of a lesson
+    }
+
+    private String obey(Order order) {
         return switch (order) {
             case PAUSE_OR_GO_ON -> pauseOrGoOn();
             case NEXT_SECTION -> jump(told -> practice.jumpSections(1, told), JumpWords::nextSection);

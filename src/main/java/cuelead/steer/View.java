@@ -22,7 +22,7 @@ public interface View extends AutoCloseable {
     }
 
     /** The next thing that the user asks for, if any. */
-    Optional<Order> order();
+    Optional<? extends Ask> order();
 
     /** Shows what came to its end, and gives the terminal back. */
     @Override

@@ -3,34 +3,42 @@ package cuelead.window;
 import com.formdev.flatlaf.FlatDarkLaf;
 import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
-import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.window.floor.FloorPage;
+import cuelead.window.frame.Choices;
 import cuelead.window.frame.Controls;
+import cuelead.window.frame.Course;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.InHand;
 import cuelead.window.frame.Job;
 import cuelead.window.frame.Means;
+import cuelead.window.frame.Memory;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.frame.Palette;
+import cuelead.window.frame.Recent;
 import cuelead.window.frame.Work;
 import cuelead.window.start.StartPage;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Frame;
 import java.awt.GraphicsDevice;
 import java.awt.GraphicsEnvironment;
 import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import javax.swing.AbstractAction;
@@ -53,18 +61,23 @@ public final class Stand implements Host {
     private final JPanel below = new JPanel(new BorderLayout(12, 4));
     private final JTextArea told = Controls.sentences("What happened");
     private final Work work = new Work(this::tell);
-    private final InHand inHand = new InHand();
+    private final InHand inHand;
+    private final Memory memory;
     private final Means means;
     private final Map<PageName, Page> pages = new EnumMap<>(PageName.class);
     private final Strip strip;
     private final FloorPage floor;
     private PageName front = PageName.DANCE;
-    private Palette palette = Palette.DARK;
+    private Palette palette;
+    private Rectangle place;
 
-    private Stand(Means means, Runnable closed) {
+    private Stand(Means means, Memory memory, CountDownLatch closed) {
         this.means = means;
-        floor = new FloorPage(this, this::leaveFloor);
-        pages.put(PageName.DANCE, new StartPage(this, this::practise));
+        this.memory = memory;
+        palette = memory.session().isDark() ? Palette.DARK : Palette.LIGHT;
+        inHand = new InHand(memory.session());
+        floor = new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteLook);
+        pages.put(PageName.DANCE, new StartPage(this, () -> memory.session().recents()));
         pages.put(PageName.FLOOR, floor);
         strip = new Strip(pages.keySet(), this::turnTo);
         pages.forEach((name, page) -> leaves.add(page.view(), name.name()));
@@ -81,16 +94,37 @@ public final class Stand implements Host {
         frame.setMinimumSize(within(usable, 760, 500));
         frame.setSize(within(usable, 1180, 700));
         frame.setLocationRelativeTo(null);
+        memory.session().window().filter(usable::intersects).ifPresent(frame::setBounds);
+        place = frame.getBounds();
+        frame.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentMoved(ComponentEvent moved) {
+                moved();
+            }
+
+            @Override
+            public void componentResized(ComponentEvent resized) {
+                moved();
+            }
+
+            private void moved() {
+                if (!isWholeScreen() && frame.getExtendedState() == Frame.NORMAL) {
+                    place = frame.getBounds();
+                }
+            }
+        });
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {
                 work.breakOff();
                 pages.values().forEach(Page::close);
-                closed.run();
+                memory.note(place);
+                closed.countDown();
             }
         });
         keys();
-        inHand.listen(this::name);
+        inHand.listen(this::changed);
+        changed();
         look(palette);
         tell("");
         turnTo(PageName.DANCE);
@@ -105,8 +139,9 @@ public final class Stand implements Host {
         CountDownLatch closed = new CountDownLatch(1);
         SwingUtilities.invokeLater(() -> {
             try {
-                clothe(Palette.DARK);
-                new Stand(means, closed::countDown).frame.setVisible(true);
+                Memory memory = new Memory(means.kept());
+                clothe(memory.session().isDark() ? Palette.DARK : Palette.LIGHT);
+                new Stand(means, memory, closed).frame.setVisible(true);
             } catch (RuntimeException | Error mistake) {
                 closed.countDown();
                 throw mistake;
@@ -160,24 +195,24 @@ public final class Stand implements Host {
         });
     }
 
-    private void name() {
+    private void changed() {
+        memory.note(inHand.choices());
+        if (inHand.isDance()) {
+            inHand.sheet().ifPresent(sheet -> memory.note(new Recent(inHand.title(), sheet, inHand.song())));
+        }
         frame.setTitle(inHand.title().isEmpty() ? NAME : NAME + ": " + inHand.title());
         strip.dance(inHand.title());
-    }
-
-    private void practise(Wish wish) {
-        try {
-            floor.practise(wish, inHand.choices().devices(means.devices()));
-            turnTo(PageName.FLOOR);
-        } catch (Refused refused) {
-            tell(refused.getMessage());
-        }
     }
 
     private void wear(Palette other) {
         palette = other;
         clothe(palette);
         look(palette);
+        noteLook();
+    }
+
+    private void noteLook() {
+        memory.noteLook(palette.equals(Palette.DARK), floor.isStill());
     }
 
     private void look(Palette other) {
@@ -210,6 +245,7 @@ public final class Stand implements Host {
         boolean isFloorAlone = isWholeScreen() && front == PageName.FLOOR;
         strip.setVisible(!isFloorAlone);
         below.setVisible(!isFloorAlone);
+        floor.wholeScreen(isFloorAlone);
     }
 
     @Override
@@ -243,6 +279,22 @@ public final class Stand implements Host {
     @Override
     public void hushOthers(Page player) {
         pages.values().stream().filter(page -> page != player).forEach(Page::fallSilent);
+    }
+
+    @Override
+    public void practise(Course course) {
+        Optional<Path> sheet = inHand.sheet().filter(file -> inHand.isDance());
+        if (sheet.isEmpty()) {
+            tell("There is no dance yet: choose a step sheet first.");
+            return;
+        }
+        Choices choices = inHand.choices();
+        try {
+            floor.practise(choices.wish(sheet.get(), inHand.song(), course), choices.devices(means.devices()), course);
+            turnTo(PageName.FLOOR);
+        } catch (Refused refused) {
+            tell(refused.getMessage());
+        }
     }
 
     @Override

@@ -15,6 +15,8 @@ import cuelead.practice.Places;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.time.Beats;
+import cuelead.time.Speed;
+import cuelead.time.Tempo;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -96,6 +98,18 @@ class SteersmanTest {
         assertEquals("speed 0.95 (114 beats a minute)", shown);
         assertEquals("Speed 0.95 (114 beats a minute).", said);
         assertEquals("The song's own speed.", steersman.obey(Order.FASTER));
+    }
+
+    @Test
+    void anyTempoIsHeldWithinWhatTheSongCanHave() {
+        assertEquals("Speed 0.8 (96 beats a minute).", steersman.obey(new Ask.AtTempo(new Tempo(96))));
+        assertEquals("It is at that tempo already.", steersman.obey(new Ask.AtTempo(new Tempo(96))));
+        steersman.obey(new Ask.AtTempo(new Tempo(20)));
+        assertEquals(Speed.SLOWEST, steersman.state().pace().orElseThrow().speed());
+        steersman.obey(new Ask.AtTempo(new Tempo(300)));
+        assertEquals(Speed.FASTEST, steersman.state().pace().orElseThrow().speed());
+        assertEquals("The song's own speed.", steersman.obey(new Ask.AtTempo(new Tempo(120))));
+        assertEquals("", steersman.obey(new Ask.ToPass(1)));
     }
 
     @Test

@@ -1,27 +1,27 @@
 package cuelead.window.floor;
 
 import cuelead.sound.Speakers;
+import cuelead.steer.Ask;
 import cuelead.steer.Moment;
-import cuelead.steer.Order;
 import cuelead.steer.View;
 import java.util.Optional;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.function.Consumer;
+import java.util.function.BiConsumer;
 
 /** Follows what plays on the floor view; orders come from any thread. */
 final class FloorFollower implements View {
-    private final Queue<Order> orders = new ConcurrentLinkedQueue<>();
+    private final Queue<Ask> orders = new ConcurrentLinkedQueue<>();
     private final FloorScenes scenes = new FloorScenes();
-    private final Consumer<FloorScene> shown;
+    private final BiConsumer<FloorScene, Moment> shown;
 
-    /** @param shown is given each scene, on the thread that plays */
-    FloorFollower(Consumer<FloorScene> shown) {
+    /** @param shown is given each scene with the moment that it is of, on the thread that plays */
+    FloorFollower(BiConsumer<FloorScene, Moment> shown) {
         this.shown = shown;
     }
 
-    void ask(Order order) {
-        orders.add(order);
+    void ask(Ask ask) {
+        orders.add(ask);
     }
 
     @Override
@@ -31,7 +31,7 @@ final class FloorFollower implements View {
 
     @Override
     public void follow(Moment moment) {
-        shown.accept(scenes.scene(moment));
+        shown.accept(scenes.scene(moment), moment);
     }
 
     @Override
@@ -47,7 +47,7 @@ final class FloorFollower implements View {
     }
 
     @Override
-    public Optional<Order> order() {
+    public Optional<Ask> order() {
         return Optional.ofNullable(orders.poll());
     }
 

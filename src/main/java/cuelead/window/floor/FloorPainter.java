@@ -7,8 +7,10 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.OptionalInt;
 
 /**
  * Draws the floor view: the room at the left, what is called in the largest letters that fit beside it, and the wall with what
@@ -77,8 +79,7 @@ final class FloorPainter {
         plan.paint(on, room, scene);
         double left = room.getMaxX() + margin * 1.2;
         words(on, new Rectangle2D.Double(left, margin, width - left - margin, height * (ROOM + 0.04)), height, scene);
-        double top = height * (ROOM + 0.04) + margin * 1.4;
-        wall(on, new Rectangle2D.Double(margin, top, width - 2 * margin, height - top - margin * 0.6), height, scene);
+        wall(on, wallPlace(width, height), height, scene);
     }
 
     /** Where, what now, what then. */
@@ -146,6 +147,30 @@ final class FloorPainter {
         on.setColor(colour);
         set.draw(on, place.getX(), y);
         return size * 1.25;
+    }
+
+    private static Rectangle2D wallPlace(int width, int height) {
+        double margin = height * MARGIN;
+        double top = height * (ROOM + 0.04) + margin * 1.4;
+        return new Rectangle2D.Double(margin, top, width - 2 * margin, height - top - margin * 0.6);
+    }
+
+    /** How many sections on from the one that is danced lies the one that is drawn at a point; empty where none is. */
+    OptionalInt sectionsTo(Point2D point, int width, int height, FloorScene scene) {
+        Rectangle2D place = wallPlace(width, height);
+        boolean isWithin = point.getY() >= place.getY()
+                && point.getY() < place.getY() + height * BLOCKS
+                && point.getX() >= place.getX()
+                && scene.block() >= 0;
+        double x = place.getX();
+        int all = scene.blocks().stream().mapToInt(FloorScene.Block::counts).sum();
+        for (int i = 0; isWithin && i < scene.blocks().size(); i++) {
+            x += place.getWidth() * scene.blocks().get(i).counts() / Math.max(1, all);
+            if (point.getX() < x) {
+                return OptionalInt.of(i - scene.block());
+            }
+        }
+        return OptionalInt.empty();
     }
 
     private void wall(Graphics2D on, Rectangle2D place, double height, FloorScene scene) {

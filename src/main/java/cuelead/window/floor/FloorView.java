@@ -3,7 +3,9 @@ package cuelead.window.floor;
 import cuelead.window.frame.Palette;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicReference;
 import javax.swing.JPanel;
 
@@ -36,6 +38,21 @@ final class FloorView extends JPanel {
         scene.set(Optional.empty());
         waiting = "";
         repaint();
+    }
+
+    /** Shows a sentence while nothing is danced. */
+    void idle(String sentence) {
+        if (scene.get().isEmpty()) {
+            waiting = sentence;
+            repaint();
+        }
+    }
+
+    /** How many sections on from the one that is danced lies the one that is shown at a point; empty where none is. */
+    OptionalInt sectionsTo(Point point) {
+        return scene.get()
+                .map(shown -> painter.sectionsTo(point, getWidth(), getHeight(), shown))
+                .orElse(OptionalInt.empty());
     }
 
     /** Shows what is being made ready, and how far it is, 0 to 1. */

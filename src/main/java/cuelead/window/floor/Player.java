@@ -1,20 +1,28 @@
 package cuelead.window.floor;
 
+import cuelead.lesson.LessonWriter;
+import cuelead.lesson.Pass;
+import cuelead.lesson.UsualLesson;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Delays;
 import cuelead.practice.Places;
 import cuelead.practice.Practice;
+import cuelead.practice.Walkthrough;
 import cuelead.practice.Wish;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.steer.Ask;
 import cuelead.steer.DeviceChoice;
 import cuelead.steer.KeyHelp;
 import cuelead.steer.LivePlay;
+import cuelead.steer.Moment;
 import cuelead.steer.Order;
 import cuelead.steer.SoundDevices;
 import cuelead.steer.SpeakerOpening;
 import cuelead.steer.Stage;
 import cuelead.steer.View;
+import cuelead.time.Tempo;
+import cuelead.window.frame.Course;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,10 +40,16 @@ final class Player {
         /** How far a longer piece of work has come, 0 to 1. */
         void at(String work, double done);
 
-        /** It is heard from now on; what is doubtful about it. */
-        void begun(List<Problem> problems);
+        /**
+         * It is heard from now on.
+         *
+         * @param problems what is doubtful about it
+         * @param full     counts a minute at full speed
+         * @param passes   those of a lesson, as they are told; empty for a dance
+         */
+        void begun(List<Problem> problems, Tempo full, List<String> passes);
 
-        void shown(FloorScene scene);
+        void shown(FloorScene scene, Moment moment);
 
         void told(String sentence);
 
@@ -50,9 +64,9 @@ final class Player {
     }
 
     /** Plays what is wished, in place of what plays. */
-    void play(Wish wish, DeviceChoice speakers) {
+    void play(Wish wish, DeviceChoice speakers, Course course) {
         stop();
-        Playing next = new Playing(wish, speakers);
+        Playing next = new Playing(wish, speakers, course);
         now = Optional.of(next);
         Thread thread = new Thread(next::run, "cuelead-practice");
         thread.setDaemon(true);
@@ -60,8 +74,12 @@ final class Player {
     }
 
     /** Asks for something of what plays; nothing happens where nothing does. */
-    void ask(Order order) {
-        now.ifPresent(playing -> playing.floor.ask(order));
+    void ask(Ask ask) {
+        now.ifPresent(playing -> playing.floor.ask(ask));
+    }
+
+    boolean isPlaying() {
+        return now.isPresent();
     }
 
     void stop() {
@@ -73,20 +91,22 @@ final class Player {
     private final class Playing implements Stage {
         private final Wish wish;
         private final DeviceChoice speakers;
+        private final Course course;
         private final FloorFollower floor = new FloorFollower(this::show);
 
-        Playing(Wish wish, DeviceChoice speakers) {
+        Playing(Wish wish, DeviceChoice speakers, Course course) {
             this.wish = wish;
             this.speakers = speakers;
+            this.course = course;
         }
 
         private boolean isNow() {
             return now.filter(this::equals).isPresent();
         }
 
-        private void show(FloorScene scene) {
+        private void show(FloorScene scene, Moment moment) {
             if (isNow()) {
-                follower.shown(scene);
+                follower.shown(scene, moment);
             }
         }
 
@@ -115,10 +135,24 @@ final class Player {
             try (SpeakerOpening opening = SpeakerOpening.begin(devices, speakers, wish.rate());
                     Practice practice = Practice.prepareToPlay(wish, places, follower::at)) {
                 LivePlay live = new LivePlay(practice, opening.at(practice.rate()), wish, delays, this);
-                if (isNow()) {
-                    follower.begun(practice.problems());
+                if (course == Course.WALKTHROUGH) {
+                    teach(practice, live);
+                } else if (isNow()) {
+                    follower.begun(practice.problems(), practice.timeline().countTempo(), List.of());
                     live.practise();
                 }
+            }
+        }
+
+        private void teach(Practice practice, LivePlay live) throws Refused, InterruptedException {
+            Pass.Over atLast = practice.song().isPresent() ? Pass.Over.MUSIC : Pass.Over.CLICKS;
+            Walkthrough lesson = practice.walkthrough(UsualLesson.of(practice.dance(), atLast));
+            LessonWriter lines = new LessonWriter(practice.dance());
+            List<String> passes =
+                    lesson.lesson().passes().stream().map(lines::line).toList();
+            if (isNow()) {
+                follower.begun(practice.problems(), lesson.full(), passes);
+                live.teach(lesson);
             }
         }
 

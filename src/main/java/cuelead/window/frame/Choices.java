@@ -7,6 +7,8 @@ import cuelead.practice.VoiceWish;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.steer.DeviceChoice;
+import cuelead.steer.PlayState;
+import cuelead.steer.SongPace;
 import cuelead.steer.SoundDevices;
 import cuelead.time.Speed;
 import cuelead.time.Tempo;
@@ -17,6 +19,7 @@ import java.util.OptionalDouble;
 /**
  * How it is practised.
  *
+ * @param clicks     the tempo of clicks, where they stand for a song
  * @param leadBeats  how early calls come; empty = as the sheet says, else 2
  * @param level      how much is called
  * @param fading     whether calls grow fewer from wall to wall
@@ -30,6 +33,7 @@ import java.util.OptionalDouble;
  * @param microphone the same for a microphone
  */
 public record Choices(
+        Tempo clicks,
         OptionalDouble leadBeats,
         CallLevel level,
         CallSettings.Fading fading,
@@ -42,6 +46,7 @@ public record Choices(
         Optional<String> ear,
         Optional<String> microphone) {
     public static final Choices USUAL = new Choices(
+            new Tempo(104),
             OptionalDouble.empty(),
             CallLevel.WORDS,
             CallSettings.Fading.STEADY,
@@ -57,14 +62,14 @@ public record Choices(
     /**
      * A wish for a dance.
      *
-     * @param song   empty = the one that the sheet names
-     * @param clicks the tempo of clicks in the place of a song
+     * @param song empty = the one that the sheet names
      */
-    public Wish wish(Path sheet, Optional<Path> song, Optional<Tempo> clicks) {
+    public Wish wish(Path sheet, Optional<Path> song, Course course) {
+        boolean isClicked = course == Course.TO_CLICKS;
         return Wish.of(sheet)
-                .song(clicks.isPresent() ? Optional.empty() : song)
-                .tempo(clicks)
-                .speed(clicks.isPresent() ? Speed.ORIGINAL : speed)
+                .song(isClicked ? Optional.empty() : song)
+                .tempo(isClicked ? Optional.of(clicks) : Optional.empty())
+                .speed(course == Course.TO_THE_SONG ? speed : Speed.ORIGINAL)
                 .leadBeats(leadBeats)
                 .calls(level, fading)
                 .click(click)
@@ -72,6 +77,88 @@ public record Choices(
                 .way(way)
                 .voice(VoiceWish.USUAL.withOwnWords(ownWords))
                 .wish();
+    }
+
+    /**
+     * As it was chosen while something played.
+     *
+     * @param first how it began
+     * @param state how it played last
+     */
+    public Choices after(PlayState first, PlayState state) {
+        boolean isLeadChosen = state.pace().equals(first.pace())
+                && !state.calls().lead().equals(first.calls().lead());
+        return new Choices(
+                clicks,
+                isLeadChosen ? OptionalDouble.of(state.calls().lead().toDecimal()) : leadBeats,
+                state.calls().level(),
+                state.calls().fading(),
+                state.click(),
+                state.callsGo(),
+                state.pace().map(SongPace::speed).orElse(speed),
+                way,
+                ownWords,
+                device,
+                ear,
+                microphone);
+    }
+
+    /** With the song as fast as it is. */
+    Choices atOwnSpeed() {
+        return new Choices(
+                clicks,
+                leadBeats,
+                level,
+                fading,
+                click,
+                callsGo,
+                Speed.ORIGINAL,
+                way,
+                ownWords,
+                device,
+                ear,
+                microphone);
+    }
+
+    /** With other clicks. */
+    public Choices withClicks(Tempo other) {
+        return new Choices(
+                other, leadBeats, level, fading, click, callsGo, speed, way, ownWords, device, ear, microphone);
+    }
+
+    /** With or without easier steps. */
+    public Choices withWay(Wish.Way other) {
+        return new Choices(
+                clicks, leadBeats, level, fading, click, callsGo, speed, other, ownWords, device, ear, microphone);
+    }
+
+    /** With a folder of recorded words, or without. */
+    public Choices withOwnWords(Optional<Path> folder) {
+        return new Choices(
+                clicks, leadBeats, level, fading, click, callsGo, speed, way, folder, device, ear, microphone);
+    }
+
+    /** With calls that go elsewhere. */
+    public Choices withCallsGo(CallsGo other) {
+        return new Choices(
+                clicks, leadBeats, level, fading, click, other, speed, way, ownWords, device, ear, microphone);
+    }
+
+    /** On other loudspeakers. */
+    public Choices withDevice(Optional<String> other) {
+        return new Choices(
+                clicks, leadBeats, level, fading, click, callsGo, speed, way, ownWords, other, ear, microphone);
+    }
+
+    /** With another device for calls that go apart. */
+    public Choices withEar(Optional<String> other) {
+        return new Choices(
+                clicks, leadBeats, level, fading, click, callsGo, speed, way, ownWords, device, other, microphone);
+    }
+
+    /** With another microphone. */
+    public Choices withMicrophone(Optional<String> other) {
+        return new Choices(clicks, leadBeats, level, fading, click, callsGo, speed, way, ownWords, device, ear, other);
     }
 
     /**

@@ -25,6 +25,9 @@ public interface Host {
     /** To be called before a page plays or listens: the others fall silent. */
     void hushOthers(Page player);
 
+    /** Goes through the dance in hand, on the page of the floor; nothing happens while there is none. */
+    void practise(Course course);
+
     /** Turns to another page. */
     void turnTo(PageName page);
 }

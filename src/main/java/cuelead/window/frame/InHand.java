@@ -11,7 +11,19 @@ public final class InHand {
     private Optional<Path> sheet = Optional.empty();
     private Optional<Path> song = Optional.empty();
     private String title = "";
-    private Choices choices = Choices.USUAL;
+    private String namedSong = "";
+    private boolean isDance;
+    private Choices choices;
+
+    /** As it was left the last time. */
+    public InHand(Session last) {
+        choices = last.choices();
+        last.recents().stream().findFirst().ifPresent(recent -> {
+            sheet = Optional.of(recent.sheet());
+            song = recent.song();
+            title = recent.title();
+        });
+    }
 
     /** Is called after each change. */
     public void listen(Runnable listener) {
@@ -33,6 +45,21 @@ public final class InHand {
         return title;
     }
 
+    /** Whether there is something to dance to but clicks. */
+    public boolean hasSong() {
+        return song.isPresent() || !namedSong.isEmpty();
+    }
+
+    /** The song that the sheet names; may be empty. */
+    public String namedSong() {
+        return namedSong;
+    }
+
+    /** Whether the sheet was read and holds a dance. */
+    public boolean isDance() {
+        return isDance;
+    }
+
     public Choices choices() {
         return choices;
     }
@@ -41,9 +68,12 @@ public final class InHand {
     public void takeSheet(Path file) {
         if (!sheet.equals(Optional.of(file))) {
             song = Optional.empty();
+            choices = choices.atOwnSpeed();
         }
         sheet = Optional.of(file);
         title = String.valueOf(file.getFileName());
+        namedSong = "";
+        isDance = false;
         changed();
     }
 
@@ -53,10 +83,19 @@ public final class InHand {
         changed();
     }
 
-    /** The sheet is read: its name is known. */
-    public void name(String danceTitle) {
-        if (!title.equals(danceTitle)) {
-            title = danceTitle;
+    /**
+     * The sheet is read.
+     *
+     * @param danceTitle    its name
+     * @param songInSheet   the song that it names; may be empty
+     * @param canBePractised whether a dance was found in it
+     */
+    public void understood(String danceTitle, String songInSheet, boolean canBePractised) {
+        boolean isNews = !title.equals(danceTitle) || !namedSong.equals(songInSheet) || isDance != canBePractised;
+        title = danceTitle;
+        namedSong = songInSheet;
+        isDance = canBePractised;
+        if (isNews) {
             changed();
         }
     }

@@ -1,15 +1,18 @@
 package cuelead.window.start;
 
-import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.steer.Caution;
 import cuelead.time.Tempo;
 import cuelead.window.frame.Controls;
+import cuelead.window.frame.Course;
 import cuelead.window.frame.Drop;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.InHand;
 import cuelead.window.frame.Page;
+import cuelead.window.frame.PageName;
 import cuelead.window.frame.PastedSheets;
+import cuelead.window.frame.Recent;
+import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FileDialog;
@@ -18,9 +21,11 @@ import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
-import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -34,57 +39,81 @@ import javax.swing.SwingWorker;
 
 /** Where a dance and its music are chosen. Used on the thread of events. */
 public final class StartPage implements Page, Drop.Taker {
-    private final JPanel page = new JPanel(new GridBagLayout());
+    private final JPanel page = new JPanel(new BorderLayout());
+    private final JPanel chosen = new JPanel(new GridBagLayout());
     private final JLabel dance = Controls.title("No step sheet yet: choose one, paste it, or drop it here.", 1.6);
     private final JLabel facts = Controls.title(" ", 1.15);
     private final JTextArea findings = Controls.sentences("What was found in the sheet");
     private final JLabel music = new JLabel();
-    private final JSpinner tempo = new JSpinner(new SpinnerNumberModel(104, 40, 240, 1));
-    private final JButton toSong = Controls.button("Practise with the song", 'P', this::practiseSong);
-    private final JButton toClicks = Controls.button("Practise to clicks", 'C', this::practiseClicks);
+    private final JSpinner clicks = new JSpinner(new SpinnerNumberModel(104, 40, 240, 1));
+    private final JButton toSong;
+    private final JButton toClicks;
+    private final JButton walkthrough;
+    private final JButton seeSheet;
+    private final JButton seeSong;
+    private final RecentDances recents;
     private final Host host;
-    private final Consumer<Wish> practise;
     private final PastedSheets pasted;
-    /** In the sheet; may be empty. */
-    private String namedSong = "";
-
-    private boolean isDance;
 
     /**
      * An empty page.
      *
-     * @param practise is told what is to be practised
+     * @param lately the dances that lay on the stand, the last one first
      */
-    public StartPage(Host host, Consumer<Wish> practise) {
+    public StartPage(Host host, Supplier<List<Recent>> lately) {
         this.host = host;
-        this.practise = practise;
         pasted = new PastedSheets(host.means().kept().resolve("sheets"));
-        tempo.setMaximumSize(tempo.getPreferredSize());
-        tempo.getAccessibleContext().setAccessibleName("Beats a minute of the clicks");
+        recents = new RecentDances(lately, this::take);
+        toSong = Controls.button("Practise with the song", 'P', () -> host.practise(Course.TO_THE_SONG));
+        toClicks = Controls.button("Practise to clicks", 'C', () -> host.practise(Course.TO_CLICKS));
+        walkthrough = Controls.button("Walk it through", 'W', () -> host.practise(Course.WALKTHROUGH));
+        seeSheet = Controls.button("See the sheet", 'E', () -> host.turnTo(PageName.SHEET));
+        seeSong = Controls.button("See the song", 'N', () -> host.turnTo(PageName.SONG));
+        clicks.setMaximumSize(clicks.getPreferredSize());
+        clicks.setValue((int) Math.round(host.inHand().choices().clicks().beatsPerMinute()));
+        clicks.getAccessibleContext().setAccessibleName("Beats a minute of the clicks");
+        clicks.addChangeListener(changed -> host.inHand()
+                .choose(host.inHand().choices().withClicks(new Tempo(((Number) clicks.getValue()).doubleValue()))));
         findings.setMargin(new Insets(8, 10, 8, 10));
-        JButton chooseSheet = Controls.button(
-                "Choose a step sheet\u2026",
-                'S',
-                () -> file("Choose a step sheet").ifPresent(this::sheet));
-        JButton chooseSong = Controls.button(
-                "Choose a song\u2026", 'O', () -> file("Choose a song").ifPresent(this::song));
         Drop drop = new Drop(this);
-        JButton paste = Controls.button(
-                "Paste a step sheet",
-                'V',
-                () -> drop.take(page.getToolkit().getSystemClipboard().getContents(this)));
         JButton hearDemo = Controls.button("Hear the demo", 'D', this::demo);
         hearDemo.setEnabled(host.means().demo().isPresent());
         row(0, dance, 0);
         row(1, facts, 0);
-        row(2, Controls.line(chooseSheet, paste, hearDemo), 0);
+        row(
+                2,
+                Controls.line(
+                        Controls.button(
+                                "Choose a step sheet\u2026",
+                                'S',
+                                () -> file("Choose a step sheet").ifPresent(this::sheet)),
+                        Controls.button(
+                                "Paste a step sheet",
+                                'V',
+                                () -> drop.take(
+                                        page.getToolkit().getSystemClipboard().getContents(this))),
+                        hearDemo,
+                        seeSheet),
+                0);
         JScrollPane scroll = new JScrollPane(findings);
-        scroll.setPreferredSize(new Dimension(400, 120));
+        scroll.setPreferredSize(new Dimension(300, 90));
         row(3, scroll, 1);
         row(4, music, 0);
-        row(5, Controls.line(chooseSong), 0);
-        row(6, Controls.line(toSong, toClicks, tempo, new JLabel("beats a minute")), 0);
-        row(7, new JLabel("<html>" + String.join(" ", Caution.OF_A_CLASS) + "</html>"), 0);
+        row(
+                5,
+                Controls.line(
+                        Controls.button(
+                                "Choose a song\u2026",
+                                'O',
+                                () -> file("Choose a song").ifPresent(this::song)),
+                        seeSong),
+                0);
+        row(6, Controls.line(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
+        row(7, new Manners(host).view(), 0);
+        row(8, new JLabel("<html>" + String.join(" ", Caution.OF_A_CLASS) + "</html>"), 0);
+        page.add(chosen);
+        page.add(recents.view(), BorderLayout.EAST);
+        page.setBorder(BorderFactory.createEmptyBorder(4, 12, 0, 16));
         page.setTransferHandler(drop);
         findings.setTransferHandler(drop);
         enabled();
@@ -98,26 +127,15 @@ public final class StartPage implements Page, Drop.Taker {
     @Override
     public void enter() {
         host.inHand().sheet().ifPresent(this::read);
+        recents.refresh();
         enabled();
     }
 
     private void demo() {
         host.means().demo().ifPresent(file -> {
-            sheet(file);
-            practise.accept(host.inHand().choices().wish(file, Optional.empty(), Optional.empty()));
+            host.inHand().takeSheet(file);
+            read(file, () -> host.practise(Course.TO_THE_SONG));
         });
-    }
-
-    private void practiseSong() {
-        InHand inHand = host.inHand();
-        inHand.sheet().ifPresent(file -> practise.accept(inHand.choices().wish(file, inHand.song(), Optional.empty())));
-    }
-
-    private void practiseClicks() {
-        InHand inHand = host.inHand();
-        Tempo clicks = new Tempo(((Number) tempo.getValue()).doubleValue());
-        inHand.sheet()
-                .ifPresent(file -> practise.accept(inHand.choices().wish(file, Optional.empty(), Optional.of(clicks))));
     }
 
     private void row(int at, Component part, double grows) {
@@ -127,8 +145,8 @@ public final class StartPage implements Page, Drop.Taker {
         place.weighty = grows;
         place.fill = grows > 0 ? GridBagConstraints.BOTH : GridBagConstraints.HORIZONTAL;
         place.anchor = GridBagConstraints.LINE_START;
-        place.insets = new Insets(7, 28, 7, 28);
-        page.add(part, place);
+        place.insets = new Insets(6, 16, 6, 16);
+        chosen.add(part, place);
     }
 
     private Optional<Path> file(String title) {
@@ -137,6 +155,11 @@ public final class StartPage implements Page, Drop.Taker {
         return dialog.getFile() == null
                 ? Optional.empty()
                 : Optional.of(Path.of(dialog.getDirectory(), dialog.getFile()));
+    }
+
+    private void take(Recent recent) {
+        sheet(recent.sheet());
+        recent.song().ifPresent(this::song);
     }
 
     @Override
@@ -148,7 +171,6 @@ public final class StartPage implements Page, Drop.Taker {
         }
     }
 
-    /** Takes a sheet. */
     @Override
     public void sheet(Path file) {
         host.tell("");
@@ -156,13 +178,15 @@ public final class StartPage implements Page, Drop.Taker {
         read(file);
     }
 
-    /** Reads it beside everything else. */
     private void read(Path file) {
-        dance.setText(String.valueOf(file.getFileName()));
+        read(file, () -> {});
+    }
+
+    /** Reads it beside everything else. */
+    private void read(Path file, Runnable then) {
+        dance.setText(host.inHand().title());
         facts.setText("Reading\u2026");
         findings.setText("");
-        namedSong = "";
-        isDance = false;
         enabled();
         new SwingWorker<ReadDance, Void>() {
             @Override
@@ -175,6 +199,7 @@ public final class StartPage implements Page, Drop.Taker {
                 try {
                     if (host.inHand().sheet().equals(Optional.of(file))) {
                         show(get());
+                        then.run();
                     }
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();
@@ -193,25 +218,30 @@ public final class StartPage implements Page, Drop.Taker {
                         ? "Nothing was found to be wrong with it."
                         : String.join("\n\n", read.findings()));
         findings.setCaretPosition(0);
-        namedSong = read.song();
-        isDance = read.isDance();
-        host.inHand().name(read.title());
+        host.inHand().understood(read.title(), read.song(), read.isDance());
+        recents.refresh();
         enabled();
     }
 
     @Override
     public void song(Path file) {
         host.inHand().takeSong(file);
+        recents.refresh();
         enabled();
     }
 
     private void enabled() {
-        Optional<Path> song = host.inHand().song();
-        toSong.setEnabled(isDance && (song.isPresent() || !namedSong.isEmpty()));
+        InHand inHand = host.inHand();
+        String named = inHand.namedSong();
+        toSong.setEnabled(inHand.isDance() && inHand.hasSong());
+        toClicks.setEnabled(inHand.isDance());
+        walkthrough.setEnabled(inHand.isDance());
+        seeSheet.setEnabled(inHand.sheet().isPresent());
+        seeSong.setEnabled(inHand.hasSong());
         music.setText("Music: "
-                + song.map(file -> String.valueOf(file.getFileName()))
-                        .orElse(namedSong.isEmpty() ? "none yet; choose a song, or drop it here" : namedSong));
-        toClicks.setEnabled(isDance);
+                + inHand.song()
+                        .map(file -> String.valueOf(file.getFileName()))
+                        .orElse(named.isEmpty() ? "none yet; choose a song, or drop it here" : named));
     }
 
     @Override

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.window.frame.Palette;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.OptionalInt;
@@ -34,6 +35,35 @@ class FloorPainterTest {
                 "",
                 false,
                 beat);
+    }
+
+    /** Two sections of one length: their halves of the wall's line lead to them, all else nowhere. */
+    @Test
+    void aSectionIsPointedAtInTheLineOfItsWall() {
+        FloorScene first = scene("rock", 0, 1, 0);
+        FloorScene scene = new FloorScene(
+                first.call(),
+                "",
+                first.wall(),
+                first.facing(),
+                first.degrees(),
+                "S2",
+                "",
+                first.counts(),
+                1,
+                List.of(new FloorScene.Block("S1", 8), new FloorScene.Block("S2", 8)),
+                1,
+                "",
+                List.of(),
+                "",
+                false,
+                0);
+        FloorPainter painter = new FloorPainter(Palette.DARK, FloorPlan.Motion.STILL);
+        int row = (int) (HEIGHT * 0.80);
+        assertEquals(OptionalInt.of(-1), painter.sectionsTo(new Point(WIDTH / 4, row), WIDTH, HEIGHT, scene));
+        assertEquals(OptionalInt.of(0), painter.sectionsTo(new Point(WIDTH * 3 / 4, row), WIDTH, HEIGHT, scene));
+        assertEquals(OptionalInt.empty(), painter.sectionsTo(new Point(WIDTH / 4, 10), WIDTH, HEIGHT, scene));
+        assertEquals(OptionalInt.empty(), painter.sectionsTo(new Point(WIDTH / 4, row), WIDTH, HEIGHT, first));
     }
 
     private static BufferedImage painted(FloorScene scene, FloorPlan.Motion motion) {

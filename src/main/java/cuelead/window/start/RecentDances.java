@@ -1,0 +1,108 @@
+package cuelead.window.start;
+
+import cuelead.window.frame.Controls;
+import cuelead.window.frame.Recent;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Font;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.DefaultListModel;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
+
+/** The dances that lay on the stand lately, to be taken again. */
+final class RecentDances {
+    private static final int WIDTH = 270;
+
+    private final Supplier<List<Recent>> lately;
+    private final DefaultListModel<Recent> dances = new DefaultListModel<>();
+    private final JList<Recent> list = new JList<>(dances);
+    private final JPanel view = new JPanel(new BorderLayout(0, 8));
+
+    /** @param take is given the one that is chosen */
+    RecentDances(Supplier<List<Recent>> lately, Consumer<Recent> take) {
+        this.lately = lately;
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer(new Cell());
+        list.getAccessibleContext().setAccessibleName("Dances that lay on the stand lately");
+        list.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent click) {
+                int index = list.locationToIndex(click.getPoint());
+                if (index >= 0 && list.getCellBounds(index, index).contains(click.getPoint())) {
+                    take.accept(dances.get(index));
+                }
+            }
+        });
+        list.addKeyListener(new KeyAdapter() {
+            @Override
+            public void keyPressed(KeyEvent key) {
+                boolean isTaken = key.getKeyCode() == KeyEvent.VK_ENTER || key.getKeyCode() == KeyEvent.VK_SPACE;
+                if (isTaken
+                        && list.getSelectedValue() != null
+                        && (key.getModifiersEx() & InputEvent.CTRL_DOWN_MASK) == 0) {
+                    take.accept(list.getSelectedValue());
+                }
+            }
+        });
+        JLabel title = Controls.title("Lately", 1.15);
+        title.setDisplayedMnemonic('L');
+        title.setLabelFor(list);
+        JScrollPane scroll = new JScrollPane(list);
+        scroll.setPreferredSize(new Dimension(WIDTH, 200));
+        view.setBorder(BorderFactory.createEmptyBorder(14, 8, 10, 8));
+        view.add(title, BorderLayout.NORTH);
+        view.add(scroll);
+        refresh();
+    }
+
+    JComponent view() {
+        return view;
+    }
+
+    void refresh() {
+        List<Recent> now = lately.get();
+        if (!now.equals(java.util.Collections.list(dances.elements()))) {
+            dances.clear();
+            now.forEach(dances::addElement);
+        }
+        view.setVisible(!dances.isEmpty());
+    }
+
+    /** A dance with its music below it. */
+    private static final class Cell extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> all, Object value, int index, boolean isSelected, boolean hasFocus) {
+            super.getListCellRendererComponent(all, "", index, isSelected, hasFocus);
+            Recent recent = (Recent) value;
+            String music = recent.song()
+                    .map(file -> String.valueOf(file.getFileName()))
+                    .orElse(String.valueOf(recent.sheet().getFileName()));
+            setText("<html><b>" + escaped(recent.title()) + "</b><br>" + escaped(music) + "</html>");
+            setFont(getFont().deriveFont(Font.PLAIN));
+            setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+            return this;
+        }
+
+        private static String escaped(String words) {
+            return words.replace("&", "&amp;").replace("<", "&lt;");
+        }
+    }
+}
