@@ -88,6 +88,7 @@ public final class FloorPage implements Page, Player.Follower {
         host.tell("");
         keep();
         player.play(wish, devices, course);
+        floor.getReady();
         floor.waiting("Making it ready", 0);
         showControls();
     }
