@@ -101,21 +101,22 @@ final class FloorPainter {
         smooth(on);
         double margin = height * MARGIN;
         Rectangle2D room = room(width, height);
-        double left = room.getMaxX() + margin * 1.2;
-        double wallTop = wallPlace(width, height).getY();
+        // whole pixels, so that no seam is seen between regions
+        int left = (int) Math.round(room.getMaxX() + margin * 1.2);
+        int wallTop = (int) Math.round(wallPlace(width, height).getY());
         on.setColor(palette.ground());
         switch (region) {
             case ROOM -> {
-                on.fill(new Rectangle2D.Double(0, 0, left, wallTop));
+                on.fillRect(0, 0, left, wallTop);
                 plan.paint(on, room, scene);
             }
             case WORDS -> {
-                on.fill(new Rectangle2D.Double(left, 0, width - left, wallTop));
+                on.fillRect(left, 0, width - left, wallTop);
                 Rectangle2D place = new Rectangle2D.Double(left, margin, width - left - margin, height * (ROOM + 0.04));
                 words(on, place, height, scene);
             }
             case WALL -> {
-                on.fill(new Rectangle2D.Double(0, wallTop, width, height - wallTop));
+                on.fillRect(0, wallTop, width, height - wallTop);
                 wall(on, wallPlace(width, height), height, scene);
             }
         }
@@ -169,7 +170,7 @@ final class FloorPainter {
     }
 
     private static String section(FloorScene scene) {
-        return scene.heading().isEmpty() ? scene.section() : scene.section() + "  " + scene.heading();
+        return scene.heading().isEmpty() ? scene.section() : (scene.section() + "  " + scene.heading()).strip();
     }
 
     /** Gives how high it is. */
