@@ -122,6 +122,7 @@ public final class Stand implements Host {
                 closed.countDown();
             }
         });
+        Thread.setDefaultUncaughtExceptionHandler(this::mistaken);
         keys();
         inHand.listen(this::changed);
         changed();
@@ -170,6 +171,13 @@ public final class Stand implements Host {
 
     private static String hex(Color colour) {
         return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xffffff);
+    }
+
+    /** A mistake of the program's own is told as well as printed; the window goes on. */
+    private void mistaken(Thread where, Throwable mistake) {
+        mistake.printStackTrace();
+        tell("Cuelead made a mistake of its own (" + mistake
+                + "). What you have made is kept; if something looks wrong," + " close the window and open it again.");
     }
 
     private void keys() {

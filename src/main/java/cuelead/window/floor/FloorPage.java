@@ -9,6 +9,7 @@ import cuelead.steer.Order;
 import cuelead.steer.PlayState;
 import cuelead.time.Tempo;
 import cuelead.window.frame.Course;
+import cuelead.window.frame.FoundProblem;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
@@ -88,6 +89,7 @@ public final class FloorPage implements Page, Player.Follower {
         host.tell("");
         keep();
         player.play(wish, devices, course);
+        floor.getReady();
         floor.waiting("Making it ready", 0);
         showControls();
     }
@@ -205,7 +207,7 @@ public final class FloorPage implements Page, Player.Follower {
                 .filter(problem -> problem.severity() != Problem.Severity.NOTE)
                 .toList();
         String more = grave.size() > 1 ? " (" + (grave.size() - 1) + " more: see the page Sheet.)" : "";
-        return grave.isEmpty() ? "" : grave.get(0).message() + more;
+        return grave.isEmpty() ? "" : FoundProblem.told(grave.get(0)) + more;
     }
 
     /** The controls change when something is ordered, not with the music. */

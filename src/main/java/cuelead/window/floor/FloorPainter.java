@@ -10,6 +10,7 @@ import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.List;
 import java.util.OptionalInt;
 
 /**
@@ -69,17 +70,56 @@ final class FloorPainter {
         return new Rectangle2D.Double(margin, margin * 0.7, room, height * (ROOM + 0.03));
     }
 
-    /** Draws the rest. */
+    /** What does not move within a beat, in parts that change at different times. */
+    enum Region {
+        ROOM,
+        WORDS,
+        WALL;
+
+        /** All that is shown there. */
+        List<Object> shown(FloorScene scene) {
+            return switch (this) {
+                case ROOM -> List.of(scene.counts(), scene.count(), scene.degrees());
+                case WORDS ->
+                    List.of(scene.call(), scene.next(), scene.wall(), scene.facing(), scene.section(), scene.heading());
+                case WALL -> List.of(scene.blocks(), scene.block(), scene.wallEnd(), scene.state(), scene.notice());
+            };
+        }
+    }
+
+    /** Draws all that does not move. */
     void paintStill(Graphics2D on, int width, int height, FloorScene scene) {
-        smooth(on);
         on.setColor(palette.ground());
         on.fillRect(0, 0, width, height);
+        for (Region region : Region.values()) {
+            paint(region, on, width, height, scene);
+        }
+    }
+
+    /** Draws one region over whatever was there. */
+    void paint(Region region, Graphics2D on, int width, int height, FloorScene scene) {
+        smooth(on);
         double margin = height * MARGIN;
         Rectangle2D room = room(width, height);
-        plan.paint(on, room, scene);
-        double left = room.getMaxX() + margin * 1.2;
-        words(on, new Rectangle2D.Double(left, margin, width - left - margin, height * (ROOM + 0.04)), height, scene);
-        wall(on, wallPlace(width, height), height, scene);
+        // whole pixels, so that no seam is seen between regions
+        int left = (int) Math.round(room.getMaxX() + margin * 1.2);
+        int wallTop = (int) Math.round(wallPlace(width, height).getY());
+        on.setColor(palette.ground());
+        switch (region) {
+            case ROOM -> {
+                on.fillRect(0, 0, left, wallTop);
+                plan.paint(on, room, scene);
+            }
+            case WORDS -> {
+                on.fillRect(left, 0, width - left, wallTop);
+                Rectangle2D place = new Rectangle2D.Double(left, margin, width - left - margin, height * (ROOM + 0.04));
+                words(on, place, height, scene);
+            }
+            case WALL -> {
+                on.fillRect(0, wallTop, width, height - wallTop);
+                wall(on, wallPlace(width, height), height, scene);
+            }
+        }
     }
 
     /** Where, what now, what then. */
@@ -130,7 +170,7 @@ final class FloorPainter {
     }
 
     private static String section(FloorScene scene) {
-        return scene.heading().isEmpty() ? scene.section() : scene.section() + "  " + scene.heading();
+        return scene.heading().isEmpty() ? scene.section() : (scene.section() + "  " + scene.heading()).strip();
     }
 
     /** Gives how high it is. */

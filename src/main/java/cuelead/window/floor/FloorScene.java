@@ -43,11 +43,25 @@ record FloorScene(
     /** A section of a wall, as long as it is danced there. */
     record Block(String name, int counts) {}
 
-    /** The same at the beginning of its beat. */
-    FloorScene still() {
+    /** Of no dance: every part is there. */
+    static FloorScene sample(String call) {
         return new FloorScene(
-                call, next, wall, facing, degrees, section, heading, counts, count, blocks, block, wallEnd, state,
-                notice, isStill, 0);
+                call,
+                call,
+                "Wall 1",
+                "12 o'clock",
+                OptionalInt.of(0),
+                "S1",
+                "",
+                List.of("1", "2", "3", "4", "5", "6", "7", "8"),
+                0,
+                List.of(new Block("S1", 8)),
+                0,
+                "in 8 counts: wall 2",
+                List.of("Playing"),
+                "",
+                false,
+                0);
     }
 
     FloorScene {

@@ -1,9 +1,12 @@
 package cuelead.window.floor;
 
 import cuelead.window.frame.Palette;
+import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
+import java.awt.image.BufferedImage;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.atomic.AtomicReference;
@@ -25,6 +28,30 @@ final class FloorView extends JPanel {
         setFocusable(true);
         setOpaque(true);
         getAccessibleContext().setAccessibleName("The floor");
+    }
+
+    /**
+     * Draws a scene where nobody sees it, beside everything else: the first letters of a size take some hundred times as
+     * long as the next ones, and that is over before anything is danced.
+     */
+    void getReady() {
+        Dimension size = getSize();
+        FloorPainter first = painter;
+        Thread drawing = new Thread(() -> drawUnseen(first, size), "cuelead-first-picture");
+        drawing.setDaemon(true);
+        drawing.setPriority(Thread.MIN_PRIORITY);
+        drawing.start();
+    }
+
+    private static void drawUnseen(FloorPainter painter, Dimension size) {
+        int width = Math.max(1, size.width);
+        int height = Math.max(1, size.height);
+        Graphics2D on = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB).createGraphics();
+        for (String call : List.of("walk", "shuffle back", "step turn step turn")) {
+            painter.paintStill(on, width, height, FloorScene.sample(call));
+            painter.paintMoving(on, width, height, FloorScene.sample(call));
+        }
+        on.dispose();
     }
 
     /** Shows a scene from the next painting on. On any thread. */

@@ -50,6 +50,9 @@ final class Lettering {
         }
     }
 
+    /** Letters of another size are not wide in quite the same ratio. */
+    private static final double FITTED = 0.985;
+
     private Lettering() {}
 
     /**
@@ -62,7 +65,7 @@ final class Lettering {
             String words, Weight weight, double size, double smallest, double width, FontRenderContext context) {
         Font wished = font(weight, size);
         double is = width(words, wished, context);
-        double fitting = is <= width ? size : size * width / is;
+        double fitting = is <= width ? size : size * FITTED * width / is;
         Font font = font(weight, Math.max(smallest, fitting));
         return new Set(List.of(cut(words, font, width, context)), font);
     }

@@ -5,37 +5,49 @@ import java.awt.Graphics2D;
 import java.awt.GraphicsConfiguration;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** What does not move within a beat, drawn once for all frames that show it. Used on the thread of events. */
+/**
+ * What does not move within a beat, drawn once for all frames that show it, and of it only what has changed. Used on the
+ * thread of events.
+ */
 final class StillPicture {
-    /** What a picture shows, and how large. */
-    private record Shown(FloorScene scene, Dimension size, AffineTransform scale) {}
+    /** In what size a picture was drawn. */
+    private record Drawn(Dimension size, AffineTransform scale) {}
 
-    private Optional<Shown> shown = Optional.empty();
+    private final Map<FloorPainter.Region, List<Object>> shown = new EnumMap<>(FloorPainter.Region.class);
+    private Optional<Drawn> drawn = Optional.empty();
     private Optional<BufferedImage> image = Optional.empty();
 
     /** The picture of a scene, in the pixels of the screen that it is for. */
     BufferedImage of(FloorScene scene, FloorPainter painter, Dimension size, GraphicsConfiguration screen) {
-        Shown wanted = new Shown(scene.still(), size, screen.getDefaultTransform());
-        if (shown.filter(wanted::equals).isEmpty()) {
+        Drawn wanted = new Drawn(size, screen.getDefaultTransform());
+        if (drawn.filter(wanted::equals).isEmpty()) {
             int width = Math.max(1, (int) Math.ceil(size.width * wanted.scale().getScaleX()));
             int height =
                     Math.max(1, (int) Math.ceil(size.height * wanted.scale().getScaleY()));
-            BufferedImage picture = image.filter(is -> is.getWidth() == width && is.getHeight() == height)
-                    .orElseGet(() -> screen.createCompatibleImage(width, height));
-            Graphics2D on = picture.createGraphics();
-            on.transform(wanted.scale());
-            painter.paintStill(on, size.width, size.height, scene);
-            on.dispose();
-            image = Optional.of(picture);
-            shown = Optional.of(wanted);
+            image = Optional.of(screen.createCompatibleImage(width, height));
+            drawn = Optional.of(wanted);
+            shown.clear();
         }
-        return image.orElseThrow();
+        BufferedImage picture = image.orElseThrow();
+        for (FloorPainter.Region region : FloorPainter.Region.values()) {
+            List<Object> now = region.shown(scene);
+            if (!now.equals(shown.put(region, now))) {
+                Graphics2D on = picture.createGraphics();
+                on.transform(wanted.scale());
+                painter.paint(region, on, size.width, size.height, scene);
+                on.dispose();
+            }
+        }
+        return picture;
     }
 
-    /** Draws it anew the next time. */
+    /** Draws all of it anew the next time. */
     void forget() {
-        shown = Optional.empty();
+        drawn = Optional.empty();
     }
 }

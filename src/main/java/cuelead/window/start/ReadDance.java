@@ -7,6 +7,7 @@ import cuelead.report.Refused;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import cuelead.steer.Told;
+import cuelead.window.frame.FoundProblem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ record ReadDance(String title, String facts, List<String> findings, String song,
                             .filter(title -> !title.isBlank())
                             .orElse(name),
                     read.dance().map(ReadDance::facts).orElse("No dance was found in it."),
-                    problems.stream().map(ReadDance::told).toList(),
+                    problems.stream().map(FoundProblem::told).toList(),
                     read.dance().map(dance -> dance.header().song()).orElse(""),
                     read.dance().isPresent());
         } catch (Refused refused) {
@@ -54,11 +55,5 @@ record ReadDance(String title, String facts, List<String> findings, String song,
                 + dance.counts() + " counts"
                 + (walls.isPresent() ? ", " + Told.number(walls.getAsInt(), "wall") : "")
                 + (level.isBlank() ? "" : ", " + level);
-    }
-
-    private static String told(Problem problem) {
-        return (problem.line() > 0 ? "Line " + problem.line() + ": " : "")
-                + problem.sentence()
-                + (problem.tryThis().isEmpty() ? "" : " " + problem.tryThis());
     }
 }

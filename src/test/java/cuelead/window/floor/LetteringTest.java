@@ -25,6 +25,16 @@ class LetteringTest {
     }
 
     @Test
+    void whatFitsInASmallerSizeIsNotCut() {
+        for (String words : List.of("vine right", "wall one", "shuffle back", "step turn", "kick ball change")) {
+            for (int width = 150; width < 900; width++) {
+                Lettering.Set set = Lettering.line(words, Lettering.Weight.BOLD, 300, 0, width, CONTEXT);
+                assertEquals(List.of(words), set.lines(), () -> words);
+            }
+        }
+    }
+
+    @Test
     void whatWouldBeTooSmallIsCut() {
         Lettering.Set set =
                 Lettering.line("a heading that goes on and on", Lettering.Weight.PLAIN, 40, 30, 200, CONTEXT);
