@@ -138,9 +138,9 @@ public final class Stand implements Host {
      */
     public static void open(Means means) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
+        Memory memory = new Memory(means.kept());
         SwingUtilities.invokeLater(() -> {
             try {
-                Memory memory = new Memory(means.kept());
                 clothe(memory.session().isDark() ? Palette.DARK : Palette.LIGHT);
                 new Stand(means, memory, closed).frame.setVisible(true);
             } catch (RuntimeException | Error mistake) {
@@ -149,6 +149,7 @@ public final class Stand implements Host {
             }
         });
         closed.await();
+        memory.close();
     }
 
     private static Dimension within(Rectangle usable, int width, int height) {
@@ -303,6 +304,11 @@ public final class Stand implements Host {
         } catch (Refused refused) {
             tell(refused.getMessage());
         }
+    }
+
+    @Override
+    public boolean has(PageName page) {
+        return pages.containsKey(page);
     }
 
     @Override

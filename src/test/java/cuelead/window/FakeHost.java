@@ -76,6 +76,11 @@ final class FakeHost implements Host {
     }
 
     @Override
+    public boolean has(PageName page) {
+        return true;
+    }
+
+    @Override
     public void turnTo(PageName page) {}
 
     private static final class NoSound implements SoundDevices {

@@ -206,7 +206,7 @@ public final class FloorPage implements Page, Player.Follower {
         List<Problem> grave = problems.stream()
                 .filter(problem -> problem.severity() != Problem.Severity.NOTE)
                 .toList();
-        String more = grave.size() > 1 ? " (" + (grave.size() - 1) + " more: see the page Sheet.)" : "";
+        String more = grave.size() > 1 ? " (" + (grave.size() - 1) + " more: the page Dance lists them.)" : "";
         return grave.isEmpty() ? "" : FoundProblem.told(grave.get(0)) + more;
     }
 

@@ -28,6 +28,9 @@ public interface Host {
     /** Goes through the dance in hand, on the page of the floor; nothing happens while there is none. */
     void practise(Course course);
 
-    /** Turns to another page. */
+    /** Whether the window has that page. */
+    boolean has(PageName page);
+
+    /** Turns to another page, one that it has. */
     void turnTo(PageName page);
 }

@@ -12,7 +12,7 @@ import java.util.concurrent.TimeUnit;
 
 /**
  * Remembers the session in a file, written after each change, so that a crash loses nothing. A file that cannot be read or
- * written is no reason to stop anybody. Used on the thread of events.
+ * written is no reason to stop anybody. Used on the thread of events, but for its beginning and its end.
  */
 public final class Memory {
     private static final int CLOSING_SECONDS = 2;

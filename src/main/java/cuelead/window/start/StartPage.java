@@ -236,6 +236,8 @@ public final class StartPage implements Page, Drop.Taker {
         toSong.setEnabled(inHand.isDance() && inHand.hasSong());
         toClicks.setEnabled(inHand.isDance());
         walkthrough.setEnabled(inHand.isDance());
+        seeSheet.setVisible(host.has(PageName.SHEET));
+        seeSong.setVisible(host.has(PageName.SONG));
         seeSheet.setEnabled(inHand.sheet().isPresent());
         seeSong.setEnabled(inHand.hasSong());
         music.setText("Music: "
