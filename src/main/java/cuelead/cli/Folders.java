@@ -17,20 +17,8 @@ final class Folders {
      * @param home       the user's own folder
      */
     static Path cache(String systemName, Map<String, String> environment, Path home) {
-        String system = systemName.toLowerCase(Locale.ROOT);
-        if (system.startsWith("windows")) {
-            return named(environment, "LOCALAPPDATA")
-                    .orElse(home.resolve("AppData").resolve("Local"))
-                    .resolve("Cuelead")
-                    .resolve("Cache");
-        }
-        if (system.startsWith("mac")) {
-            return home.resolve("Library").resolve("Caches").resolve("Cuelead");
-        }
-        return named(environment, "XDG_CACHE_HOME")
-                .filter(Path::isAbsolute)
-                .orElse(home.resolve(".cache"))
-                .resolve("cuelead");
+        Path folder = Custom.CACHE.folder(systemName, environment, home);
+        return isWindows(systemName) ? folder.resolve("Cache") : folder;
     }
 
     /**
@@ -41,19 +29,42 @@ final class Folders {
      * @param home       the user's own folder
      */
     static Path kept(String systemName, Map<String, String> environment, Path home) {
-        String system = systemName.toLowerCase(Locale.ROOT);
-        if (system.startsWith("windows")) {
-            return named(environment, "APPDATA")
-                    .orElse(home.resolve("AppData").resolve("Roaming"))
-                    .resolve("Cuelead");
+        return Custom.DATA.folder(systemName, environment, home);
+    }
+
+    /**
+     * Where systems have one kind of folder.
+     *
+     * @param windowsVariable names it on Windows
+     * @param windowsFolder   where that is not set, within {@code AppData}
+     * @param macFolder       within {@code Library}
+     * @param xdgVariable     names it elsewhere
+     * @param xdgFolder       where that is not set, within the user's own folder
+     */
+    private record Custom(
+            String windowsVariable, String windowsFolder, String macFolder, String xdgVariable, String xdgFolder) {
+        static final Custom CACHE = new Custom("LOCALAPPDATA", "Local", "Caches", "XDG_CACHE_HOME", ".cache");
+        static final Custom DATA =
+                new Custom("APPDATA", "Roaming", "Application Support", "XDG_DATA_HOME", ".local/share");
+
+        Path folder(String systemName, Map<String, String> environment, Path home) {
+            if (isWindows(systemName)) {
+                return named(environment, windowsVariable)
+                        .orElse(home.resolve("AppData").resolve(windowsFolder))
+                        .resolve("Cuelead");
+            }
+            if (systemName.toLowerCase(Locale.ROOT).startsWith("mac")) {
+                return home.resolve("Library").resolve(macFolder).resolve("Cuelead");
+            }
+            return named(environment, xdgVariable)
+                    .filter(Path::isAbsolute)
+                    .orElse(home.resolve(xdgFolder))
+                    .resolve("cuelead");
         }
-        if (system.startsWith("mac")) {
-            return home.resolve("Library").resolve("Application Support").resolve("Cuelead");
-        }
-        return named(environment, "XDG_DATA_HOME")
-                .filter(Path::isAbsolute)
-                .orElse(home.resolve(".local").resolve("share"))
-                .resolve("cuelead");
+    }
+
+    private static boolean isWindows(String systemName) {
+        return systemName.toLowerCase(Locale.ROOT).startsWith("windows");
     }
 
     private static Optional<Path> named(Map<String, String> environment, String name) {

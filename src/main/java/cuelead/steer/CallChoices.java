@@ -62,10 +62,7 @@ public final class CallChoices {
     }
 
     private static String beats(Beats lead) {
-        if (lead.equals(Beats.HALF)) {
-            return "half a beat";
-        }
-        return Told.decimal(lead.toDecimal()) + (lead.equals(Beats.ONE) ? " beat" : " beats");
+        return lead.equals(Beats.HALF) ? "half a beat" : Told.beats(lead.toDecimal());
     }
 
     String fewer() {

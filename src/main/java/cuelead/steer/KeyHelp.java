@@ -78,10 +78,7 @@ public record KeyHelp(List<KeyHelp.Line> lines, List<String> hints) {
 
         /** As they stand on a keyboard, in the order of what they do. */
         public List<String> keys() {
-            return orders.stream()
-                    .map(order -> order.strokes().get(0))
-                    .map(stroke -> stroke.isBlank() ? "space" : stroke)
-                    .toList();
+            return orders.stream().map(Order::key).toList();
         }
     }
 

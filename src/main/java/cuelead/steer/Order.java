@@ -59,6 +59,12 @@ public enum Order implements Ask {
         return strokes;
     }
 
+    /** The key that is shown, as it stands on a keyboard. */
+    public String key() {
+        String stroke = strokes.get(0);
+        return stroke.isBlank() ? "space" : stroke;
+    }
+
     /** What a key stroke asks for; empty when it means nothing. */
     public static Optional<Order> by(String stroke) {
         return Arrays.stream(values())

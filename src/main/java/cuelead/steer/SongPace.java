@@ -31,14 +31,17 @@ public record SongPace(Speed speed, Tempo own) {
 
     /** At a tempo, or the next one to it that the song can have. */
     SongPace at(Tempo tempo) {
-        double ratio = tempo.beatsPerMinute() / own.beatsPerMinute();
-        return new SongPace(Speed.of(Math.max(Speed.SLOWEST.ratio(), Math.min(Speed.FASTEST.ratio(), ratio))), own);
+        return held(Math.round(Speed.UNIT * tempo.beatsPerMinute() / own.beatsPerMinute()));
     }
 
     private SongPace at(int steps) {
-        int wanted =
-                Math.max(Speed.SLOWEST.songFramesInUnit(), Math.min(Speed.FASTEST.songFramesInUnit(), steps * STEP));
-        return new SongPace(new Speed(wanted), own);
+        return held((long) steps * STEP);
+    }
+
+    private SongPace held(long songFramesInUnit) {
+        long held = Math.max(
+                Speed.SLOWEST.songFramesInUnit(), Math.min(Speed.FASTEST.songFramesInUnit(), songFramesInUnit));
+        return new SongPace(new Speed(Math.toIntExact(held)), own);
     }
 
     /** {@code speed 0.75 (78 beats a minute)}; empty at its own speed, where the tempo is what dancers know. */

@@ -41,6 +41,11 @@ public final class Told {
         return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
     }
 
+    /** {@code 1 beat}, {@code 2.5 beats}. */
+    public static String beats(double beats) {
+        return decimal(beats) + (beats == 1 ? " beat" : " beats");
+    }
+
     /** {@code 1 call}, {@code 3 calls}. */
     public static String number(long number, String thing) {
         return number(number, thing, thing + "s");

@@ -153,7 +153,7 @@ final class FloorControls extends JPanel {
         button(Order.FADE).setText(state.calls().fading() == CallSettings.Fading.STEADY ? "Fade" : "Fade no more");
         button(Order.CLICK).setText(state.click() == Wish.Click.SILENT ? "Click" : "No click");
         button(Order.OTHER_SIDE).setText(side(state.callsGo()));
-        lead.show(beats(state.calls().lead().toDecimal()));
+        lead.show(Told.beats(state.calls().lead().toDecimal()));
         level.show(state.calls().level().word());
         dip.show(
                 state.dip().db() == 0
@@ -177,10 +177,6 @@ final class FloorControls extends JPanel {
 
     private static Set<Order> known(KeyHelp keys) {
         return keys.lines().stream().flatMap(line -> line.orders().stream()).collect(Collectors.toSet());
-    }
-
-    private static String beats(double lead) {
-        return Told.decimal(lead) + (lead == 1 ? " beat" : " beats");
     }
 
     private static String side(CallsGo callsGo) {

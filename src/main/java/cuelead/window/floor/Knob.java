@@ -44,7 +44,7 @@ final class Knob extends JPanel {
         button.setFocusable(false);
         button.setMargin(new Insets(PADDING, PADDING + 2, PADDING, PADDING + 2));
         button.getAccessibleContext().setAccessibleName(does);
-        button.setToolTipText(does + ": " + Strokes.told(order));
+        button.setToolTipText(does + ": " + order.key());
         return button;
     }
 

@@ -19,12 +19,6 @@ final class Strokes {
 
     private Strokes() {}
 
-    /** The key for an order, as it stands on a keyboard. */
-    static String told(Order order) {
-        String stroke = order.strokes().get(0);
-        return stroke.isBlank() ? "space" : stroke;
-    }
-
     /** Of a key that goes down and types nothing. */
     static Optional<Order> pressed(KeyEvent key) {
         return isPlain(key) ? Optional.ofNullable(NAMED.get(key.getKeyCode())).flatMap(Order::by) : Optional.empty();

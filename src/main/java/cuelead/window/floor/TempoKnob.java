@@ -30,7 +30,7 @@ final class TempoKnob extends JPanel {
         setLayout(new BoxLayout(this, BoxLayout.X_AXIS));
         beats.setMaximumSize(beats.getPreferredSize());
         beats.getAccessibleContext().setAccessibleName("Beats a minute");
-        beats.setToolTipText("Slower, faster: " + Strokes.told(Order.SLOWER) + ", " + Strokes.told(Order.FASTER));
+        beats.setToolTipText("Slower, faster: " + Order.SLOWER.key() + ", " + Order.FASTER.key());
         beats.addChangeListener(changed -> {
             if (!isShowing) {
                 ask.accept(new Ask.AtTempo(new Tempo(((Number) beats.getValue()).doubleValue())));

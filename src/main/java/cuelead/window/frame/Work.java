@@ -100,7 +100,7 @@ public final class Work extends JPanel {
             } catch (Refused refused) {
                 end(() -> tell.accept(refused.getMessage()));
             } catch (InterruptedException | CancellationException brokenOff) {
-                end(() -> tell.accept("Broken off: " + what + "."));
+                end(this::tellBrokenOff);
             } catch (OutOfMemoryError none) {
                 end(() -> tell.accept("There is not enough memory for this; close other programs and try again."));
             } catch (RuntimeException | Error mistake) {
@@ -111,13 +111,17 @@ public final class Work extends JPanel {
 
         private void end(Runnable last) {
             SwingUtilities.invokeLater(() -> {
-                if (!isBrokenOff) {
-                    last.run();
+                if (isBrokenOff) {
+                    tellBrokenOff();
                 } else {
-                    tell.accept("Broken off: " + what + ".");
+                    last.run();
                 }
                 next();
             });
+        }
+
+        private void tellBrokenOff() {
+            tell.accept("Broken off: " + what + ".");
         }
 
         private void at(String work, double done) {

@@ -6,7 +6,6 @@ import cuelead.practice.Wish;
 import cuelead.window.frame.Choices;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.Wrapping;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -110,8 +109,8 @@ final class Manners {
     }
 
     private void list(JComboBox<String> box) {
-        List<String> names = new ArrayList<>(
-                host.means().devices().names().stream().map(DeviceName::told).toList());
+        List<String> names =
+                host.means().devices().names().stream().map(DeviceName::told).toList();
         SwingUtilities.invokeLater(
                 () -> names.stream().filter(name -> !contains(box, name)).forEach(box::addItem));
     }

@@ -11,6 +11,7 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -76,7 +77,7 @@ final class RecentDances {
 
     void refresh() {
         List<Recent> now = lately.get();
-        if (!now.equals(java.util.Collections.list(dances.elements()))) {
+        if (!now.equals(Collections.list(dances.elements()))) {
             dances.clear();
             now.forEach(dances::addElement);
         }
