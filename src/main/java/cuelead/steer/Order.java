@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What can be asked for while something plays, with the key strokes for it: a typed letter, or a key's name as
- * {@link KeyDecoder} gives it. Where a letter stands for less or earlier, its capital stands for more or later.
+ * What can be asked for while something plays, with the key strokes for it: a typed letter, or a key's name. Where a letter stands for less or earlier, its capital stands for more or later.
  */
 public enum Order implements Ask {
     // the keys of a presenter's clicker: Page Down, Page Up, and for a black screen a point or b

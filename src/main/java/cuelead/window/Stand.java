@@ -1,8 +1,5 @@
 package cuelead.window;
 
-import com.formdev.flatlaf.FlatDarkLaf;
-import com.formdev.flatlaf.FlatLaf;
-import com.formdev.flatlaf.FlatLightLaf;
 import cuelead.report.Refused;
 import cuelead.window.floor.FloorPage;
 import cuelead.window.frame.Choices;
@@ -17,26 +14,18 @@ import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.frame.Palette;
 import cuelead.window.frame.Recent;
+import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
 import cuelead.window.start.StartPage;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
-import java.awt.Color;
-import java.awt.Dimension;
-import java.awt.Frame;
-import java.awt.GraphicsDevice;
-import java.awt.GraphicsEnvironment;
-import java.awt.Rectangle;
 import java.awt.event.ActionEvent;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -67,14 +56,14 @@ public final class Stand implements Host {
     private final Map<PageName, Page> pages = new EnumMap<>(PageName.class);
     private final Strip strip;
     private final FloorPage floor;
+    private final WindowPlace place;
     private PageName front = PageName.DANCE;
     private Palette palette;
-    private Rectangle place;
 
     private Stand(Means means, Memory memory, CountDownLatch closed) {
         this.means = means;
         this.memory = memory;
-        palette = memory.session().isDark() ? Palette.DARK : Palette.LIGHT;
+        palette = palette(memory.session());
         inHand = new InHand(memory.session());
         floor = new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteLook);
         pages.put(PageName.DANCE, new StartPage(this, () -> memory.session().recents()));
@@ -90,35 +79,13 @@ public final class Stand implements Host {
         content.add(below, BorderLayout.SOUTH);
         frame.setContentPane(content);
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
-        Rectangle usable = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
-        frame.setMinimumSize(within(usable, 760, 500));
-        frame.setSize(within(usable, 1180, 700));
-        frame.setLocationRelativeTo(null);
-        memory.session().window().filter(usable::intersects).ifPresent(frame::setBounds);
-        place = frame.getBounds();
-        frame.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentMoved(ComponentEvent moved) {
-                moved();
-            }
-
-            @Override
-            public void componentResized(ComponentEvent resized) {
-                moved();
-            }
-
-            private void moved() {
-                if (!isWholeScreen() && frame.getExtendedState() == Frame.NORMAL) {
-                    place = frame.getBounds();
-                }
-            }
-        });
+        place = new WindowPlace(frame, memory.session().window());
         frame.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {
                 work.breakOff();
                 pages.values().forEach(Page::close);
-                memory.note(place);
+                memory.note(place.last());
                 closed.countDown();
             }
         });
@@ -141,7 +108,7 @@ public final class Stand implements Host {
         Memory memory = new Memory(means.kept());
         SwingUtilities.invokeLater(() -> {
             try {
-                clothe(memory.session().isDark() ? Palette.DARK : Palette.LIGHT);
+                Clothing.wear(palette(memory.session()));
                 new Stand(means, memory, closed).frame.setVisible(true);
             } catch (RuntimeException | Error mistake) {
                 closed.countDown();
@@ -152,26 +119,8 @@ public final class Stand implements Host {
         memory.close();
     }
 
-    private static Dimension within(Rectangle usable, int width, int height) {
-        return new Dimension(Math.min(usable.width, width), Math.min(usable.height, height));
-    }
-
-    private static void clothe(Palette palette) {
-        FlatLaf.setGlobalExtraDefaults(Map.of(
-                "@background", hex(palette.ground()),
-                "@foreground", hex(palette.ink()),
-                "@accentColor", hex(palette.now()),
-                "@componentBackground", hex(palette.field())));
-        if (palette.equals(Palette.DARK)) {
-            FlatDarkLaf.setup();
-        } else {
-            FlatLightLaf.setup();
-        }
-        FlatLaf.updateUI();
-    }
-
-    private static String hex(Color colour) {
-        return String.format(Locale.ROOT, "#%06x", colour.getRGB() & 0xffffff);
+    private static Palette palette(Session session) {
+        return session.isDark() ? Palette.DARK : Palette.LIGHT;
     }
 
     /** A mistake of the program's own is told as well as printed; the window goes on. */
@@ -215,7 +164,7 @@ public final class Stand implements Host {
 
     private void wear(Palette other) {
         palette = other;
-        clothe(palette);
+        Clothing.wear(palette);
         look(palette);
         noteLook();
     }
@@ -229,19 +178,14 @@ public final class Stand implements Host {
         pages.values().forEach(page -> page.look(other));
     }
 
-    private boolean isWholeScreen() {
-        return frame.getGraphicsConfiguration().getDevice().getFullScreenWindow() == frame;
-    }
-
     private void wholeScreenOrNot() {
-        GraphicsDevice screen = frame.getGraphicsConfiguration().getDevice();
-        screen.setFullScreenWindow(isWholeScreen() ? null : frame);
+        place.fillTheScreenOrNot();
         around();
         pages.get(front).enter();
     }
 
     private void leaveFloor() {
-        if (isWholeScreen()) {
+        if (place.fillsTheScreen()) {
             wholeScreenOrNot();
         } else {
             floor.stop();
@@ -251,7 +195,7 @@ public final class Stand implements Host {
 
     /** What is around the pages is not shown where the floor has the whole screen. */
     private void around() {
-        boolean isFloorAlone = isWholeScreen() && front == PageName.FLOOR;
+        boolean isFloorAlone = place.fillsTheScreen() && front == PageName.FLOOR;
         strip.setVisible(!isFloorAlone);
         below.setVisible(!isFloorAlone);
         floor.wholeScreen(isFloorAlone);
