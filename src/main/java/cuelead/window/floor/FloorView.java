@@ -39,7 +39,6 @@ final class FloorView extends JPanel {
         FloorPainter first = painter;
         Thread drawing = new Thread(() -> drawUnseen(first, size), "cuelead-first-picture");
         drawing.setDaemon(true);
-        drawing.setPriority(Thread.MIN_PRIORITY);
         drawing.start();
     }
 
