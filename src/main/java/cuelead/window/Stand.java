@@ -30,6 +30,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -53,9 +54,11 @@ public final class Stand implements Host {
     private final InHand inHand;
     private final Memory memory;
     private final Means means;
+    /** A page is made when it is turned to first, so that the window is there at once. */
+    private final Map<PageName, Supplier<Page>> makers = new EnumMap<>(PageName.class);
+
     private final Map<PageName, Page> pages = new EnumMap<>(PageName.class);
     private final Strip strip;
-    private final FloorPage floor;
     private final WindowPlace place;
     private PageName front = PageName.DANCE;
     private Palette palette;
@@ -65,11 +68,12 @@ public final class Stand implements Host {
         this.memory = memory;
         palette = palette(memory.session());
         inHand = new InHand(memory.session());
-        floor = new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteLook);
-        pages.put(PageName.DANCE, new StartPage(this, () -> memory.session().recents()));
-        pages.put(PageName.FLOOR, floor);
-        strip = new Strip(pages.keySet(), this::turnTo);
-        pages.forEach((name, page) -> leaves.add(page.view(), name.name()));
+        makers.put(
+                PageName.DANCE, () -> new StartPage(this, () -> memory.session().recents()));
+        makers.put(
+                PageName.FLOOR,
+                () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));
+        strip = new Strip(makers.keySet(), this::turnTo);
         JPanel content = new JPanel(new BorderLayout());
         content.add(strip, BorderLayout.NORTH);
         content.add(leaves);
@@ -131,7 +135,7 @@ public final class Stand implements Host {
     }
 
     private void keys() {
-        for (PageName page : pages.keySet()) {
+        for (PageName page : makers.keySet()) {
             key(KeyStroke.getKeyStroke(KeyEvent.VK_0 + page.number(), InputEvent.CTRL_DOWN_MASK), () -> turnTo(page));
         }
         key(KeyStroke.getKeyStroke(KeyEvent.VK_F11, 0), this::wholeScreenOrNot);
@@ -166,11 +170,11 @@ public final class Stand implements Host {
         palette = other;
         Clothing.wear(palette);
         look(palette);
-        noteLook();
+        memory.noteLook(palette.equals(Palette.DARK), memory.session().isStill());
     }
 
-    private void noteLook() {
-        memory.noteLook(palette.equals(Palette.DARK), floor.isStill());
+    private void noteStill(boolean isStill) {
+        memory.noteLook(memory.session().isDark(), isStill);
     }
 
     private void look(Palette other) {
@@ -181,16 +185,30 @@ public final class Stand implements Host {
     private void wholeScreenOrNot() {
         place.fillTheScreenOrNot();
         around();
-        pages.get(front).enter();
+        page(front).enter();
     }
 
     private void leaveFloor() {
         if (place.fillsTheScreen()) {
             wholeScreenOrNot();
         } else {
-            floor.stop();
+            floor().stop();
             turnTo(PageName.DANCE);
         }
+    }
+
+    private Page page(PageName name) {
+        Page page = pages.get(name);
+        if (page == null) {
+            page = makers.get(name).get();
+            pages.put(name, page);
+            leaves.add(page.view(), name.name());
+        }
+        return page;
+    }
+
+    private FloorPage floor() {
+        return (FloorPage) page(PageName.FLOOR);
     }
 
     /** What is around the pages is not shown where the floor has the whole screen. */
@@ -198,7 +216,9 @@ public final class Stand implements Host {
         boolean isFloorAlone = place.fillsTheScreen() && front == PageName.FLOOR;
         strip.setVisible(!isFloorAlone);
         below.setVisible(!isFloorAlone);
-        floor.wholeScreen(isFloorAlone);
+        if (front == PageName.FLOOR) {
+            floor().wholeScreen(isFloorAlone);
+        }
     }
 
     @Override
@@ -243,7 +263,8 @@ public final class Stand implements Host {
         }
         Choices choices = inHand.choices();
         try {
-            floor.practise(choices.wish(sheet.get(), inHand.song(), course), choices.devices(means.devices()), course);
+            floor().practise(
+                            choices.wish(sheet.get(), inHand.song(), course), choices.devices(means.devices()), course);
             turnTo(PageName.FLOOR);
         } catch (Refused refused) {
             tell(refused.getMessage());
@@ -252,18 +273,19 @@ public final class Stand implements Host {
 
     @Override
     public boolean has(PageName page) {
-        return pages.containsKey(page);
+        return makers.containsKey(page);
     }
 
     @Override
     public void turnTo(PageName page) {
         if (page != front) {
-            pages.get(front).leave();
+            page(front).leave();
         }
+        Page shown = page(page);
         front = page;
         strip.front(page);
         cards.show(leaves, page.name());
         around();
-        pages.get(page).enter();
+        shown.enter();
     }
 }

@@ -37,7 +37,7 @@ class PagesTest {
     void open() {
         FakeHost host = new FakeHost(temp);
         pages.put(PageName.DANCE, new StartPage(host, List::of));
-        pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, () -> {}));
+        pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, still -> {}));
     }
 
     /** Parts of spinners and lists that open are theirs. */

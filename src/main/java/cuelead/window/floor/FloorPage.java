@@ -24,6 +24,7 @@ import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -38,7 +39,7 @@ public final class FloorPage implements Page, Player.Follower {
     private final Host host;
     private final Player player;
     private final Runnable back;
-    private final Runnable changed;
+    private final Consumer<Boolean> changed;
     private final FloorControls controls;
     private final Timer resting = new Timer(MOUSE_RESTS_MILLIS, rests -> showControls());
     private Optional<PlayState> first = Optional.empty();
@@ -51,10 +52,10 @@ public final class FloorPage implements Page, Player.Follower {
      * An empty floor.
      *
      * @param isStill whether nothing pulses with the beat
-     * @param moved   is called when that has changed
+     * @param moved   is told that when it has changed
      * @param back    is called where the user leaves the floor by its keys
      */
-    public FloorPage(Host host, boolean isStill, Runnable back, Runnable moved) {
+    public FloorPage(Host host, boolean isStill, Runnable back, Consumer<Boolean> moved) {
         motion = isStill ? FloorPlan.Motion.STILL : FloorPlan.Motion.WITH_THE_BEAT;
         changed = moved;
         this.host = host;
@@ -151,12 +152,7 @@ public final class FloorPage implements Page, Player.Follower {
     private void motionOrNot() {
         motion = motion == FloorPlan.Motion.STILL ? FloorPlan.Motion.WITH_THE_BEAT : FloorPlan.Motion.STILL;
         look(host.palette());
-        changed.run();
-    }
-
-    /** Whether nothing pulses with the beat. */
-    public boolean isStill() {
-        return motion == FloorPlan.Motion.STILL;
+        changed.accept(motion == FloorPlan.Motion.STILL);
     }
 
     private final class Keys extends KeyAdapter {
