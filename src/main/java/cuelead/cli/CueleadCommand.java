@@ -1,7 +1,6 @@
 package cuelead.cli;
 
-import cuelead.window.Stand;
-import cuelead.window.frame.Means;
+import cuelead.report.Refused;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
@@ -52,6 +51,9 @@ final class CueleadCommand implements Callable<Integer> {
     /** Does what the arguments say; gives 0 when done, 1 when it cannot be done, 2 when it was not understood. */
     static int run(Surroundings surroundings, String... arguments) {
         CueleadCommand program = new CueleadCommand(surroundings);
+        if (arguments.length == 0) {
+            return program.withoutArguments();
+        }
         CommandLine line = new CommandLine(program);
         new Subcommands(surroundings).neededBy(arguments).forEach(line::addSubcommand);
         line.setOut(writer(surroundings.out()));
@@ -76,13 +78,17 @@ final class CueleadCommand implements Callable<Integer> {
                 failure, surroundings.err(), showsWhere ? Failures.Detail.WHERE : Failures.Detail.SENTENCE);
     }
 
-    @Override
-    public Integer call() throws Exception {
-        if (Display.isThere()) {
-            Stand.open(new Means(
-                    surroundings.places(), surroundings.kept(), surroundings.devices(), DemoFiles.sheet(surroundings)));
-            return Failures.DONE;
+    /** There is nothing to be understood, so what understands is not loaded: it takes as long as the window itself. */
+    private int withoutArguments() {
+        try {
+            return Failures.afterWriting(surroundings, call());
+        } catch (Exception | Error failure) {
+            return failed(failure);
         }
-        return new Demo(surroundings).run();
+    }
+
+    @Override
+    public Integer call() throws Refused, InterruptedException {
+        return Display.isThere() ? WindowStart.open(surroundings) : new Demo(surroundings).run();
     }
 }

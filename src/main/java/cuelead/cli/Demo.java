@@ -5,6 +5,7 @@ import cuelead.output.WavFormat;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
+import cuelead.practice.WarmUp;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.steer.Caution;
@@ -28,6 +29,7 @@ final class Demo {
     }
 
     int run() throws Refused, InterruptedException {
+        WarmUp.begin();
         Path sheet = DemoFiles.sheet(surroundings)
                 .orElseThrow(() -> new Refused("The demo's sheet " + DemoFiles.SHEET
                         + " was not found; start Cuelead in its own folder, or give it a sheet (cuelead --help)."));

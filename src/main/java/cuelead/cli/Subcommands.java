@@ -9,7 +9,7 @@ import picocli.CommandLine;
 
 /** The program's commands. Each is made when it is needed, for to make one takes some hundredths of a second. */
 final class Subcommands {
-    /** Those that are soon heard; no command stands for the demo. */
+    /** Those that are soon heard. */
     private static final Set<String> PLAYED = Set.of("play", "walkthrough");
 
     private final Map<String, Function<Surroundings, Object>> makers = new LinkedHashMap<>();
@@ -36,7 +36,7 @@ final class Subcommands {
 
     /** Whether the arguments ask for what is played live. */
     static boolean arePlayed(String... arguments) {
-        return arguments.length == 0 || PLAYED.contains(arguments[0]);
+        return arguments.length > 0 && PLAYED.contains(arguments[0]);
     }
 
     /** The one that the arguments begin with; all of them where they begin with none. */

@@ -18,7 +18,8 @@ final class Clothing {
                 "@background", hex(palette.ground()),
                 "@foreground", hex(palette.ink()),
                 "@accentColor", hex(palette.now()),
-                "@componentBackground", hex(palette.field())));
+                "@componentBackground", hex(palette.field()),
+                "Component.linkColor", "null")); // without a colour for links, nothing of HTML is loaded
         if (palette.equals(Palette.DARK)) {
             FlatDarkLaf.setup();
         } else {

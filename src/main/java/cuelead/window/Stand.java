@@ -1,5 +1,6 @@
 package cuelead.window;
 
+import cuelead.practice.WarmUp;
 import cuelead.report.Refused;
 import cuelead.window.floor.FloorPage;
 import cuelead.window.frame.Choices;
@@ -85,6 +86,12 @@ public final class Stand implements Host {
         frame.setDefaultCloseOperation(WindowConstants.DISPOSE_ON_CLOSE);
         place = new WindowPlace(frame, memory.session().window());
         frame.addWindowListener(new WindowAdapter() {
+            /** Not before: it would take the time of the window itself. */
+            @Override
+            public void windowOpened(WindowEvent event) {
+                WarmUp.begin();
+            }
+
             @Override
             public void windowClosed(WindowEvent event) {
                 work.breakOff();

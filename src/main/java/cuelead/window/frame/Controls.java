@@ -56,6 +56,7 @@ public final class Controls {
         text.setLineWrap(true);
         text.setWrapStyleWord(true);
         text.setOpaque(false);
+        text.setMargin(new Insets(0, 0, 0, 0));
         text.getAccessibleContext().setAccessibleName(accessibleName);
         return text;
     }

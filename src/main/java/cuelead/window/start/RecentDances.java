@@ -5,7 +5,7 @@ import cuelead.window.frame.Recent;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.Font;
+import java.awt.GridLayout;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
@@ -16,13 +16,13 @@ import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
-import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 
 /** The dances that lay on the stand lately, to be taken again. */
@@ -39,6 +39,7 @@ final class RecentDances {
         this.lately = lately;
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new Cell());
+        list.setFixedCellWidth(1); // as wide as its place: what is longer is cut
         list.getAccessibleContext().setAccessibleName("Dances that lay on the stand lately");
         list.addMouseListener(new MouseAdapter() {
             @Override
@@ -84,26 +85,30 @@ final class RecentDances {
         view.setVisible(!dances.isEmpty());
     }
 
-    /** A dance with its music below it. */
-    private static final class Cell extends DefaultListCellRenderer {
+    /** A dance with its music below it. Two labels, since one with HTML takes a fifth of the program's start. */
+    private static final class Cell extends JPanel implements ListCellRenderer<Recent> {
         private static final long serialVersionUID = 1L;
+
+        private final JLabel title = Controls.title(" ", 1);
+        private final JLabel music = new JLabel(" ");
+
+        Cell() {
+            super(new GridLayout(2, 1));
+            setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+            add(title);
+            add(music);
+        }
 
         @Override
         public Component getListCellRendererComponent(
-                JList<?> all, Object value, int index, boolean isSelected, boolean hasFocus) {
-            super.getListCellRendererComponent(all, "", index, isSelected, hasFocus);
-            Recent recent = (Recent) value;
-            String music = recent.song()
-                    .map(file -> String.valueOf(file.getFileName()))
-                    .orElse(String.valueOf(recent.sheet().getFileName()));
-            setText("<html><b>" + escaped(recent.title()) + "</b><br>" + escaped(music) + "</html>");
-            setFont(getFont().deriveFont(Font.PLAIN));
-            setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
+                JList<? extends Recent> all, Recent recent, int index, boolean isSelected, boolean hasFocus) {
+            title.setText(recent.title());
+            music.setText(String.valueOf(recent.song().orElse(recent.sheet()).getFileName()));
+            getAccessibleContext().setAccessibleName(title.getText() + ", " + music.getText());
+            setBackground(isSelected ? all.getSelectionBackground() : all.getBackground());
+            title.setForeground(isSelected ? all.getSelectionForeground() : all.getForeground());
+            music.setForeground(title.getForeground());
             return this;
-        }
-
-        private static String escaped(String words) {
-            return words.replace("&", "&amp;").replace("<", "&lt;");
         }
     }
 }

@@ -110,7 +110,9 @@ public final class StartPage implements Page, Drop.Taker {
                 0);
         row(6, Controls.line(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
         row(7, new Manners(host).view(), 0);
-        row(8, new JLabel("<html>" + String.join(" ", Caution.OF_A_CLASS) + "</html>"), 0);
+        JTextArea cautions = Controls.sentences("Cautions");
+        cautions.setText(String.join(" ", Caution.OF_A_CLASS));
+        row(8, cautions, 0);
         page.add(chosen);
         page.add(recents.view(), BorderLayout.EAST);
         page.setBorder(BorderFactory.createEmptyBorder(4, 12, 0, 16));
