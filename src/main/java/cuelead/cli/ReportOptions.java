@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.Targets;
 import cuelead.output.DataFile;
 import cuelead.rehearse.CallsPicture;
 import cuelead.rehearse.Replay;

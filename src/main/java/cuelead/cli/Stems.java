@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.practice.CountedSound;
 import cuelead.output.FolderOfFiles;
 import cuelead.practice.Progress;
 import cuelead.practice.Track;

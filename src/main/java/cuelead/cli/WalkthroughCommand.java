@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.Targets;
 import cuelead.dance.Dance;
 import cuelead.lesson.Lesson;
 import cuelead.lesson.LessonFile;
@@ -12,6 +13,7 @@ import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
+import cuelead.steer.Caution;
 import cuelead.practice.Track;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
@@ -85,7 +87,7 @@ final class WalkthroughCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description =
                     "Write the lesson into this file (.wav, .flac or .mp3) for practice at home, and play nothing. "
-                            + TrackTarget.LICENCE)
+                            + Caution.OF_LICENCES)
     private Optional<Path> output;
 
     @Option(

@@ -1,5 +1,6 @@
 package cuelead.window.floor;
 
+import cuelead.window.frame.Lettering;
 import cuelead.steer.KeyHelp;
 import cuelead.window.frame.Palette;
 import java.awt.Graphics2D;
