@@ -30,7 +30,6 @@ import java.util.Optional;
 public final class TrackMaker {
     private final Wish wish;
     private final Places places;
-    private final Progress progress;
     private final Tempo full;
     private final Optional<Path> song;
 
@@ -54,7 +53,6 @@ public final class TrackMaker {
         this.wish =
                 wish.callsGo() == CallsGo.APART ? wish.again().callsGo(CallsGo.WITH_THE_MUSIC).wish() : wish;
         this.places = places;
-        this.progress = progress;
         try (Practice practice = Practice.prepareToPlay(this.wish, places, progress)) {
             full = practice.timeline().grid().medianTempo();
             song = practice.song().map(Song::file);
@@ -71,11 +69,12 @@ public final class TrackMaker {
     /**
      * Writes one.
      *
-     * @param file its ending names the format
+     * @param file     its ending names the format
+     * @param progress told how far it is
      * @throws Refused              when it cannot be made or written, or would write over what is read for it
      * @throws InterruptedException when the thread is interrupted; no file is left
      */
-    public void make(Content content, Pace pace, Path file) throws Refused, InterruptedException {
+    public void make(Content content, Pace pace, Path file, Progress progress) throws Refused, InterruptedException {
         Targets.checkTrack(file);
         Targets.checkNotRead(List.of(file), read());
         if (content == Content.SONG) {
