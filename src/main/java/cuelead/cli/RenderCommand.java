@@ -2,8 +2,8 @@ package cuelead.cli;
 
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
-import cuelead.steer.Caution;
 import cuelead.practice.Wish;
+import cuelead.steer.Caution;
 import cuelead.steer.Told;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -66,7 +66,6 @@ final class StretchCommand implements Callable<Integer> {
                         + Told.minutes(written.songSeconds()) + ").");
         surroundings.err().println(Caution.OF_LICENCES);
         written.beats().ifPresent(file -> surroundings.err().println("Its beats are in " + file + "."));
-        written.withoutBeats()
-                .ifPresent(why -> surroundings.err().println(why + "\nSo the copy gets no beat file."));
+        written.withoutBeats().ifPresent(why -> surroundings.err().println(why + "\nSo the copy gets no beat file."));
     }
 }

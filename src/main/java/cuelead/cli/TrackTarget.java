@@ -1,8 +1,6 @@
 package cuelead.cli;
 
 import cuelead.output.Targets;
-import cuelead.steer.Caution;
-import cuelead.steer.TrackMaker;
 import cuelead.output.TrackFormat;
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
@@ -11,6 +9,8 @@ import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.Song;
+import cuelead.steer.Caution;
+import cuelead.steer.TrackMaker;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

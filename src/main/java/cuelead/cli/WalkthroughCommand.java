@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.output.Targets;
 import cuelead.dance.Dance;
 import cuelead.lesson.Lesson;
 import cuelead.lesson.LessonFile;
@@ -9,16 +8,17 @@ import cuelead.lesson.LessonWriter;
 import cuelead.lesson.Pass;
 import cuelead.lesson.PieceWords;
 import cuelead.lesson.UsualLesson;
+import cuelead.output.Targets;
 import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
-import cuelead.steer.Caution;
 import cuelead.practice.Track;
 import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Caution;
 import cuelead.steer.Told;
 import cuelead.time.Tempo;
 import java.nio.file.Path;

@@ -10,8 +10,7 @@ public final class Caution {
             "take turns only as fast as is safe for you.");
 
     /** Of a file with music in it. */
-    public static final String OF_LICENCES =
-            "Take the song's licence into account before you hand such a file on.";
+    public static final String OF_LICENCES = "Take the song's licence into account before you hand such a file on.";
 
     private Caution() {}
 }

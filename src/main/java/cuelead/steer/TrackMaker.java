@@ -50,8 +50,9 @@ public final class TrackMaker {
      * @throws Refused when it cannot be practised
      */
     public TrackMaker(Wish wish, Places places, Progress progress) throws Refused {
-        this.wish =
-                wish.callsGo() == CallsGo.APART ? wish.again().callsGo(CallsGo.WITH_THE_MUSIC).wish() : wish;
+        this.wish = wish.callsGo() == CallsGo.APART
+                ? wish.again().callsGo(CallsGo.WITH_THE_MUSIC).wish()
+                : wish;
         this.places = places;
         try (Practice practice = Practice.prepareToPlay(this.wish, places, progress)) {
             full = practice.timeline().grid().medianTempo();
@@ -92,8 +93,7 @@ public final class TrackMaker {
                 Walkthrough walkthrough = practice.walkthrough(lesson(practice));
                 write(walkthrough.track(), new TrackTags(title + ", walkthrough", walkthrough.full()), file, progress);
             } else {
-                TrackTags tags =
-                        new TrackTags(title, practice.timeline().grid().medianTempo());
+                TrackTags tags = new TrackTags(title, practice.timeline().grid().medianTempo());
                 write(practice, tags, file, progress);
             }
         }
@@ -126,10 +126,11 @@ public final class TrackMaker {
         Tempo tempo = pace.at(full);
         double ratio = tempo.beatsPerMinute() / full.beatsPerMinute();
         if (!Speed.isSpeed(ratio)) {
-            throw new Refused("The song has " + Math.round(full.beatsPerMinute()) + " beats a minute and can be played at "
-                    + Math.round(Math.ceil(full.beatsPerMinute() * Speed.SLOWEST.ratio())) + " to "
-                    + Math.round(Math.floor(full.beatsPerMinute() * Speed.FASTEST.ratio()))
-                    + "; choose a tempo in between.");
+            throw new Refused(
+                    "The song has " + Math.round(full.beatsPerMinute()) + " beats a minute and can be played at "
+                            + Math.round(Math.ceil(full.beatsPerMinute() * Speed.SLOWEST.ratio())) + " to "
+                            + Math.round(Math.floor(full.beatsPerMinute() * Speed.FASTEST.ratio()))
+                            + "; choose a tempo in between.");
         }
         return Speed.of(ratio);
     }

@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.steer.Caution;
 import cuelead.FakeSpeakers;
 import cuelead.cli.Bench.Outcome;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
+import cuelead.steer.Caution;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -116,8 +116,9 @@ class TrackMakerTest {
 
     @Test
     void aTempoThatTheSongCannotHaveIsToldWithItsRange() {
-        Refused refused = assertThrows(Refused.class, () -> withSong()
-                .make(TrackMaker.Content.DANCE, new Pace.Beats(new Tempo(40)), made, Progress.UNTOLD));
+        Refused refused = assertThrows(
+                Refused.class,
+                () -> withSong().make(TrackMaker.Content.DANCE, new Pace.Beats(new Tempo(40)), made, Progress.UNTOLD));
         assertEquals(
                 "The song has 120 beats a minute and can be played at 48 to 150; choose a tempo in between.",
                 refused.getMessage());

@@ -49,8 +49,8 @@ public final class TracksPage implements Page {
     private final JLabel title = Controls.title(" ", 1.6);
     private final Map<Matter, JRadioButton> matters = new EnumMap<>(Matter.class);
     private final Paces paces = new Paces(this::refresh);
-    private final JComboBox<String> format = new JComboBox<>(
-            new String[] {"MP3 (small, for any player)", "FLAC (exact, half as large)", "WAV (exact)"});
+    private final JComboBox<String> format =
+            new JComboBox<>(new String[] {"MP3 (small, for any player)", "FLAC (exact, half as large)", "WAV (exact)"});
     private final JTextField name = new JTextField(28);
     private final JLabel folderShown = new JLabel();
     private final JCheckBox replaces = new JCheckBox("Replace those that are there already");

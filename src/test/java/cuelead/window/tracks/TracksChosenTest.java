@@ -49,8 +49,8 @@ class TracksChosenTest {
 
     @Test
     void twoWaysToTheSameNameAreOneFile() {
-        TracksChosen chosen = chosen(
-                Matter.CLICKS_AND_CALLS, "Lamp", Older.STAYS, Pace.FULL, new Pace.Beats(new Tempo(104)), NINETY);
+        TracksChosen chosen =
+                chosen(Matter.CLICKS_AND_CALLS, "Lamp", Older.STAYS, Pace.FULL, new Pace.Beats(new Tempo(104)), NINETY);
         assertEquals(
                 List.of("Lamp, clicks, 104 beats a minute.mp3", "Lamp, clicks, 90 beats a minute.mp3"), names(chosen));
     }
@@ -63,8 +63,7 @@ class TracksChosenTest {
         assertEquals(List.of("Lamp, full (3).mp3", "Lamp, walk.mp3"), names(stays));
         assertEquals(1, stays.alreadyThere());
         assertEquals(
-                List.of("Lamp, full.mp3"),
-                names(chosen(Matter.SONG_AND_CALLS, "Lamp", Older.IS_REPLACED, Pace.FULL)));
+                List.of("Lamp, full.mp3"), names(chosen(Matter.SONG_AND_CALLS, "Lamp", Older.IS_REPLACED, Pace.FULL)));
     }
 
     @Test
@@ -72,9 +71,9 @@ class TracksChosenTest {
         assertEquals(
                 List.of("who me, full.mp3"),
                 names(chosen(Matter.SONG_AND_CALLS, "../who: \"me\"?\t.", Older.STAYS, Pace.FULL)));
-        assertEquals(
-                List.of("track, full.mp3"), names(chosen(Matter.SONG_AND_CALLS, " / ", Older.STAYS, Pace.FULL)));
-        String longest = names(chosen(Matter.SONG_AND_CALLS, "la ".repeat(200), Older.STAYS, Pace.FULL)).get(0);
+        assertEquals(List.of("track, full.mp3"), names(chosen(Matter.SONG_AND_CALLS, " / ", Older.STAYS, Pace.FULL)));
+        String longest = names(chosen(Matter.SONG_AND_CALLS, "la ".repeat(200), Older.STAYS, Pace.FULL))
+                .get(0);
         assertTrue(longest.length() < 140, longest);
     }
 }

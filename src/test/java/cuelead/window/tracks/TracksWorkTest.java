@@ -62,8 +62,8 @@ class TracksWorkTest {
 
     @Test
     void eachPaceIsAFileAndTheSlowerOneIsLonger() throws Exception {
-        List<Path> written =
-                work(Matter.CLICKS_AND_CALLS, Older.STAYS, Pace.STEADY, Pace.FULL).run(Progress.UNTOLD);
+        List<Path> written = work(Matter.CLICKS_AND_CALLS, Older.STAYS, Pace.STEADY, Pace.FULL)
+                .run(Progress.UNTOLD);
         assertEquals(
                 List.of("Steps, clicks, 128 beats a minute.wav", "Steps, clicks, 160 beats a minute.wav"), there());
         // 44 bytes of header and the tags aside, as long as the beats
