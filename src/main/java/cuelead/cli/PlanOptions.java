@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
 import cuelead.practice.Wish;
+import cuelead.rehearse.ClickTimes;
 import cuelead.report.Refused;
 import cuelead.steer.Told;
 import cuelead.time.Beats;
@@ -12,12 +13,23 @@ import java.util.OptionalDouble;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What is to be called when: the same for all commands that compare calls with it. */
 final class PlanOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandLine.Model.CommandSpec command;
+
+    @Parameters(index = "+", arity = "0..1", paramLabel = "SHEET", description = "The step sheet that is called.")
+    private Optional<Path> sheet;
+
+    @Parameters(
+            index = "+",
+            arity = "0..1",
+            paramLabel = "SONG",
+            description = "The song; without it, the one that the sheet names.")
+    private Optional<Path> song;
 
     @Option(
             names = "--plan",
@@ -58,7 +70,7 @@ final class PlanOptions {
     private FiguresOption figures;
 
     /** @throws CommandLine.ParameterException when both a sheet and a plan are named, or none of them */
-    void check(Optional<Path> sheet) {
+    void check() {
         if (plan.isPresent() == sheet.isPresent()) {
             throw new CommandLine.ParameterException(
                     command.commandLine(),
@@ -69,7 +81,7 @@ final class PlanOptions {
     }
 
     /** What is to be called. */
-    ReviewedDance dance(Surroundings surroundings, Optional<Path> sheet, Optional<Path> song) throws Refused {
+    ReviewedDance dance(Surroundings surroundings) throws Refused {
         if (plan.isPresent()) {
             return ReviewedDance.ofPlan(plan.get(), music);
         }
@@ -84,16 +96,21 @@ final class PlanOptions {
     }
 
     /** The file that says what is called. */
-    Path source(Optional<Path> sheet) {
+    Path source() {
         return plan.or(() -> sheet).orElseThrow();
     }
 
-    Optional<Path> calibration() {
-        return calibration;
+    /** How late the microphone is by a recording of clicks; empty where none is named. */
+    OptionalDouble calibratedSeconds() throws Refused {
+        if (calibration.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        Path clicks = calibration.get();
+        return OptionalDouble.of(ClickTimes.roundTripSeconds(MonoFile.read(clicks, Optional.empty()), clicks));
     }
 
     /** The same choice as it is written behind a command. */
-    String asWritten(Optional<Path> sheet, Optional<Path> song) {
+    String asWritten() {
         StringBuilder words = new StringBuilder();
         sheet.ifPresent(file -> words.append(' ').append(quoted(file)));
         song.ifPresent(file -> words.append(' ').append(quoted(file)));

@@ -8,12 +8,12 @@ import cuelead.steer.SoundDevices;
 import cuelead.steer.SpeakerPair;
 import cuelead.time.SampleRate;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Which microphone and sound device a rehearsal uses. */
 final class RehearsalDevices {
     private static final String USUAL = "usual";
-    private static final double MILLIS_A_SECOND = 1_000;
 
     @Option(
             names = "--microphone",
@@ -22,23 +22,11 @@ final class RehearsalDevices {
                     + " them). Usual is the computer's usual one.")
     private Optional<String> microphone;
 
-    @Option(
-            names = "--device",
-            paramLabel = "NAME",
-            description = "The sound device of your headphones, named likewise.")
-    private Optional<String> device;
-
-    @Option(
-            names = "--delay",
-            paramLabel = "MS",
-            converter = Values.DelayMillis.class,
-            defaultValue = "0",
-            description = "For wireless headphones: how many milliseconds later than this computer they sound (0 to"
-                    + " 2000). The prompts wait for them; the round trip has it in it anyway.")
-    private Double delayMillis;
+    @Mixin
+    private DeviceOptions headphones;
 
     double delaySeconds() {
-        return delayMillis / MILLIS_A_SECOND;
+        return headphones.delaySeconds();
     }
 
     Microphone openMicrophone(SoundDevices devices, SampleRate rate) throws Refused {
@@ -46,7 +34,7 @@ final class RehearsalDevices {
     }
 
     SpeakerPair openSpeakers(SoundDevices devices, SampleRate rate) throws Refused {
-        return DeviceChoice.of(device, Optional.empty(), devices).open(devices, rate);
+        return DeviceChoice.of(headphones.name(), Optional.empty(), devices).open(devices, rate);
     }
 
     private Optional<DeviceName> microphoneName(SoundDevices devices) throws Refused {
@@ -65,7 +53,7 @@ final class RehearsalDevices {
 
     /** The sound device's name as it is kept. */
     String deviceTold(SoundDevices devices) throws Refused {
-        return DeviceChoice.of(device, Optional.empty(), devices)
+        return DeviceChoice.of(headphones.name(), Optional.empty(), devices)
                 .main()
                 .or(devices::usual)
                 .map(DeviceName::told)

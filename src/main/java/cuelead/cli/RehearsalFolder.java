@@ -19,14 +19,28 @@ import java.time.LocalDate;
 record RehearsalFolder(Path folder, String dance) {
     private static final String PROGRESS = "progress.txt";
 
-    /** Makes it where it is not there. */
+    /** Refuses a place where it can be told that nothing can be made, before any work is done. */
+    void check() throws Refused {
+        Path there = dances().toAbsolutePath();
+        while (there.getParent() != null && !Files.exists(there)) {
+            there = there.getParent();
+        }
+        if (!Files.isDirectory(there) || !Files.isWritable(there)) {
+            throw new Refused(cannotMake());
+        }
+    }
+
+    /** Makes it where it is not there; late, so that nothing is left where nothing is recorded. */
     void make() throws Refused {
         try {
             Files.createDirectories(dances());
         } catch (IOException cannot) {
-            throw new Refused(
-                    "Cannot make the folder " + dances() + " for takes: choose another place with --folder.", cannot);
+            throw new Refused(cannotMake(), cannot);
         }
+    }
+
+    private String cannotMake() {
+        return "Cannot make the folder " + dances() + " for takes: choose another place with --folder.";
     }
 
     Path dances() {

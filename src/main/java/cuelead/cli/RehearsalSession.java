@@ -2,7 +2,6 @@ package cuelead.cli;
 
 import cuelead.output.GrowingTake;
 import cuelead.output.RoundTripNote;
-import cuelead.rehearse.ClickTimes;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
@@ -13,19 +12,20 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Opens the devices of a rehearsal, finds the round trip, and records.
  *
  * @param kept        where takes and round trips are kept
- * @param calibration a recording of clicks, where the round trip is to be taken from it
+ * @param calibratedSeconds the round trip, where it is known from a recording of clicks
  * @param measures    whether the round trip of the last time is not to be taken
  */
 record RehearsalSession(
         Surroundings surroundings,
         RehearsalDevices devices,
         RehearsalFolder kept,
-        Optional<Path> calibration,
+        OptionalDouble calibratedSeconds,
         boolean measures) {
     private static final List<String> WHAT_TO_DO = List.of(
             "Begin softly: long loud sound harms hearing, in headphones most of all.",
@@ -53,14 +53,19 @@ record RehearsalSession(
             double begunFrames = line.offsetFrames();
             Staged.Stage music = stream.begin(sound.mix());
             rehearsal.awaitBegin(music);
+            kept.make();
             Path file = kept.nextTake(LocalDate.now(ZoneId.systemDefault()));
             double late = roundTrip.get().of(begunFrames, begunFrames, line.rate());
             GrowingTake growing = GrowingTake.begin(file, line.rate(), late);
             SongTake take = new SongTake(growing, line, roundTrip.get(), music.firstFrame(), begunFrames);
-            try (take) {
+            try (TakeAtExit atExit = new TakeAtExit(growing, file, surroundings.err());
+                    take) {
                 rehearsal.run(music, take, devices.delaySeconds());
             } catch (Refused lastWords) {
                 view.tell(lastWords.getMessage());
+            } catch (RuntimeException | Error | InterruptedException brokenOff) {
+                view.tell(TakeAtExit.kept(file));
+                throw brokenOff;
             }
             // as it stands in the file, so that a later review of it says the same
             double noted = RoundTripNote.seconds(file).orElse(take.roundTripSeconds());
@@ -78,10 +83,8 @@ record RehearsalSession(
     }
 
     private Optional<RoundTrip> roundTrip(RoundTripDesk desk) throws Refused, InterruptedException {
-        if (calibration.isPresent()) {
-            Path clicks = calibration.get();
-            return Optional.of(
-                    RoundTrip.of(ClickTimes.roundTripSeconds(MonoFile.read(clicks, Optional.empty()), clicks)));
+        if (calibratedSeconds.isPresent()) {
+            return Optional.of(RoundTrip.of(calibratedSeconds.getAsDouble()));
         }
         RoundTrips all = RoundTrips.read(kept.roundTrips());
         String microphone = devices.microphoneTold(surroundings.devices());
@@ -92,6 +95,7 @@ record RehearsalSession(
         }
         Optional<RoundTrip> measured = desk.measure();
         if (measured.isPresent()) {
+            kept.make();
             RoundTripDesk.keep(measured.get(), all, microphone, device);
         }
         return measured;

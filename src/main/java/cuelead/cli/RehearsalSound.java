@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
 import cuelead.song.Song;
@@ -38,10 +39,13 @@ record RehearsalSound(SampleRate rate, Sound mix) {
     /** A prompt is over so long before its call. */
     private static final double BREATH_SECONDS = 0.35;
 
-    private static final int BLOCK_FRAMES = 8192;
-
-    /** @param spoken calls that a voice reminds of */
-    static RehearsalSound of(ReviewedDance dance, List<PlannedCall> spoken) throws Refused {
+    /**
+     * Of a dance.
+     *
+     * @param spoken calls that a voice reminds of
+     * @param memory knows how loud the song is, or measures it
+     */
+    static RehearsalSound of(ReviewedDance dance, List<PlannedCall> spoken, SongMemory memory) throws Refused {
         if (dance.music().isEmpty()) {
             List<ClickAt> clicks = dance.beats().stream()
                     .map(beat -> new ClickAt(
@@ -54,7 +58,7 @@ record RehearsalSound(SampleRate rate, Sound mix) {
             song.awaitLoaded();
             SampleRate rate = song.pcm().rate();
             Music music = song.along(TimeMap.even(Speed.ORIGINAL));
-            return of(rate, Optional.of(music), powers(song), spoken, List.of());
+            return of(rate, Optional.of(music), memory.powers(song), spoken, List.of());
         }
     }
 
@@ -84,17 +88,5 @@ record RehearsalSound(SampleRate rate, Sound mix) {
             }
         }
         return clips;
-    }
-
-    private static MusicPowers powers(Song song) {
-        MusicPowers.Meter meter = new MusicPowers.Meter(song.pcm().rate());
-        float[] block = new float[BLOCK_FRAMES * Sound.CHANNELS];
-        long length = song.pcm().lengthFrames();
-        for (long from = 0; from < length; from += BLOCK_FRAMES) {
-            int frames = (int) Math.min(BLOCK_FRAMES, length - from);
-            song.pcm().copy(from, block, frames);
-            meter.add(block, frames);
-        }
-        return meter.powers();
     }
 }

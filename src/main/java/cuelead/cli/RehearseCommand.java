@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.output.Targets;
+import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Progress;
 import cuelead.rehearse.Prompts;
@@ -15,7 +16,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** Plays the music while its user calls, records that, and tells how the calls landed. */
 @Command(
@@ -49,16 +49,6 @@ final class RehearseCommand implements Callable<Integer> {
     private static final double KEPT_PART = 0.25;
 
     private final Surroundings surroundings;
-
-    @Parameters(index = "0", arity = "0..1", paramLabel = "SHEET", description = "The step sheet that you will call.")
-    private Optional<Path> sheet;
-
-    @Parameters(
-            index = "1",
-            arity = "0..1",
-            paramLabel = "SONG",
-            description = "The song; without it, the one that the sheet names.")
-    private Optional<Path> song;
 
     @Option(
             names = "--prompts",
@@ -100,9 +90,9 @@ final class RehearseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        plan.check(sheet);
+        plan.check();
         report.check();
-        ReviewedDance dance = plan.dance(surroundings, sheet, song);
+        ReviewedDance dance = plan.dance(surroundings);
         if (dance.music().isEmpty()) {
             surroundings
                     .err()
@@ -111,18 +101,25 @@ final class RehearseCommand implements Callable<Integer> {
                                     ? "There is neither music nor a beat in the plan, so nothing is heard; name the song with --music."
                                     : "There is no music, so beats are clicked.");
         }
-        RehearsalFolder kept = new RehearsalFolder(folder, Targets.withoutEnding(plan.source(sheet)));
-        kept.make();
+        RehearsalFolder kept = new RehearsalFolder(folder, Targets.withoutEnding(plan.source()));
+        kept.check();
         Optional<Progress> before = progress(kept);
         Prompts prompts = new Prompts(dance.calls(), before.orElse(Progress.NONE));
-        RehearsalSound sound = RehearsalSound.of(dance, speaksHard ? prompts.hard() : List.of());
-        RehearsalSession session = new RehearsalSession(surroundings, devices, kept, plan.calibration(), measures);
+        RehearsalSound sound = sound(dance, speaksHard ? prompts.hard() : List.of());
+        RehearsalSession session =
+                new RehearsalSession(surroundings, devices, kept, plan.calibratedSeconds(), measures);
         Optional<RehearsalSession.Recorded> recorded =
                 session.record(sound, dance.calls(), new PromptLine(dance.calls(), prompts.of(amount)));
         if (recorded.isPresent()) {
             review(dance, recorded.get(), kept, before);
         }
         return Failures.DONE;
+    }
+
+    private RehearsalSound sound(ReviewedDance dance, List<PlannedCall> spoken) throws Refused {
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            return RehearsalSound.of(dance, spoken, new SongMemory(surroundings.places(), progress));
+        }
     }
 
     /** Empty where the file cannot be used; then it stays as it is. */
@@ -143,8 +140,7 @@ final class RehearseCommand implements Callable<Integer> {
                 .println("Your take is " + take.file() + "; delete it when you like. To see or hear it again:");
         surroundings
                 .err()
-                .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten(sheet, song)
-                        + " --hear NUMBER");
+                .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten() + " --hear NUMBER");
         double reached = take.seconds() - take.roundTripSeconds() - REACHED_SECONDS;
         List<PlannedCall> calls =
                 dance.calls().stream().filter(call -> call.seconds() < reached).toList();

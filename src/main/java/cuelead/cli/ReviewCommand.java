@@ -1,10 +1,8 @@
 package cuelead.cli;
 
 import cuelead.output.RoundTripNote;
-import cuelead.rehearse.ClickTimes;
 import cuelead.report.Refused;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -37,16 +35,6 @@ final class ReviewCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "TAKE", description = "What the microphone gave, from where the music began.")
     private Path take;
 
-    @Parameters(index = "1", arity = "0..1", paramLabel = "SHEET", description = "The step sheet that was called.")
-    private Optional<Path> sheet;
-
-    @Parameters(
-            index = "2",
-            arity = "0..1",
-            paramLabel = "SONG",
-            description = "The song; without it, the one that the sheet names.")
-    private Optional<Path> song;
-
     @Mixin
     private PlanOptions plan;
 
@@ -59,9 +47,9 @@ final class ReviewCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        plan.check(sheet);
+        plan.check();
         report.check();
-        ReviewedDance dance = plan.dance(surroundings, sheet, song);
+        ReviewedDance dance = plan.dance(surroundings);
         ReviewedTake reviewed = ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings);
         if (report.isHeard()) {
             report.hear(reviewed.review(), reviewed.replay(), surroundings);
@@ -73,9 +61,9 @@ final class ReviewCommand implements Callable<Integer> {
 
     /** From the clicks; else a take of a rehearsal says it itself. */
     private double roundTripSeconds() throws Refused {
-        if (plan.calibration().isPresent()) {
-            Path clicks = plan.calibration().get();
-            return ClickTimes.roundTripSeconds(MonoFile.read(clicks, Optional.empty()), clicks);
+        OptionalDouble calibrated = plan.calibratedSeconds();
+        if (calibrated.isPresent()) {
+            return calibrated.getAsDouble();
         }
         OptionalDouble noted = RoundTripNote.seconds(take);
         if (noted.isEmpty()) {

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.rehearse.Advice;
 import cuelead.rehearse.CallKind;
+import cuelead.rehearse.Finding;
 import cuelead.rehearse.HeardWord;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Review;
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
 /** A review to be read: the whole in a few lines, what was not on time wall by wall, and what to work on. */
 final class ReviewListing {
     private static final int MOST_ADVICE = 3;
+    private static final double MILLIS_A_SECOND = 1_000;
 
     private final Review review;
     private final PrintStream out;
@@ -51,7 +53,8 @@ final class ReviewListing {
         out.println("On time is within " + Math.round(CallKind.ON_TIME_MS) + " ms; finer is not honest.");
         OptionalDouble usual = review.usualErrorMs();
         if (usual.isPresent()) {
-            out.println("In the middle you are " + leaning(usual.getAsDouble()) + ", and half of your calls lie within "
+            out.println("In the middle you are " + leaning(usual.getAsDouble(), review.beatSeconds())
+                    + ", and half of your calls lie within "
                     + Math.round(review.unsteadinessMs().orElse(0)) + " ms of that.");
         } else {
             out.println("No planned word was heard: see whether take and plan belong together.");
@@ -75,31 +78,32 @@ final class ReviewListing {
     }
 
     private static String what(ReviewedCall call) {
+        String off = leaning(
+                call.errorMs().orElse(0),
+                call.planned().map(PlannedCall::beatLength).orElse(OptionalDouble.empty()));
         return switch (call.kind()) {
             case MISSED -> "missed";
             case EXTRA -> "said besides";
-            case WRONG -> "you said \"" + call.heard().map(HeardWord::word).orElse("") + "\"";
-            case OK, EARLY, LATE -> leaning(call.errorMs().orElse(0)) + beats(call);
+            case WRONG -> "you said \"" + call.heard().map(HeardWord::word).orElse("") + "\", " + off;
+            case OK, EARLY, LATE -> off;
         };
     }
 
-    private static String beats(ReviewedCall call) {
-        OptionalDouble length = call.planned().map(PlannedCall::beatLength).orElse(OptionalDouble.empty());
-        return length.isPresent()
-                ? String.format(
-                        Locale.ROOT,
-                        " (%.2f of a beat)",
-                        Math.abs(call.errorMs().orElse(0)) / 1_000 / length.getAsDouble())
-                : "";
-    }
-
-    private static String leaning(double ms) {
+    /** In milliseconds, and in beats where their length is known. */
+    private static String leaning(double ms, OptionalDouble beatSeconds) {
         long rounded = Math.round(Math.abs(ms));
-        return rounded == 0 ? "exactly on time" : rounded + " ms " + (ms < 0 ? "early" : "late");
+        if (rounded == 0) {
+            return "exactly on time";
+        }
+        String beats = beatSeconds.isPresent()
+                ? String.format(
+                        Locale.ROOT, " (%.2f of a beat)", Math.abs(ms) / MILLIS_A_SECOND / beatSeconds.getAsDouble())
+                : "";
+        return rounded + " ms " + (ms < 0 ? "early" : "late") + beats;
     }
 
     private void printAdvice() {
-        List<Advice.Finding> findings = Advice.on(review);
+        List<Finding> findings = Advice.on(review);
         out.println();
         if (findings.isEmpty()) {
             out.println("Nothing goes wrong twice in the same way. Well called.");

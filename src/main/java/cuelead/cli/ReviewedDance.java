@@ -4,6 +4,7 @@ import cuelead.plan.Call;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
+import cuelead.rehearse.BeatLengths;
 import cuelead.rehearse.PlanFile;
 import cuelead.rehearse.PlannedCall;
 import cuelead.report.Refused;
@@ -57,7 +58,7 @@ record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> b
                         "Nothing is called in " + wish.sheet() + ", so there is nothing to compare the take with.");
             }
             return new ReviewedDance(
-                    calls,
+                    BeatLengths.filled(calls),
                     music.or(() -> practice.song().map(Song::file)),
                     beats(practice.timeline().grid()));
         }

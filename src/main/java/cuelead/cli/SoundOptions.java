@@ -6,6 +6,7 @@ import cuelead.steer.DeviceChoice;
 import cuelead.steer.SoundDevices;
 import java.util.Optional;
 import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
@@ -16,21 +17,8 @@ final class SoundOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandLine.Model.CommandSpec command;
 
-    @Option(
-            names = "--device",
-            paramLabel = "NAME",
-            description = "The sound device: its name, or a part of it that no other has (\"cuelead devices\" lists"
-                    + " them). Usual is the computer's usual one.")
-    private Optional<String> device;
-
-    @Option(
-            names = "--delay",
-            paramLabel = "MS",
-            converter = Values.DelayMillis.class,
-            defaultValue = "0",
-            description = "For wireless speakers: how many milliseconds later than this computer they sound"
-                    + " (0 to 2000). The display waits for them.")
-    private Double delayMillis;
+    @Mixin
+    private DeviceOptions main;
 
     @Option(
             names = "--ear",
@@ -53,7 +41,7 @@ final class SoundOptions {
 
     /** @throws Refused when a device is not there */
     DeviceChoice choose(SoundDevices devices) throws Refused {
-        return DeviceChoice.of(device, ear, devices);
+        return DeviceChoice.of(main.name(), ear, devices);
     }
 
     Delays delays() {
@@ -61,6 +49,6 @@ final class SoundOptions {
             throw new CommandLine.ParameterException(
                     command.commandLine(), "--ear-delay is for the device of --ear, which is missing.");
         }
-        return new Delays(delayMillis / MILLIS_A_SECOND, earDelayMillis.orElse(0.0) / MILLIS_A_SECOND);
+        return new Delays(main.delaySeconds(), earDelayMillis.orElse(0.0) / MILLIS_A_SECOND);
     }
 }

@@ -11,7 +11,8 @@ import java.nio.file.Path;
 /**
  * A recording of one channel that goes to its file as it is made: a WAV file whose header is put right once a second, so
  * that it opens whatever becomes of the program, and holds all but the last second. How late the recording is against the
- * song stands in it as a {@link RoundTripNote}. An older file is never written over.
+ * song stands in it as a {@link RoundTripNote}. An older file is never written over. Thread-safe: when the program is ended,
+ * another thread may close it.
  */
 public final class GrowingTake implements AutoCloseable {
     private static final double HEADER_SECONDS = 1;
@@ -23,6 +24,7 @@ public final class GrowingTake implements AutoCloseable {
     private double roundTripSeconds;
     private long frames;
     private long framesInHeader;
+    private boolean isClosed;
 
     private GrowingTake(Path file, SeekableByteChannel channel, SampleRate rate, double roundTripSeconds) {
         this.file = file;
@@ -53,21 +55,24 @@ public final class GrowingTake implements AutoCloseable {
     }
 
     /** How much of it is in the file. */
-    public long frames() {
+    public synchronized long frames() {
         return frames;
     }
 
     /** Puts another round trip into the file, with the next header. */
-    public void roundTrip(double seconds) {
+    public synchronized void roundTrip(double seconds) {
         roundTripSeconds = seconds;
     }
 
     /**
-     * Writes on.
+     * Writes on; nothing any more once it is closed.
      *
      * @throws Refused when no more can be written (a full disk); what is in the file stays there
      */
-    public void write(float[] samples, int from, int count) throws Refused {
+    public synchronized void write(float[] samples, int from, int count) throws Refused {
+        if (isClosed) {
+            return;
+        }
         ByteBuffer bytes = ByteBuffer.allocate(count * header.frameBytes()).order(ByteOrder.LITTLE_ENDIAN);
         for (int i = from; i < from + count; i++) {
             header.format().put(samples[i], dither, bytes);
@@ -92,9 +97,13 @@ public final class GrowingTake implements AutoCloseable {
         framesInHeader = frames;
     }
 
-    /** Puts the header right for the last time. */
+    /** Puts the header right for the last time; a second time it does nothing. */
     @Override
-    public void close() throws Refused {
+    public synchronized void close() throws Refused {
+        if (isClosed) {
+            return;
+        }
+        isClosed = true;
         try (SeekableByteChannel closed = channel) {
             writeHeader();
             closed.truncate(RoundTripNote.headerBytes() + frames * header.frameBytes());

@@ -14,19 +14,26 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** What was measured about songs: remembered from the last time, or measured now, which takes the whole song. */
-final class SongMemory {
+public final class SongMemory {
     private static final String LOUDNESS = "Listening to the song";
     private static final String BEATS = "There is no beat file, so the beats are heard";
 
     private final SongCache cache;
     private final Progress progress;
 
-    SongMemory(Places places, Progress progress) {
+    /** @param progress told while something is measured */
+    public SongMemory(Places places, Progress progress) {
         this.cache = new SongCache(places.cache().resolve("songs"));
         this.progress = progress;
     }
 
-    /** K-weighted powers of the song's blocks, if they are remembered. */
+    /** K-weighted powers of the song's blocks. */
+    public MusicPowers powers(Song song) throws Refused {
+        Optional<MusicPowers> known = knownPowers(song);
+        return known.isPresent() ? known.get() : measuredPowers(song);
+    }
+
+    /** The same, if they are remembered. */
     Optional<MusicPowers> knownPowers(Song song) throws Refused {
         return cache.find(SongHash.of(song.file()))
                 .map(facts -> facts.loudness().powers());

@@ -1,60 +1,93 @@
 package cuelead.rehearse;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
+import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
  * All calls in one picture: along the song from left to right, above the middle line what came late and below it what came
- * early, with the band that counts as on time and a line where each wall begins. What was missed lies on the lowest edge.
+ * early, with the band that counts as on time and a line where each wall begins. What was said besides lies in a lane of
+ * its own above all that, and what was missed in one below, with their words.
  */
 public final class CallsPicture {
     private static final int WIDTH = 1_400;
-    private static final int HEIGHT = 700;
+    private static final int HEIGHT = 760;
     /** What is further off is drawn at the edge. */
     private static final double EDGE_MS = 400;
+    /** The lanes above and below: where they begin, where their marks lie, where their words begin, and where they end. */
+    private static final double LANE_FROM = 440;
+
+    private static final double LANE_MARKS = 485;
+    private static final double LANE_WORDS = 530;
+    private static final double LANE_NAMES = 640;
+    private static final double LANE_TO = 660;
+    private static final double LANE_NAME_PART = 0.04;
+    private static final int LANE_ROWS = 3;
+
+    /** What lies around the plot, and how large a letter is in it: pixels. */
+    private static final double MARGIN_X = 150;
+
+    private static final double MARGIN_Y = 150;
+    private static final double LETTER_WIDTH = 7;
+    private static final double LETTER_HEIGHT = 14;
+    /** From a mark to its word: milliseconds. */
+    private static final double BESIDE = 32;
+
+    private static final double SPARE_SECONDS = 3;
+    private static final int SECONDS_A_MINUTE = 60;
 
     private static final Color ON_TIME = new Color(0x2E7D32);
     private static final Color EARLY = new Color(0x1565C0);
     private static final Color LATE = new Color(0xC62828);
     private static final Color OTHER = new Color(0x6A1B9A);
+    private static final Color MISSED = new Color(0x212121);
+    private static final Color BESIDES = new Color(0x8D4E00);
     private static final Color GREY = new Color(0x9E9E9E);
 
     private final Review review;
     private final XYChart chart;
+    private final double fromSeconds;
+    private final double toSeconds;
+    private final WordsInPicture words;
 
     private CallsPicture(Review review) {
         this.review = review;
+        fromSeconds =
+                review.calls().stream().mapToDouble(ReviewedCall::seconds).min().orElse(0) - SPARE_SECONDS;
+        toSeconds =
+                review.calls().stream().mapToDouble(ReviewedCall::seconds).max().orElse(0) + SPARE_SECONDS;
+        words = new WordsInPicture(
+                LETTER_WIDTH * (toSeconds - fromSeconds) / (WIDTH - MARGIN_X),
+                LETTER_HEIGHT * 2 * LANE_TO / (HEIGHT - MARGIN_Y));
         chart = new XYChartBuilder()
                 .width(WIDTH)
                 .height(HEIGHT)
                 .title(title())
-                .xAxisTitle("seconds of the song")
-                .yAxisTitle("milliseconds: early below, late above")
+                .xAxisTitle("minutes and seconds of the song")
+                .yAxisTitle("")
                 .build();
-        Styler styler = chart.getStyler();
-        styler.setLegendPosition(Styler.LegendPosition.OutsideS);
-        styler.setLegendLayout(Styler.LegendLayout.Horizontal);
-        chart.getStyler().setYAxisMin(-EDGE_MS);
-        chart.getStyler().setYAxisMax(EDGE_MS);
-        chart.getStyler().setMarkerSize(9);
+        style(chart.getStyler());
         drawGround();
         draw(CallKind.OK, "on time", ON_TIME, SeriesMarkers.CIRCLE);
         draw(CallKind.EARLY, "early", EARLY, SeriesMarkers.TRIANGLE_DOWN);
         draw(CallKind.LATE, "late", LATE, SeriesMarkers.TRIANGLE_UP);
         draw(CallKind.WRONG, "other word", OTHER, SeriesMarkers.SQUARE);
-        draw(CallKind.EXTRA, "said besides", GREY, SeriesMarkers.PLUS);
-        draw(CallKind.MISSED, "missed", LATE, SeriesMarkers.CROSS);
+        draw(CallKind.EXTRA, "said besides", BESIDES, SeriesMarkers.DIAMOND);
+        draw(CallKind.MISSED, "missed", MISSED, SeriesMarkers.CROSS);
+        writeWords();
     }
 
     public static CallsPicture of(Review review) {
@@ -70,20 +103,53 @@ public final class CallsPicture {
                 CallKind.ON_TIME_MS);
     }
 
-    private void drawGround() {
-        if (review.calls().isEmpty()) {
-            return;
+    private void style(XYStyler styler) {
+        styler.setLegendPosition(Styler.LegendPosition.OutsideS);
+        styler.setLegendLayout(Styler.LegendLayout.Horizontal);
+        styler.setXAxisMin(fromSeconds);
+        styler.setXAxisMax(toSeconds);
+        styler.setYAxisMin(-LANE_TO);
+        styler.setYAxisMax(LANE_TO);
+        styler.setxAxisTickLabelsFormattingFunction(CallsPicture::minutes);
+        styler.setyAxisTickLabelsFormattingFunction(CallsPicture::offBeat);
+        styler.setMarkerSize(9);
+        styler.setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
+        styler.setAnnotationTextFontColor(MISSED);
+    }
+
+    // no two labels may be alike: the library tries other steps until none are
+
+    private static String minutes(double seconds) {
+        double rest = seconds - SECONDS_A_MINUTE * Math.floor(seconds / SECONDS_A_MINUTE);
+        String told = rest == Math.rint(rest) ? String.format(Locale.ROOT, "%02.0f", rest) : Double.toString(rest);
+        return (long) Math.floor(seconds / SECONDS_A_MINUTE) + ":" + told;
+    }
+
+    private static String offBeat(double ms) {
+        long whole = Math.round(ms);
+        if (Math.abs(whole) > EDGE_MS) {
+            return whole < 0 ? " ".repeat((int) -whole) : "\t".repeat((int) whole);
         }
-        double first = review.calls().get(0).seconds();
-        double last = review.calls().get(review.calls().size() - 1).seconds();
-        line("the beat it was planned for", first, 0, last, 0, ON_TIME, 2);
-        line("as late as on time goes", first, CallKind.ON_TIME_MS, last, CallKind.ON_TIME_MS, GREY, 1);
-        line("as early as on time goes", first, -CallKind.ON_TIME_MS, last, -CallKind.ON_TIME_MS, GREY, 1);
+        return whole == 0 ? "as planned" : Math.abs(whole) + " ms " + (whole < 0 ? "early" : "late");
+    }
+
+    private void drawGround() {
+        line("planned", fromSeconds, 0, toSeconds, 0, ON_TIME, 2);
+        for (int side : new int[] {-1, 1}) {
+            double onTime = side * CallKind.ON_TIME_MS;
+            double lane = side * LANE_FROM;
+            line("on time " + side, fromSeconds, onTime, toSeconds, onTime, GREY, 1);
+            line("lane " + side, fromSeconds, lane, toSeconds, lane, Color.DARK_GRAY, 1);
+        }
+        double nameSeconds = fromSeconds + LANE_NAME_PART * (toSeconds - fromSeconds);
+        write("SAID BESIDES", nameSeconds, LANE_NAMES, 1);
+        write("MISSED", nameSeconds, -LANE_NAMES, 1);
         int wall = 0;
         for (ReviewedCall call : review.calls()) {
             int now = call.planned().map(PlannedCall::wall).orElse(wall);
             if (now > wall) {
-                line("wall " + now, call.seconds(), -EDGE_MS, call.seconds(), EDGE_MS, Color.LIGHT_GRAY, 1);
+                line("wall " + now, call.seconds(), -LANE_TO, call.seconds(), LANE_TO, Color.LIGHT_GRAY, 1);
+                write("wall " + now, call.seconds(), LANE_FROM - BESIDE, 1);
                 wall = now;
             }
         }
@@ -99,22 +165,62 @@ public final class CallsPicture {
 
     private void draw(CallKind kind, String name, Color colour, Marker marker) {
         List<Double> seconds = new ArrayList<>();
-        List<Double> errors = new ArrayList<>();
+        List<Double> heights = new ArrayList<>();
         for (ReviewedCall call : review.calls()) {
             if (call.kind() == kind) {
                 seconds.add(call.seconds());
-                double outside = kind == CallKind.MISSED ? -EDGE_MS : 0;
-                double error = call.errorMs().orElse(outside);
-                errors.add(Math.max(-EDGE_MS, Math.min(EDGE_MS, error)));
+                heights.add(height(call));
+                words.keepFree(call.seconds(), height(call));
             }
         }
         if (seconds.isEmpty()) {
             return;
         }
-        XYSeries series = chart.addSeries(name + " (" + seconds.size() + ")", seconds, errors);
+        XYSeries series = chart.addSeries(name + " (" + seconds.size() + ")", seconds, heights);
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
         series.setMarker(marker);
         series.setMarkerColor(colour);
+    }
+
+    private static double height(ReviewedCall call) {
+        return switch (call.kind()) {
+            case MISSED -> -LANE_MARKS;
+            case EXTRA -> LANE_MARKS;
+            case OK, EARLY, LATE, WRONG ->
+                Math.max(-EDGE_MS, Math.min(EDGE_MS, call.errorMs().orElse(0)));
+        };
+    }
+
+    /** First those in the lanes, which say nothing without their words; then what was not on time, where there is room. */
+    private void writeWords() {
+        for (ReviewedCall call : review.calls()) {
+            if (call.kind() == CallKind.MISSED) {
+                write(call.planned().orElseThrow().word(), call.seconds(), -LANE_WORDS, -LANE_ROWS);
+            } else if (call.kind() == CallKind.EXTRA) {
+                write(call.heard().orElseThrow().word(), call.seconds(), LANE_WORDS, LANE_ROWS);
+            }
+        }
+        for (ReviewedCall call : review.calls()) {
+            double side = Math.signum(height(call)) * BESIDE;
+            switch (call.kind()) {
+                case EARLY, LATE -> write(call.planned().orElseThrow().word(), call.seconds(), height(call) + side, 1);
+                case WRONG ->
+                    write(
+                            call.heard().orElseThrow().word() + " for "
+                                    + call.planned().orElseThrow().word(),
+                            call.seconds(),
+                            height(call) + side,
+                            1);
+                case OK, MISSED, EXTRA -> {
+                    // on time needs no word, and the lanes have theirs
+                }
+            }
+        }
+    }
+
+    private void write(String word, double seconds, double height, int rows) {
+        words.place(word, seconds, height, rows)
+                .ifPresent(at -> chart.addAnnotation(new AnnotationText(at.word(), at.x(), at.y(), false)));
     }
 
     /** As a PNG file has it. */

@@ -64,7 +64,7 @@ public final class PlanFile {
             throw new Refused("The plan " + file + " has no calls: below its header line there must be a line a call.");
         }
         calls.sort(Comparator.comparingDouble(PlannedCall::seconds));
-        return calls;
+        return BeatLengths.filled(calls);
     }
 
     private int column(String name) throws Refused {

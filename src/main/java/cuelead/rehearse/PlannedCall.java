@@ -33,6 +33,10 @@ public record PlannedCall(
         return new PlannedCall(plain, seconds, beatSeconds, wall, section, length);
     }
 
+    PlannedCall withBeatLength(OptionalDouble lengthSeconds) {
+        return new PlannedCall(word, seconds, beatSeconds, wall, section, lengthSeconds);
+    }
+
     /** Whether it is for a turn. */
     boolean isTurn() {
         return TURNING.matcher(word).matches();

@@ -7,13 +7,14 @@ package cuelead.rehearse;
  * @param breatheSeconds when to breathe for it, seconds of the song
  */
 public record Prompt(PlannedCall call, double breatheSeconds) {
+    /** Where nothing is known of beats. */
     private static final double USUAL_SECONDS = 0.7;
+    /** Less is no time to read a word and to breathe. */
     private static final double SHORTEST_SECONDS = 0.5;
-    private static final double LONGEST_SECONDS = 1;
 
-    /** A beat before the call, where a beat is known and neither too short to breathe in nor long. */
+    /** A beat before the call. */
     static Prompt of(PlannedCall call) {
         double beat = call.beatLength().orElse(USUAL_SECONDS);
-        return new Prompt(call, call.seconds() - Math.max(SHORTEST_SECONDS, Math.min(LONGEST_SECONDS, beat)));
+        return new Prompt(call, call.seconds() - Math.max(SHORTEST_SECONDS, beat));
     }
 }

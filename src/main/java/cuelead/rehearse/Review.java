@@ -44,6 +44,14 @@ public record Review(List<ReviewedCall> calls) {
                 .toArray());
     }
 
+    /** How long a beat is in the middle; empty where that is not known. */
+    public OptionalDouble beatSeconds() {
+        return median(calls.stream()
+                .flatMap(call -> call.planned().stream())
+                .flatMapToDouble(planned -> planned.beatLength().stream())
+                .toArray());
+    }
+
     static double[] errors(List<ReviewedCall> calls) {
         return calls.stream().flatMapToDouble(call -> call.errorMs().stream()).toArray();
     }

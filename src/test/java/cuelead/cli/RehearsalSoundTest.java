@@ -4,20 +4,29 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.ReviewedDance.Beat;
+import cuelead.practice.Places;
+import cuelead.practice.Progress;
+import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class RehearsalSoundTest {
     private static final PlannedCall ROCK = PlannedCall.of("rock", 3, OptionalDouble.of(4), 2, 1, "S1");
     private static final PlannedCall SOON = PlannedCall.of("recover", 3.2, OptionalDouble.of(4.5), 2, 1, "S1");
     private static final PlannedCall FIRST = PlannedCall.of("touch", 0.2, OptionalDouble.of(1), 2, 1, "S1");
 
-    private static float[] heard(List<Beat> beats, List<PlannedCall> spoken) throws Exception {
+    @TempDir
+    private Path temp;
+
+    private float[] heard(List<Beat> beats, List<PlannedCall> spoken) throws Exception {
         ReviewedDance dance = new ReviewedDance(List.of(FIRST, ROCK, SOON), Optional.empty(), beats);
-        RehearsalSound sound = RehearsalSound.of(dance, spoken);
+        RehearsalSound sound =
+                RehearsalSound.of(dance, spoken, new SongMemory(new Places(temp, temp), Progress.UNTOLD));
         assertEquals(44_100, sound.rate().hz());
         float[] stereo = new float[2 * 44_100 * 5];
         sound.mix().read(stereo, 44_100 * 5);

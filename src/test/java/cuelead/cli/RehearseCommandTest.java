@@ -177,6 +177,16 @@ class RehearseCommandTest {
                 bench.run("rehearse", "--plan", plan.toString(), "--folder", kept.toString(), "--microphone", "xyzzy");
         assertEquals(1, wrong.exitCode());
         assertTrue(wrong.err().contains("There is no microphone \"xyzzy\""), wrong.err());
+        assertFalse(Files.exists(kept), "nothing was recorded, and a folder was made");
+    }
+
+    @Test
+    void aPlaceWhereNoFolderCanBeMadeIsToldBeforeAnythingIsPlayed() throws Exception {
+        Files.writeString(kept, "a file");
+        Outcome outcome = rehearse(caller());
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("choose another place with --folder"), outcome.err());
+        assertTrue(bench.opened.isEmpty());
     }
 
     @Test

@@ -89,4 +89,15 @@ class GrowingTakeTest {
         assertTrue(RoundTripNote.seconds(file).isEmpty());
         assertTrue(RoundTripNote.seconds(folder.resolve("none.wav")).isEmpty());
     }
+
+    @Test
+    void whatComesAfterClosingIsLeftOut() throws Exception {
+        Path file = folder.resolve("take.wav");
+        GrowingTake take = GrowingTake.begin(file, RATE, 0);
+        take.write(ramp(0, 300), 0, 300);
+        take.close();
+        take.write(ramp(0, 300), 0, 300);
+        take.close();
+        assertEquals(300, framesIn(file));
+    }
 }

@@ -23,9 +23,7 @@ class AdviceTest {
     }
 
     private List<String> advice() {
-        return Advice.on(new Review(calls)).stream()
-                .map(Advice.Finding::sentence)
-                .toList();
+        return Advice.on(new Review(calls)).stream().map(Finding::sentence).toList();
     }
 
     private static void assertAny(List<String> advice, String begin) {
@@ -50,7 +48,7 @@ class AdviceTest {
                 call(wall, "S3", "rock " + wall + i, "rock " + wall + i, 90 + i);
             }
         }
-        assertAny(advice(), "You are 90 ms late in section S3 (6 calls)");
+        assertAny(advice(), "You are 90 ms late in section 3, all 6 times: breathe");
     }
 
     @Test
@@ -59,7 +57,7 @@ class AdviceTest {
             call(0, "", "step " + i, "step " + i, 0);
             call(0, "", i % 2 == 0 ? "turn" : "pivot", i % 2 == 0 ? "turn" : "pivot", 80);
         }
-        assertAny(advice(), "You are 80 ms late on turns (8 calls)");
+        assertAny(advice(), "You are 80 ms late on turns, all 8 times: breathe");
     }
 
     @Test
@@ -76,7 +74,7 @@ class AdviceTest {
         for (int i = 0; i < 24; i++) {
             call(1 + i / 12, "S1", "step " + i, "step " + i, 40 - 8 * (i % 12));
         }
-        assertAny(advice(), "You rush towards the end of a wall: calls come 64 ms earlier");
+        assertAny(advice(), "You rush towards the end of a wall, both times: calls come 64 ms earlier");
     }
 
     @Test
@@ -85,8 +83,51 @@ class AdviceTest {
         call(1, "S1", "rock", "", 0);
         call(1, "S1", "kick", "clap", 0);
         List<String> advice = advice();
-        assertEquals("\"rock\" was left out twice: say it aloud with the steps.", advice.get(0));
-        assertEquals("For \"kick\" you said \"clap\": learn that place by heart.", advice.get(1));
+        assertEquals("\"rock\" was left out both times: say it aloud with the steps.", advice.get(0));
+        assertEquals("For \"kick\" you said \"clap\", once: learn that place by heart.", advice.get(1));
+    }
+
+    @Test
+    void lateIntoASectionBothTimes() {
+        for (int wall = 1; wall <= 2; wall++) {
+            for (int section = 1; section <= 2; section++) {
+                String first = section + " begins";
+                call(wall, "S" + section, first, first, section == 2 ? 100 : 0);
+                for (int i = 0; i < 4; i++) {
+                    String word = "step " + wall + section + i;
+                    call(wall, "S" + section, word, word, 5 * i - 10);
+                }
+            }
+        }
+        // the word itself is as late, but that are the same calls
+        assertEquals(List.of("You are 100 ms late on \"2 begins\", both times: breathe a beat earlier."), advice());
+    }
+
+    @Test
+    void aWordThatIsLateEachTimeItComesIsATrendButOnceIsNone() {
+        for (int wall = 1; wall <= 2; wall++) {
+            for (int i = 0; i < 6; i++) {
+                call(wall, "", "step " + i, "step " + i, i == 3 ? 90 : 0);
+            }
+        }
+        call(2, "", "kick", "kick", 250);
+        assertEquals(List.of("You are 90 ms late on \"step 3\", both times: breathe a beat earlier."), advice());
+    }
+
+    @Test
+    void trendsComeBeforeWhatHappensHereAndThereAndThatBeforeSingleSlips() {
+        for (int i = 0; i < 16; i++) {
+            call(0, "", "step " + i, i % 4 == 0 ? "" : "step " + i, 0);
+            if (i % 2 == 0) {
+                call(0, "", "turn", "turn", 40);
+            }
+        }
+        call(0, "", "kick", "clap", 0);
+        List<String> advice = advice();
+        assertEquals(3, advice.size(), advice.toString());
+        assertTrue(advice.get(0).startsWith("You are 40 ms late on turns, all 8 times"), advice.toString());
+        assertTrue(advice.get(1).startsWith("4 calls were left out"), advice.toString());
+        assertTrue(advice.get(2).startsWith("For \"kick\""), advice.toString());
     }
 
     @Test

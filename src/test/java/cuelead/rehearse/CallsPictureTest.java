@@ -35,7 +35,28 @@ class CallsPictureTest {
     }
 
     @Test
+    void whatWasMissedAndWhatWasSaidBesidesLieInLanesOfTheirOwn() throws Exception {
+        List<PlannedCall> plan = List.of(MatchingTest.planned("step", 5), MatchingTest.planned("rock", 9));
+        HeardWord besides = MatchingTest.heard("okay", 7);
+        BufferedImage picture = drawn(new Review(new Matching(plan, List.of(besides), 0).calls()));
+        int besidesColour = 0xFF8D4E00;
+        assertTrue(isIn(picture, besidesColour, 0, picture.getHeight() / 4));
+        assertTrue(!isIn(picture, besidesColour, picture.getHeight() / 4, picture.getHeight() - 60));
+    }
+
+    private static boolean isIn(BufferedImage picture, int colour, int fromRow, int toRow) {
+        for (int y = fromRow; y < toRow; y++) {
+            for (int x = 0; x < picture.getWidth(); x++) {
+                if (picture.getRGB(x, y) == colour) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    @Test
     void aReviewOfNothingCanBeDrawn() throws Exception {
-        assertEquals(700, drawn(new Review(List.of())).getHeight());
+        assertEquals(760, drawn(new Review(List.of())).getHeight());
     }
 }
