@@ -39,7 +39,9 @@ class HouseTest {
             Map.entry("compose", Set.of("report", "dsp", "time")),
             Map.entry(
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
-            Map.entry("steer", Set.of("time", "report", "dance", "plan", "lesson", "sound", "output", "practice")),
+            Map.entry(
+                    "steer",
+                    Set.of("time", "report", "dance", "song", "plan", "lesson", "sound", "output", "practice")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -66,6 +68,7 @@ class HouseTest {
                             "report",
                             "dance",
                             "sheet",
+                            "song",
                             "plan",
                             "lesson",
                             "sound",
