@@ -68,6 +68,7 @@ class HouseTest {
                             "report",
                             "dance",
                             "sheet",
+                            "song",
                             "plan",
                             "lesson",
                             "sound",

@@ -1,8 +1,10 @@
 package cuelead.cli;
 
 import cuelead.output.Targets;
+import cuelead.steer.BeatWords;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
+import cuelead.song.BeatFinding;
 import cuelead.song.Correction;
 import cuelead.song.Ear;
 import cuelead.song.Hearing;
@@ -11,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -119,6 +122,17 @@ final class BeatsCommand implements Callable<Integer> {
         }
         for (String sentence : new BeatWords(hearing).inFull()) {
             surroundings.out().println(sentence);
+        }
+        if (hearing.entrySeconds().isPresent()) {
+            surroundings
+                    .out()
+                    .printf(
+                            Locale.ROOT,
+                            "Where the dance begins there, write \"Count 1: %.2f\" at the head of its sheet.%n",
+                            hearing.entrySeconds().getAsDouble());
+        }
+        if (click.isEmpty()) {
+            surroundings.out().println("With --click try.wav the song is written with a click on each beat.");
         }
         surroundings.out().println("The beats are in " + beatFile + ".");
         if (click.isPresent()) {

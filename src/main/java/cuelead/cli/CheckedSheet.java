@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.FitListing;
 import cuelead.dance.DanceCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;

@@ -1,7 +1,9 @@
 package cuelead.cli;
 
+import cuelead.steer.BeatWords;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
+import cuelead.song.BeatFinding;
 import cuelead.song.Ear;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.steer.SongEnd;
+import cuelead.steer.FitListing;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.plan.CallPlan;

@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.steer.SongEnd;
 import cuelead.dance.CountOne;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;

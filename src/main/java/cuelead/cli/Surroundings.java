@@ -40,14 +40,15 @@ record Surroundings(
         Map<String, String> environment = System.getenv();
         Path home = Path.of(System.getProperty("user.home"));
         Path cache = Folders.cache(System.getProperty("os.name"), environment, home);
+        Path kept = Folders.kept(System.getProperty("os.name"), environment, home);
         return new Surroundings(
                 System.in,
                 System.out,
                 System.err,
                 Terminal.ofThisProcess(),
                 environment,
-                new Places(cache, Path.of("").toAbsolutePath()),
-                Folders.kept(System.getProperty("os.name"), environment, home),
+                new Places(cache, Path.of("").toAbsolutePath(), Optional.of(kept)),
+                kept,
                 Path.of(System.getProperty("java.io.tmpdir")),
                 programFile(),
                 new OpenAlDevices());

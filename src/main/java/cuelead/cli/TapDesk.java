@@ -4,9 +4,11 @@ import cuelead.practice.LiveBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatsInHand;
 import cuelead.song.Ear;
+import cuelead.song.Hearing.Stretch;
 import cuelead.song.TapRun;
 import cuelead.song.Tapped;
 import cuelead.song.Tapped.Carried;
+import cuelead.song.TapsInHand;
 import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import java.nio.file.Path;
@@ -25,6 +27,8 @@ final class TapDesk implements KeyedLine.Shown {
     private final Path song;
     private final LiveBeats live;
     private final BeatsInHand hand;
+    private final Optional<Stretch> within;
+    private final TapsInHand taps = new TapsInHand();
     private final Ear ear;
     private final Executor background;
     private Optional<CompletableFuture<Tapped>> carrying = Optional.empty();
@@ -33,11 +37,21 @@ final class TapDesk implements KeyedLine.Shown {
     private boolean isKept;
     private String notice = "Tap every beat, beginning with a count 1";
 
-    /** @param background where taps are carried through the song, which may take some seconds */
-    TapDesk(Path song, LiveBeats live, BeatsInHand hand, Ear ear, Executor background) {
+    /**
+     * @param within     where the beats are put right; empty = everywhere
+     * @param background where taps are carried through the song, which may take some seconds
+     */
+    TapDesk(
+            Path song,
+            LiveBeats live,
+            BeatsInHand hand,
+            Optional<Stretch> within,
+            Ear ear,
+            Executor background) {
         this.song = song;
         this.live = live;
         this.hand = hand;
+        this.within = within;
         this.ear = ear;
         this.background = background;
     }
@@ -63,7 +77,7 @@ final class TapDesk implements KeyedLine.Shown {
         }
         try {
             if (key.get().correction().isPresent()) {
-                hand.change(key.get().correction().get());
+                hand.change(key.get().correction().get(), within);
                 listenTo("Changed; u takes it back");
             } else {
                 obey(key.get());
@@ -81,7 +95,7 @@ final class TapDesk implements KeyedLine.Shown {
             case BACK -> live.goTo(now - STEP_SECONDS, clicked());
             case ON -> live.goTo(now + STEP_SECONDS, clicked());
             case ONE_IS_NOW -> {
-                hand.oneAt(now);
+                hand.oneAt(now, within);
                 listenTo("Count 1 is there; u takes it back");
             }
             case TAKE_BACK -> {
@@ -100,7 +114,7 @@ final class TapDesk implements KeyedLine.Shown {
     /** Ends when the last taps, too, are carried through the song: whoever has tapped wants them. */
     private void keep() {
         if (carrying.isEmpty()) {
-            hand.endedNow().ifPresent(this::carry);
+            taps.endedNow(hand.beats()).ifPresent(this::carry);
         }
         if (carrying.isPresent()) {
             notice = "Carrying your beat through the song, then it is kept ...";
@@ -115,12 +129,12 @@ final class TapDesk implements KeyedLine.Shown {
     }
 
     private void tap(double now) {
-        if (hand.taps() == 0) {
+        if (taps.count() == 0) {
             live.clickNothing(); // one's own beat is tapped, not that of a click
             isClicked = false;
         }
-        hand.tap(now);
-        notice = hand.taps() < BeatsInHand.FEWEST_TAPS ? "" : "Stop when you have tapped enough";
+        taps.tap(now);
+        notice = taps.count() < TapsInHand.FEWEST ? "" : "Stop when you have tapped enough";
     }
 
     private void pauseOrGoOn() {
@@ -151,7 +165,7 @@ final class TapDesk implements KeyedLine.Shown {
     public void tick() throws Refused {
         live.tick();
         if (carrying.isEmpty()) {
-            hand.ended(live.heardSeconds()).ifPresent(this::carry);
+            taps.ended(live.heardSeconds(), hand.beats()).ifPresent(this::carry);
         } else if (carrying.get().isDone()) {
             CompletableFuture<Tapped> done = carrying.get();
             carrying = Optional.empty();
@@ -159,12 +173,12 @@ final class TapDesk implements KeyedLine.Shown {
         }
     }
 
-    private void carry(TapRun taps) {
+    private void carry(TapRun run) {
         notice = "Carrying your beat through the song ...";
         carrying = Optional.of(CompletableFuture.supplyAsync(
                 () -> {
                     try {
-                        return taps.through(song, ear);
+                        return run.through(song, ear);
                     } catch (Refused unreadable) {
                         throw new CompletionException(unreadable);
                     }
@@ -175,7 +189,7 @@ final class TapDesk implements KeyedLine.Shown {
     private void use(CompletableFuture<Tapped> done) throws Refused {
         try {
             Tapped tapped = done.join();
-            hand.use(tapped);
+            hand.use(tapped, within);
             listenTo(told(tapped.carried()) + ": listen (Enter keep, u back)");
         } catch (CompletionException failed) {
             if (failed.getCause() instanceof Refused unreadable) {
@@ -198,10 +212,10 @@ final class TapDesk implements KeyedLine.Shown {
     public String line() {
         double now = live.heardSeconds();
         BeatGrid beats = hand.beats();
-        String taps = hand.taps() == 0 ? "" : "   " + Told.number(hand.taps(), "tap");
+        String tapped = taps.count() == 0 ? "" : "   " + Told.number(taps.count(), "tap");
         return (live.isPaused() ? "PAUSED  " : "") + Told.minutesAndSeconds(now) + "   count "
                 + count(beats, now) + "   " + Math.round(beats.medianTempo().beatsPerMinute())
-                + " beats a minute" + taps + (notice.isEmpty() ? "" : "   " + notice);
+                + " beats a minute" + tapped + (notice.isEmpty() ? "" : "   " + notice);
     }
 
     private static int count(BeatGrid beats, double now) {

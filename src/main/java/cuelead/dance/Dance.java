@@ -70,6 +70,12 @@ public record Dance(
         return new Dance(header, parts, sequence, tags, restarts, ending, others, options);
     }
 
+    /** The same, from another first count. */
+    public Dance beginning(CountOne countOne) {
+        return new Dance(
+                header.beginning(countOne), parts, sequence, tags, restarts, ending, claims, options);
+    }
+
     /** The same with other restarts. */
     Dance restarting(List<Restart> others) {
         return new Dance(header, parts, sequence, tags, others, ending, claims, options);

@@ -30,4 +30,19 @@ public record Header(
         Optional<CountOne> countOne,
         OptionalDouble leadBeats,
         CountRate countRate,
-        Weight startWeight) {}
+        Weight startWeight) {
+    Header beginning(CountOne other) {
+        return new Header(
+                title,
+                metre,
+                statedCounts,
+                statedWalls,
+                level,
+                statedTempo,
+                song,
+                Optional.of(other),
+                leadBeats,
+                countRate,
+                startWeight);
+    }
+}

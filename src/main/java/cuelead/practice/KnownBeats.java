@@ -19,8 +19,9 @@ import java.util.OptionalDouble;
  * @param hearing  the beats
  * @param source   where they come from
  * @param problems what is doubtful about them
+ * @param comments of their beat file; none where there is none
  */
-public record KnownBeats(Hearing hearing, Source source, List<Problem> problems) {
+public record KnownBeats(Hearing hearing, Source source, List<Problem> problems, List<String> comments) {
     /** Where beats come from. */
     public enum Source {
         /** Heard, now or before, and left as they were. */
@@ -31,6 +32,7 @@ public record KnownBeats(Hearing hearing, Source source, List<Problem> problems)
 
     public KnownBeats {
         problems = List.copyOf(problems);
+        comments = List.copyOf(comments);
     }
 
     /**
@@ -40,14 +42,14 @@ public record KnownBeats(Hearing hearing, Source source, List<Problem> problems)
      * @throws Refused when the beat file has errors, or no steady beat is heard
      */
     public static KnownBeats of(Song song, Places places, Progress progress) throws Refused {
-        return of(song, new SongMemory(places, progress));
+        return of(song, places, new SongMemory(places, progress));
     }
 
-    static KnownBeats of(Song song, SongMemory memory) throws Refused {
-        Path beatFile = BeatFile.beside(song.file());
+    static KnownBeats of(Song song, Places places, SongMemory memory) throws Refused {
+        Path beatFile = file(song, places);
         if (!Files.exists(beatFile)) {
             Hearing heard = new Hearing(memory.heardBeats(song), List.of(), OptionalDouble.empty());
-            return new KnownBeats(heard, Source.HEARD, List.of());
+            return new KnownBeats(heard, Source.HEARD, List.of(), List.of());
         }
         BeatFile.Reading reading = BeatFile.read(beatFile);
         List<Problem> problems = new ArrayList<>(reading.problems());
@@ -63,6 +65,12 @@ public record KnownBeats(Hearing hearing, Source source, List<Problem> problems)
         if (error.isPresent()) {
             throw new Refused(error.get().message());
         }
-        return new KnownBeats(BeatFile.hearing(reading).orElseThrow(), source, problems);
+        return new KnownBeats(BeatFile.hearing(reading).orElseThrow(), source, problems, reading.comments());
+    }
+
+    private static Path file(Song song, Places places) throws Refused {
+        return places.beats().isPresent()
+                ? BeatFile.of(song.file(), places.beats().get())
+                : BeatFile.beside(song.file());
     }
 }

@@ -13,9 +13,15 @@ import java.util.Optional;
 /**
  * A song with its beats, still loading.
  *
+ * @param comments of its beat file
  * @param problems what is doubtful about its beats
  */
-record OpenSong(Song song, BeatGrid grid, List<Problem> problems) {
+record OpenSong(Song song, BeatGrid grid, List<String> comments, List<Problem> problems) {
+    /** A dance, beginning where its user has set that by ear for this song. */
+    Dance begun(Dance dance) {
+        return SongDance.begun(dance, comments);
+    }
+
     /** The song that the user or the sheet names; empty when it is to be practised without music. */
     static Optional<OpenSong> of(Wish wish, Dance dance, Places places, Progress progress) throws Refused {
         if (wish.tempo().isPresent()) {
@@ -30,14 +36,14 @@ record OpenSong(Song song, BeatGrid grid, List<Problem> problems) {
             return Optional.empty();
         }
         Path file = wish.song().isPresent() ? wish.song().get() : SongPlace.find(named, wish.sheet(), places.working());
-        return Optional.of(open(file, wish, new SongMemory(places, progress)));
+        return Optional.of(open(file, wish, places, progress));
     }
 
-    private static OpenSong open(Path file, Wish wish, SongMemory memory) throws Refused {
+    private static OpenSong open(Path file, Wish wish, Places places, Progress progress) throws Refused {
         Song song = SongFile.open(file, wish.rate());
         try {
-            KnownBeats beats = KnownBeats.of(song, memory);
-            return new OpenSong(song, beats.hearing().beats(), beats.problems());
+            KnownBeats beats = KnownBeats.of(song, places, progress);
+            return new OpenSong(song, beats.hearing().beats(), beats.comments(), beats.problems());
         } catch (Refused | RuntimeException | Error e) {
             song.close();
             throw e;

@@ -62,7 +62,7 @@ final class Preparation {
         Dance dance = dance();
         Optional<OpenSong> song = OpenSong.of(wish, dance, places, progress);
         try {
-            return prepare(dance, song, voice);
+            return prepare(song.map(open -> open.begun(dance)).orElse(dance), song, voice);
         } catch (Refused | RuntimeException | Error e) {
             song.ifPresent(open -> open.song().close());
             throw e;

@@ -22,6 +22,7 @@ import java.util.regex.Pattern;
  */
 public final class BeatFile {
     private static final String ENDING = ".beats";
+    private static final int HASH_DIGITS = 16;
     static final String ENTRY_COMMENT = " likely count 1 ";
     private static final Pattern ENTRY = Pattern.compile(ENTRY_COMMENT + "(\\d+\\.\\d+)");
     private static final Pattern UNSURE = Pattern.compile(" unsure (\\d+\\.\\d+) (\\d+\\.\\d+)");
@@ -40,6 +41,26 @@ public final class BeatFile {
             comments = List.copyOf(comments);
             problems = List.copyOf(problems);
         }
+    }
+
+    /**
+     * The beat file of a song: the one that is kept apart where there is one, else the one beside it, there or not.
+     *
+     * @param apart where beats are kept of songs whose own folders cannot be written
+     */
+    public static Path of(Path song, Path apart) throws Refused {
+        if (Files.isDirectory(apart)) {
+            Path kept = apart(song, apart);
+            if (Files.exists(kept)) {
+                return kept;
+            }
+        }
+        return beside(song);
+    }
+
+    /** The file that keeps the beats of a song in such a folder; a song that is moved or renamed keeps its own. */
+    public static Path apart(Path song, Path apart) throws Refused {
+        return apart.resolve(SongHash.of(song).hex().substring(0, HASH_DIGITS) + ENDING);
     }
 
     /** {@code song.beats} beside {@code song.mp3}. */
@@ -90,6 +111,15 @@ public final class BeatFile {
     }
 
     private static void write(Path file, Hearing hearing, BeatMark mark, SongNote song) throws Refused {
+        write(file, hearing.beats(), comments(hearing, mark, song));
+    }
+
+    /** The comments of {@link #writeHeard}. */
+    static List<String> heardComments(Hearing hearing, SongNote song) {
+        return comments(hearing, BeatMark.HEARD, song);
+    }
+
+    private static List<String> comments(Hearing hearing, BeatMark mark, SongNote song) {
         List<String> comments = new ArrayList<>();
         comments.add(mark.of(hearing.beats()));
         comments.add(song.comment());
@@ -98,12 +128,16 @@ public final class BeatFile {
         }
         hearing.entrySeconds()
                 .ifPresent(seconds -> comments.add(String.format(Locale.ROOT, ENTRY_COMMENT + "%.3f", seconds)));
-        write(file, hearing.beats(), comments);
+        return comments;
     }
 
     /** What a file that was read says of the beats that were heard; empty when it has no usable beats. */
     public static Optional<Hearing> hearing(Reading reading) {
-        return reading.beats().map(beats -> new Hearing(beats, unsure(reading.comments()), entry(reading.comments())));
+        return reading.beats().map(beats -> hearing(beats, reading.comments()));
+    }
+
+    static Hearing hearing(BeatGrid beats, List<String> comments) {
+        return new Hearing(beats, unsure(comments), entry(comments));
     }
 
     private static List<Hearing.Stretch> unsure(List<String> comments) {

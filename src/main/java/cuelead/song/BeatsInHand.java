@@ -1,6 +1,5 @@
 package cuelead.song;
 
-import cuelead.dsp.beat.Taps;
 import cuelead.report.Refused;
 import cuelead.song.Hearing.Stretch;
 import cuelead.time.BeatGrid;
@@ -10,34 +9,34 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 
-/** The beats of a song while a user puts them right: every step can be taken back. Used on one thread. */
+/** The beats of a song while a user puts them right: every step can be taken back, and done again. Used on one thread. */
 public final class BeatsInHand {
-    /** Whoever lets so many beats pass has ended tapping. */
-    private static final double END_BEATS = 2.5;
-    /** Slower than any beat: whoever lets this pass begins anew. */
-    private static final double LONGEST_BEAT_SECONDS = 2;
-
-    /** Fewer taps say too little. */
-    public static final int FEWEST_TAPS = Taps.FEWEST;
-
-    private final Optional<Stretch> within;
     private final Deque<State> states = new ArrayDeque<>();
-    private final List<Double> taps = new ArrayList<>();
+    /** What was taken back, the last first. */
+    private final Deque<State> takenBack = new ArrayDeque<>();
 
-    /** Beats and the comments that say how they came about. */
+    /** Beats and the comments of their file. */
     private record State(BeatGrid beats, List<String> comments) {}
 
-    /** @param within where they are put right; empty = everywhere */
-    public BeatsInHand(BeatGrid beats, Optional<Stretch> within) {
-        this.within = within;
-        states.push(new State(beats, List.of()));
+    /**
+     * As they were found.
+     *
+     * @param comments those of their file; none where there is none
+     */
+    public BeatsInHand(BeatGrid beats, List<String> comments) {
+        states.push(new State(beats, List.copyOf(comments)));
     }
 
     public BeatGrid beats() {
         return states.element().beats();
     }
 
-    /** What was done, for the beat file. */
+    /** What is known of them. */
+    public Hearing hearing() {
+        return BeatFile.hearing(beats(), comments());
+    }
+
+    /** For the beat file: those that were there and still hold, and what was done. */
     public List<String> comments() {
         return states.element().comments();
     }
@@ -46,64 +45,50 @@ public final class BeatsInHand {
         return states.size() > 1;
     }
 
-    /** How many taps are waiting to be carried through the song. */
-    public int taps() {
-        return taps.size();
+    /** Whether something was taken back and can be done again. */
+    public boolean hasTakenBack() {
+        return !takenBack.isEmpty();
     }
 
-    /** A tap; one long after the last begins anew, and so does one that is earlier in the song. */
-    public void tap(double songSeconds) {
-        if (!taps.isEmpty() && isOver(songSeconds)) {
-            taps.clear();
-        }
-        taps.add(songSeconds);
-    }
-
-    private boolean isOver(double songSeconds) {
-        double since = songSeconds - taps.get(taps.size() - 1);
-        return since <= 0 || since > LONGEST_BEAT_SECONDS;
-    }
-
-    /** The taps, once the user has ended tapping; they are done with then. Empty as long as there are too few. */
-    public Optional<TapRun> ended(double songSeconds) {
-        if (taps.size() < Taps.FEWEST) {
-            return Optional.empty();
-        }
-        Taps all = allTaps();
-        boolean hasEnded = songSeconds - all.lastSeconds() >= END_BEATS * all.beatSeconds();
-        return hasEnded ? endedNow() : Optional.empty();
-    }
-
-    /** The same at once, for a user who says that there will be no more. */
-    public Optional<TapRun> endedNow() {
-        if (taps.size() < Taps.FEWEST) {
-            return Optional.empty();
-        }
-        TapRun run = new TapRun(allTaps(), beats());
-        taps.clear();
-        return Optional.of(run);
-    }
-
-    private Taps allTaps() {
-        return new Taps(taps.stream().mapToDouble(seconds -> seconds).toArray());
-    }
-
-    public void use(Tapped tapped) throws Refused {
+    /** @param within where; empty = everywhere */
+    public void use(Tapped tapped, Optional<Stretch> within) throws Refused {
         push(tapped.within(beats(), within), tapped.comment(within));
     }
 
-    public void change(Correction correction) throws Refused {
+    /** @param within where; empty = everywhere */
+    public void change(Correction correction, Optional<Stretch> within) throws Refused {
         push(correction.apply(beats(), within), correction.comment(within));
     }
 
-    public void oneAt(double songSeconds) throws Refused {
+    /** @param within where; empty = everywhere */
+    public void oneAt(double songSeconds, Optional<Stretch> within) throws Refused {
         push(Correction.oneAt(songSeconds, beats(), within), Correction.oneAtComment(songSeconds, within));
     }
 
+    /** The dance begins somewhere, whatever its sheet says. */
+    public void begin(DanceBegin begin) {
+        List<String> comments = new ArrayList<>(
+                DanceBegin.without(begin.dance(), Correction.unmarked(comments())));
+        comments.add(begin.comment());
+        push(new State(beats(), List.copyOf(comments)));
+    }
+
+    /** The song was listened to again; where a dance begins stays. */
+    public void hear(Hearing again, SongNote song) {
+        List<String> comments = new ArrayList<>(BeatFile.heardComments(again, song));
+        comments.addAll(DanceBegin.among(comments()));
+        push(new State(again.beats(), List.copyOf(comments)));
+    }
+
     private void push(BeatGrid beats, String comment) {
-        List<String> comments = new ArrayList<>(comments());
+        List<String> comments = new ArrayList<>(Correction.kept(comments()));
         comments.add(comment);
-        states.push(new State(beats, List.copyOf(comments)));
+        push(new State(beats, List.copyOf(comments)));
+    }
+
+    private void push(State state) {
+        states.push(state);
+        takenBack.clear();
     }
 
     /** Takes the last step back; false where there is none. */
@@ -111,7 +96,16 @@ public final class BeatsInHand {
         if (!isChanged()) {
             return false;
         }
-        states.pop();
+        takenBack.push(states.pop());
+        return true;
+    }
+
+    /** Does again what was taken back last; false where nothing was, or another step was made since. */
+    public boolean doAgain() {
+        if (takenBack.isEmpty()) {
+            return false;
+        }
+        states.push(takenBack.pop());
         return true;
     }
 }

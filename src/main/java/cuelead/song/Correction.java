@@ -66,8 +66,15 @@ public enum Correction {
     /** Of a file's comments those that stay when its beats are put right: all but those that hold for
      * unchanged beats only. */
     public static List<String> kept(List<String> comments) {
+        return unmarked(comments).stream()
+                .filter(comment -> !comment.startsWith(BeatFile.ENTRY_COMMENT))
+                .toList();
+    }
+
+    /** All but those that say that no user has changed it. */
+    static List<String> unmarked(List<String> comments) {
         return comments.stream()
-                .filter(comment -> !BeatMark.isOne(comment) && !comment.startsWith(BeatFile.ENTRY_COMMENT))
+                .filter(comment -> !BeatMark.isOne(comment))
                 .toList();
     }
 }

@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import cuelead.steer.SongEnd;
 import cuelead.plan.Timeline;
 import cuelead.steer.Calls;
 import cuelead.steer.Follower;

@@ -17,6 +17,7 @@ import cuelead.time.BeatGrid;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -44,7 +45,7 @@ class TapDeskTest {
         speakers = new FakeSpeakers(song.pcm().rate());
         live = new LiveBeats(song, speakers, Optional.empty(), Delays.NONE);
         BeatGrid wrong = Correction.HALF_BEAT.apply(exact, Optional.empty());
-        desk = new TapDesk(FILE, live, new BeatsInHand(wrong, Optional.empty()), new Ear(), this::inBackground);
+        desk = new TapDesk(FILE, live, new BeatsInHand(wrong, List.of()), Optional.empty(), new Ear(), this::inBackground);
     }
 
     private void inBackground(Runnable task) {

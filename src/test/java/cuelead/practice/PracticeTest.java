@@ -8,12 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.report.Problem;
 import cuelead.report.Refused;
+import cuelead.sheet.SheetFile;
+import cuelead.song.BeatFile;
 import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -112,6 +115,27 @@ class PracticeTest {
         }
         assertTrue(told[0] > 0);
         assertEquals(0, told[1]);
+    }
+
+    /** What was set by ear for this song goes before what the sheet says, in its beat file beside it or kept apart. */
+    @Test
+    void aDanceBeginsWhereItsUserSetIt() throws Exception {
+        Path song = Files.copy(shared.resolve("hum.wav"), folder.resolve("hum.wav"));
+        String beats = Files.readString(shared.resolve("hum.beats"));
+        Path sheet = sheet("Intro: 16 counts");
+        String title = SheetFile.read(sheet).dance().orElseThrow().header().title();
+        Path beside = Files.writeString(BeatFile.beside(song), "# count 1 at 10.4 of " + title + "\n" + beats);
+        Places places = new Places(shared.resolve("cache"), folder, Optional.of(folder));
+        try (Practice practice = Practice.prepare(Wishes.withSong(sheet, song), places, Progress.UNTOLD)) {
+            assertEquals(10.5, practice.timeline().counts().get(0).songSeconds(), 1e-9);
+        }
+        Files.delete(beside);
+        Files.createDirectories(folder.resolve("beats"));
+        Files.writeString(
+                BeatFile.apart(song, folder.resolve("beats")), "# count 1 at 12.4 of " + title + "\n" + beats);
+        try (Practice practice = Practice.prepare(Wishes.withSong(sheet, song), places, Progress.UNTOLD)) {
+            assertEquals(12.5, practice.timeline().counts().get(0).songSeconds(), 1e-9);
+        }
     }
 
     @Test

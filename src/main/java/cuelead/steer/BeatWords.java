@@ -1,7 +1,6 @@
-package cuelead.cli;
+package cuelead.steer;
 
 import cuelead.song.Hearing;
-import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** What a teacher wants to know of a song's beats, in sentences. */
-final class BeatWords {
+public final class BeatWords {
     private static final int TEMPO_BEATS = 16;
     /** Tempo within this share of its middle is felt as steady; within the second as drifting a little. */
     private static final double STEADY = 0.01;
@@ -21,19 +20,20 @@ final class BeatWords {
     private final BeatGrid beats;
     private final Hearing hearing;
 
-    BeatWords(Hearing hearing) {
+    /** Of beats that were heard, read or put right. */
+    public BeatWords(Hearing hearing) {
         this.hearing = hearing;
         this.beats = hearing.beats();
     }
 
-    /** One line: tempo and metre. */
-    String inShort() {
+    /** One line: tempo, drift and metre. */
+    public String inShort() {
         return String.format(Locale.ROOT, "%.1f beats a minute", middleTempo()) + ", " + drift() + ", " + beatsPerBar()
                 + " to the bar";
     }
 
     /** All of it, a sentence each. */
-    List<String> inFull() {
+    public List<String> inFull() {
         List<String> sentences = new ArrayList<>();
         sentences.add(inShort() + ".");
         sentences.add("The beats run from " + at(0) + " to " + at(beats.size() - 1) + "; the first bar begins at "
@@ -103,26 +103,20 @@ final class BeatWords {
                                 + ": there a dance may need a tag or a restart.");
     }
 
-    /** The intro, as a sheet's header line says it. */
     private String entry(double seconds) {
         int counts = beats.nearestBeat(seconds) - beats.firstDownbeat();
-        return String.format(
-                Locale.ROOT,
-                "The singer or the band seem to come in at %s, after an intro of %s: if the dance begins there, write"
-                        + " \"Count 1: %.2f\" at the head of its sheet.",
-                Told.minutes(seconds),
-                Told.number(counts, "count"),
-                seconds);
+        return "The singer or the band seem to come in at " + Told.minutes(seconds) + ", after an intro of "
+                + Told.number(counts, "count") + ": the dance may begin there.";
     }
 
     private String sureness() {
         if (hearing.unsure().isEmpty()) {
-            return "No stretch stands out as doubtful; clicks tell for certain (--click try.wav).";
+            return "No stretch stands out as doubtful; clicks tell for certain.";
         }
         return "The beat is not clear "
                 + hearing.unsure().stream()
                         .map(s -> "from " + Told.minutes(s.fromSeconds()) + " to " + Told.minutes(s.toSeconds()))
                         .collect(Collectors.joining(", "))
-                + ": listen there (--click try.wav).";
+                + ": listen to clicks there.";
     }
 }

@@ -1,12 +1,7 @@
-package cuelead.cli;
+package cuelead.song;
 
 import cuelead.report.Problem;
 import cuelead.report.Refused;
-import cuelead.song.BeatFile;
-import cuelead.song.BeatFit;
-import cuelead.song.Ear;
-import cuelead.song.Hearing;
-import cuelead.song.SongNote;
 import cuelead.time.BeatGrid;
 import cuelead.time.Tempo;
 import java.nio.file.Files;
@@ -18,7 +13,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleConsumer;
 
 /** Finds the beats of songs: in their beat files, or by listening, which then makes the beat file. Thread-safe. */
-final class BeatFinding {
+public final class BeatFinding {
     /** A tempo to begin tapping with. */
     private static final Tempo USUAL = new Tempo(110);
 
@@ -26,14 +21,14 @@ final class BeatFinding {
     private final Unheard unheard;
 
     /** What is done with a song that has no steady beat. */
-    enum Unheard {
+    public enum Unheard {
         IS_REFUSED,
         /** Even beats stand for those that the user will tap. */
         GETS_EVEN_BEATS
     }
 
     /** What is done with a beat file that is there. */
-    enum Known {
+    public enum Known {
         /** It is read. */
         READ,
         /** It is made anew, where it is Cuelead's own. */
@@ -47,9 +42,10 @@ final class BeatFinding {
      * @param comments of the beat file, as they stand in it
      * @param problems what is doubtful about the beat file
      */
-    record Found(Hearing hearing, List<String> comments, List<Problem> problems) {}
+    public record Found(Hearing hearing, List<String> comments, List<Problem> problems) {}
 
-    BeatFinding(Ear ear, Unheard unheard) {
+    /** Finds by listening with an ear, which may be shared. */
+    public BeatFinding(Ear ear, Unheard unheard) {
         this.ear = ear;
         this.unheard = unheard;
     }
@@ -59,8 +55,9 @@ final class BeatFinding {
      *
      * @param beatFile where they are or shall be
      * @param progress told the share that is done while it listens
+     * @throws Refused when it has none, a user's would be written over, or a file cannot be read or written
      */
-    Found find(Path song, Path beatFile, Known known, DoubleConsumer progress) throws Refused {
+    public Found find(Path song, Path beatFile, Known known, DoubleConsumer progress) throws Refused {
         if (!Files.exists(beatFile)) {
             return listen(song, beatFile, progress);
         }

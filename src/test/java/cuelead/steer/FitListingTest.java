@@ -1,9 +1,8 @@
-package cuelead.cli;
+package cuelead.steer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.steer.Calls;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Whether a dance fits its song, in sentences; the song of {@link Calls} has 120 beats a minute. */
 class FitListingTest {
-    /** Eight counts with a half turn; a song of 14.2 s ends in wall 2 (see {@link FollowerTest}). */
+    /** Eight counts with a half turn; a song of 14.2 s ends in wall 2 (count 1 is at 8 s, wall 2 begins at 12 s). */
     @Test
     void wallsEndingAndFinish() {
         List<String> lines = FitListing.lines(Calls.timeline(14.2), "The song");

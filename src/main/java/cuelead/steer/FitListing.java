@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.steer;
 
 import cuelead.dance.Facing;
 import cuelead.dance.Turn;
@@ -7,20 +7,25 @@ import cuelead.plan.SongFit;
 import cuelead.plan.StyleTempos;
 import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
-import cuelead.steer.Told;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** Whether a dance fits its song, in sentences: walls, where the music ends, how to finish to the front, tempo. */
-final class FitListing {
+public final class FitListing {
     private FitListing() {}
 
-    static List<String> lines(Practice practice) {
+    /** Those of a practice. */
+    public static List<String> lines(Practice practice) {
         return lines(practice.timeline(), practice.song().isPresent() ? "The song" : "The track");
     }
 
-    static List<String> lines(Timeline timeline, String music) {
+    /**
+     * Those of a dance that is laid over music.
+     *
+     * @param music as it is named at the head of a sentence, such as "The song"
+     */
+    public static List<String> lines(Timeline timeline, String music) {
         List<String> lines = new ArrayList<>();
         String ending = SongEnd.of(timeline, music);
         if (timeline.ending().last().isEmpty()) {

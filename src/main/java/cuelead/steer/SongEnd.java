@@ -1,18 +1,18 @@
-package cuelead.cli;
+package cuelead.steer;
 
 import cuelead.dance.Ending;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
-import cuelead.steer.Told;
 import java.util.Locale;
 import java.util.Optional;
 
 /** How the music leaves the dancers, in one sentence. */
-final class SongEnd {
+public final class SongEnd {
     private SongEnd() {}
 
-    static String of(Timeline timeline, String music) {
+    /** @param music as it is named at the head of a sentence, such as "The song" */
+    public static String of(Timeline timeline, String music) {
         Optional<DancedCount> last = timeline.ending().last();
         if (last.isEmpty()) {
             return music + " ends before count 1.";
@@ -57,7 +57,7 @@ final class SongEnd {
     }
 
     /** The words of an ending, with its name before them. */
-    static String told(Ending ending) {
+    public static String told(Ending ending) {
         boolean isNamed = ending.words().toLowerCase(Locale.ROOT).startsWith("ending");
         return (isNamed ? "" : "Ending: ") + ending.words();
     }

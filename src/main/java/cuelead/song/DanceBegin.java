@@ -1,0 +1,52 @@
+package cuelead.song;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Where a dance begins in a song, as its user has set it by ear: a comment in the song's beat file, which goes before
+ * what the sheet says. Dances that go to the same song may begin at different places.
+ *
+ * @param seconds of count 1, from the song's first frame
+ * @param dance   its title
+ */
+public record DanceBegin(double seconds, String dance) {
+    private static final Pattern COMMENT = Pattern.compile(" count 1 at (\\d{1,9}\\.\\d{1,3}) of (.+)");
+
+    public DanceBegin {
+        dance = plain(dance);
+    }
+
+    private static String plain(String title) {
+        return title.strip().replaceAll("\\s+", " ");
+    }
+
+    String comment() {
+        return String.format(Locale.ROOT, " count 1 at %.3f of %s", seconds, dance);
+    }
+
+    /** That of a dance among a beat file's comments. */
+    public static OptionalDouble of(String dance, List<String> comments) {
+        return comments.stream()
+                .map(COMMENT::matcher)
+                .filter(Matcher::matches)
+                .filter(found -> found.group(2).equals(plain(dance)))
+                .mapToDouble(found -> Double.parseDouble(found.group(1)))
+                .findFirst();
+    }
+
+    static List<String> without(String dance, List<String> comments) {
+        return comments.stream()
+                .filter(comment -> of(dance, List.of(comment)).isEmpty())
+                .toList();
+    }
+
+    static List<String> among(List<String> comments) {
+        return comments.stream()
+                .filter(comment -> COMMENT.matcher(comment).matches())
+                .toList();
+    }
+}
