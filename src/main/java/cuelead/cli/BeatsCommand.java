@@ -1,7 +1,6 @@
 package cuelead.cli;
 
 import cuelead.output.Targets;
-import cuelead.steer.BeatWords;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.BeatFinding;
@@ -9,6 +8,7 @@ import cuelead.song.Correction;
 import cuelead.song.Ear;
 import cuelead.song.Hearing;
 import cuelead.song.SongNote;
+import cuelead.steer.BeatWords;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -58,7 +58,8 @@ record RehearsalSession(
             double late = roundTrip.get().of(begunFrames, begunFrames, line.rate());
             GrowingTake growing = GrowingTake.begin(file, line.rate(), late);
             SongTake take = new SongTake(growing, line, roundTrip.get(), music.firstFrame(), begunFrames);
-            try (TakeAtExit atExit = new TakeAtExit(growing, file, surroundings.err());
+            TakeAtExit atExit = new TakeAtExit(growing, file, surroundings.err());
+            try (atExit;
                     take) {
                 rehearsal.run(music, take, devices.delaySeconds());
             } catch (Refused lastWords) {

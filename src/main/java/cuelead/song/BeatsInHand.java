@@ -67,8 +67,7 @@ public final class BeatsInHand {
 
     /** The dance begins somewhere, whatever its sheet says. */
     public void begin(DanceBegin begin) {
-        List<String> comments = new ArrayList<>(
-                DanceBegin.without(begin.dance(), Correction.unmarked(comments())));
+        List<String> comments = new ArrayList<>(DanceBegin.without(begin.dance(), Correction.unmarked(comments())));
         comments.add(begin.comment());
         push(new State(beats(), List.copyOf(comments)));
     }
