@@ -50,17 +50,29 @@ public final class BeatsInHand {
         return !takenBack.isEmpty();
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Takes what was tapped.
+     *
+     * @param within where; empty = everywhere
+     */
     public void use(Tapped tapped, Optional<Stretch> within) throws Refused {
         push(tapped.within(beats(), within), tapped.comment(within));
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Puts them right.
+     *
+     * @param within where; empty = everywhere
+     */
     public void change(Correction correction, Optional<Stretch> within) throws Refused {
         push(correction.apply(beats(), within), correction.comment(within));
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Makes the beat nearest to a moment the first of an eight.
+     *
+     * @param within where; empty = everywhere
+     */
     public void oneAt(double songSeconds, Optional<Stretch> within) throws Refused {
         push(Correction.oneAt(songSeconds, beats(), within), Correction.oneAtComment(songSeconds, within));
     }
