@@ -21,7 +21,11 @@ public final class SongMemory {
     private final SongCache cache;
     private final Progress progress;
 
-    /** @param progress told while something is measured */
+    /**
+     * What is remembered in those places.
+     *
+     * @param progress told while something is measured
+     */
     public SongMemory(Places places, Progress progress) {
         this.cache = new SongCache(places.cache().resolve("songs"));
         this.progress = progress;
