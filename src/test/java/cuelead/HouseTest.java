@@ -41,7 +41,7 @@ class HouseTest {
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
             Map.entry(
                     "steer",
-                    Set.of("time", "report", "dance", "song", "plan", "lesson", "sound", "output", "practice")),
+                    Set.of("time", "report", "dance", "song", "plan", "lesson", "voice", "sound", "output", "practice")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -70,6 +70,7 @@ class HouseTest {
                             "sheet",
                             "plan",
                             "lesson",
+                            "voice",
                             "sound",
                             "output",
                             "practice",

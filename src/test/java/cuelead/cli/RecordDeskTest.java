@@ -1,5 +1,7 @@
 package cuelead.cli;
 
+import cuelead.steer.WordKeeping;
+import cuelead.voice.TakeBuffer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
