@@ -1,7 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.WordKeeping;
-import cuelead.voice.TakeBuffer;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;
 import cuelead.practice.Voicing;
@@ -12,9 +10,11 @@ import cuelead.steer.LostDevices;
 import cuelead.steer.MicrophoneChoice;
 import cuelead.steer.SpeakerPair;
 import cuelead.steer.Told;
+import cuelead.steer.WordKeeping;
 import cuelead.time.SampleRate;
 import cuelead.voice.FolderMarks;
 import cuelead.voice.RecordingSession;
+import cuelead.voice.TakeBuffer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -20,7 +20,6 @@ public final class TakeFolder {
     /** How the names of takes end. */
     public static final String ENDING = ".wav";
 
-
     private final Path folder;
     private final OpensChannel opens;
 

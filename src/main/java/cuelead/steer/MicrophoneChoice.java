@@ -20,8 +20,7 @@ public final class MicrophoneChoice {
         return part.isEmpty()
                 ? devices.openMicrophone(Optional.empty(), rate)
                 : devices.openMicrophone(
-                        Optional.of(DeviceName.meantBy(
-                                part.get(), devices.microphones(), DeviceName.Kind.MICROPHONE)),
+                        Optional.of(DeviceName.meantBy(part.get(), devices.microphones(), DeviceName.Kind.MICROPHONE)),
                         rate);
     }
 }

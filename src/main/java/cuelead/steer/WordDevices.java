@@ -11,10 +11,18 @@ public interface WordDevices {
     /** Of both. */
     SampleRate rate();
 
-    /** @throws Refused when they cannot be opened */
+    /**
+     * Where words and clicks are heard.
+     *
+     * @throws Refused when they cannot be opened
+     */
     Speakers speakers() throws Refused;
 
-    /** @throws Refused when it cannot be opened */
+    /**
+     * What hears them.
+     *
+     * @throws Refused when it cannot be opened
+     */
     TakeBuffer microphone() throws Refused;
 
     /** The microphone, once it is open. */

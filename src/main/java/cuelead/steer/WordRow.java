@@ -18,6 +18,7 @@ public final class WordRow {
     private final RecordingSession session;
     private int tries;
 
+    /** From the word in hand on. */
     public WordRow(WordDesk desk) {
         this.desk = desk;
         session = desk.session();

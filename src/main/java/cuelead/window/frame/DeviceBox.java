@@ -25,10 +25,7 @@ public final class DeviceBox extends JComboBox<String> {
      * @param chosen is given another one when it is chosen
      */
     public DeviceBox(
-            String usual,
-            Supplier<List<DeviceName>> names,
-            Optional<String> now,
-            Consumer<Optional<String>> chosen) {
+            String usual, Supplier<List<DeviceName>> names, Optional<String> now, Consumer<Optional<String>> chosen) {
         this.names = names;
         addItem(usual);
         now.ifPresent(this::addItem);

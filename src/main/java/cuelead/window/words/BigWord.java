@@ -40,8 +40,8 @@ final class BigWord extends JPanel {
         Graphics2D copy = (Graphics2D) on.create();
         copy.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         double size = Math.min(LARGEST, getHeight() / 1.25);
-        Lettering.Set line = Lettering.line(
-                word, Lettering.Weight.BOLD, size, 12, getWidth() - 8.0, copy.getFontRenderContext());
+        Lettering.Set line =
+                Lettering.line(word, Lettering.Weight.BOLD, size, 12, getWidth() - 8.0, copy.getFontRenderContext());
         copy.setColor(isNow ? palette.now() : palette.ink());
         line.draw(copy, 2, (getHeight() - line.height(copy.getFontRenderContext())) / 2);
         copy.dispose();

@@ -5,9 +5,12 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
 import javax.swing.JComponent;
@@ -15,6 +18,7 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.KeyStroke;
 import javax.swing.ListCellRenderer;
 import javax.swing.ListSelectionModel;
 
@@ -27,8 +31,16 @@ final class WordList {
     private final JScrollPane view = new JScrollPane(list);
     private boolean isShowing;
 
-    /** @param take is given the word that is chosen */
-    WordList(Consumer<String> take) {
+    /**
+     * With no words.
+     *
+     * @param take   is given the word that is chosen
+     * @param record is called by the space bar
+     * @param keep   is called by Enter
+     */
+    WordList(Consumer<String> take, Runnable record, Runnable keep) {
+        key(KeyEvent.VK_SPACE, record);
+        key(KeyEvent.VK_ENTER, keep);
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new Cell());
         list.getAccessibleContext().setAccessibleName("The words of the dance");
@@ -38,6 +50,23 @@ final class WordList {
             }
         });
         view.setPreferredSize(new Dimension(WIDTH, 200));
+    }
+
+    private void key(int code, Runnable does) {
+        KeyStroke stroke = KeyStroke.getKeyStroke(code, 0);
+        list.getInputMap().put(stroke, stroke.toString());
+        list.getActionMap().put(stroke.toString(), new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent pressed) {
+                does.run();
+            }
+        });
+    }
+
+    void takeFocus() {
+        list.requestFocusInWindow();
     }
 
     JComponent view() {

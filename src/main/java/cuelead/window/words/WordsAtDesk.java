@@ -186,7 +186,8 @@ final class WordsAtDesk {
 
     private String judged() {
         Fault fault = session.taken().orElseThrow().verdict().fault();
-        String after = !desk.canKeep() ? "" : fault == Fault.NONE ? " Keep it, or record it again." : " You may keep it.";
+        String after =
+                !desk.canKeep() ? "" : fault == Fault.NONE ? " Keep it, or record it again." : " You may keep it.";
         return fault.sentence() + after;
     }
 }

@@ -12,6 +12,8 @@ import cuelead.window.frame.Palette;
 import cuelead.window.frame.Wrapping;
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Insets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -31,30 +33,35 @@ import javax.swing.SwingUtilities;
 
 /** The page on which the words of a dance are heard and recorded. Used on the thread of events. */
 public final class WordsPage implements Page {
-    private static final double FINE_SECONDS = 0.005;
-    private static final String CAUTION = "Nothing that you record leaves this computer. The microphone listens from the"
-            + " first recording on, as long as this page is in front. Clicks can be loud in an earphone: begin softly.";
+    private static final float TOLD_SIZE = 1.25f;
+    private static final String CAUTION =
+            "Nothing that you record leaves this computer. The microphone listens from the"
+                    + " first recording on, as long as this page is in front. Clicks can be loud in an earphone: begin softly.";
 
     private final Host host;
     private final JPanel page = new JPanel(new BorderLayout(16, 0));
-    private final WordList list = new WordList(word -> ask(words -> words.goTo(word)));
+    private final WordList list = new WordList(
+            word -> ask(words -> words.goTo(word)), () -> sound(WordsAtDesk::recordOrNot), () -> ask(WordsAtDesk::keep));
     private final BigWord word = new BigWord();
     private final JTextArea told = Controls.sentences("What is done with the word");
-    private final TakeView take = new TakeView(seconds -> ask(words -> words.markAt(seconds)));
+    private final TakeView take = new TakeView(
+            seconds -> sound(words -> words.markAt(seconds)), laterSeconds -> sound(words -> words.nudge(laterSeconds)));
     private final JProgressBar level = new JProgressBar(0, WordsScene.FULL_LEVEL);
-    private final JButton play = Controls.button("Play", 'P', () -> ask(WordsAtDesk::play));
-    private final JButton record = Controls.button("Record", 'R', () -> ask(WordsAtDesk::recordOrNot));
+    private final JButton play = Controls.button("Play", 'P', () -> sound(WordsAtDesk::play));
+    private final JButton record = Controls.button("Record", 'R', () -> sound(WordsAtDesk::recordOrNot));
     private final JButton keep = Controls.button("Keep", 'K', () -> ask(WordsAtDesk::keep));
     private final JButton takeBack = Controls.button("Undo", 'U', () -> ask(WordsAtDesk::takeBack));
-    private final JButton row = Controls.button("All missing ones in a row", 'A', () -> ask(WordsAtDesk::rowOrNot));
+    private final JButton row = Controls.button("All missing ones in a row", 'A', () -> sound(WordsAtDesk::rowOrNot));
     private final JButton earlier =
-            Controls.button("Mark earlier", 'E', () -> ask(words -> words.nudge(-FINE_SECONDS)));
-    private final JButton later = Controls.button("Mark later", 'L', () -> ask(words -> words.nudge(FINE_SECONDS)));
+            Controls.button("Mark earlier", 'E', () -> sound(words -> words.nudge(-TakeView.STEP_SECONDS)));
+    private final JButton later =
+            Controls.button("Mark later", 'L', () -> sound(words -> words.nudge(TakeView.STEP_SECONDS)));
     private final JCheckBox uses = new JCheckBox("Call with my words");
-    private final JLabel folderShown = new JLabel();
+    private final JTextArea caution = Controls.sentences("Of recordings");
     private final JLabel count = Controls.title(" ", 1.15);
     private Path folder;
     private Optional<WordsRoom> room = Optional.empty();
+    private boolean isFront;
 
     /** With no word in hand. */
     public WordsPage(Host host) {
@@ -68,28 +75,30 @@ public final class WordsPage implements Page {
         page.setBorder(BorderFactory.createEmptyBorder(10, 28, 4, 24));
         look(host.palette());
         show(Optional.empty());
+        host.inHand().listen(() -> {
+            if (isFront) {
+                open();
+            }
+        });
     }
 
     private JComponent desk() {
+        told.setFont(told.getFont().deriveFont(TOLD_SIZE * told.getFont().getSize2D()));
+        told.setMargin(new Insets(0, 0, 0, 0));
+        caution.setMargin(new Insets(0, 0, 0, 0));
+        level.setPreferredSize(new Dimension(220, 18));
         level.getAccessibleContext().setAccessibleName("How loud the microphone is");
         JPanel upper = new JPanel(new BorderLayout(0, 6));
         upper.add(word);
         JPanel below = column(
                 told,
                 wrapped(record, keep, play, row, takeBack),
-                Controls.line(new JLabel("Microphone level"), level),
                 take,
-                wrapped(new JLabel("Felt on the mark:"), earlier, later),
-                wrapped(new JLabel("Microphone"), microphone(), uses, otherFolder(), folderShown),
-                caution());
+                wrapped(new JLabel("Felt on the mark:"), earlier, later, new JLabel("Microphone level"), level),
+                wrapped(new JLabel("Microphone"), microphone(), uses, otherFolder()),
+                caution);
         upper.add(below, BorderLayout.SOUTH);
         return upper;
-    }
-
-    private static JComponent caution() {
-        JTextArea caution = Controls.sentences("Of recordings");
-        caution.setText(CAUTION);
-        return caution;
     }
 
     private static JPanel column(JComponent... parts) {
@@ -125,15 +134,17 @@ public final class WordsPage implements Page {
     private JButton otherFolder() {
         uses.setMnemonic('C');
         uses.addActionListener(pressed -> use(uses.isSelected()));
-        return Controls.button("Another folder\u2026", 'F', () -> FileChoice.folder(
-                        page, "The folder of your words", folder, "Take this folder")
-                .ifPresent(this::take));
+        return Controls.button(
+                "Another folder\u2026",
+                'F',
+                () -> FileChoice.folder(page, "The folder of your words", folder, "Take this folder")
+                        .ifPresent(this::take));
     }
 
     private void take(Path other) {
         folder = other;
         use(true);
-        enter();
+        open();
     }
 
     private void use(boolean isUsed) {
@@ -147,10 +158,15 @@ public final class WordsPage implements Page {
 
     private void ask(WordsAtDesk.Order order) {
         room.ifPresent(open -> {
-            host.hushOthers(this);
             host.tell("");
             open.ask(order);
         });
+    }
+
+    /** The same where something is heard. */
+    private void sound(WordsAtDesk.Order order) {
+        host.hushOthers(this);
+        ask(order);
     }
 
     @Override
@@ -160,15 +176,22 @@ public final class WordsPage implements Page {
 
     @Override
     public void enter() {
+        isFront = true;
+        list.takeFocus();
+        open();
+    }
+
+    /** The dance may be another one. */
+    private void open() {
         InHand inHand = host.inHand();
         uses.setSelected(choices().ownWords().isPresent());
-        folderShown.setText(folder.toString());
+        caution.setText("Your words are kept in " + folder + ". " + CAUTION);
         Optional<Path> sheet = inHand.sheet().filter(file -> inHand.isDance());
         if (sheet.isEmpty()) {
-            leave();
+            closeRoom();
             told.setText("There is no dance yet: choose a step sheet first.");
         } else if (room.filter(open -> open.isOf(sheet.get(), folder)).isEmpty()) {
-            leave();
+            closeRoom();
             told.setText("Looking for the words of the dance\u2026");
             room = Optional.of(new WordsRoom(sheet.get(), folder, choices(), host.means(), new Watching()));
         }
@@ -190,14 +213,17 @@ public final class WordsPage implements Page {
             SwingUtilities.invokeLater(() -> {
                 if (isNow()) {
                     host.tell(sentence);
+                    if (!record.isEnabled()) {
+                        told.setText("");
+                    }
                 }
             });
         }
 
         @Override
-        public void recorded() {
+        public void recorded(long words) {
             SwingUtilities.invokeLater(() -> {
-                if (isNow()) {
+                if (isNow() && words == 1) {
                     use(true);
                 }
             });
@@ -211,8 +237,7 @@ public final class WordsPage implements Page {
     private void show(Optional<WordsScene> scene) {
         scene.ifPresentOrElse(now -> list.show(now.words(), now.at()), list::clear);
         Optional<Phase> phase = scene.map(WordsScene::phase);
-        boolean isTaking = phase.filter(now ->
-                        now == Phase.WAITING || now == Phase.COUNT_IN || now == Phase.TAKING)
+        boolean isTaking = phase.filter(now -> now == Phase.WAITING || now == Phase.COUNT_IN || now == Phase.TAKING)
                 .isPresent();
         boolean isRow = scene.filter(WordsScene::isRow).isPresent();
         boolean isMarked = scene.flatMap(WordsScene::mark).isPresent() && !isTaking;
@@ -229,16 +254,24 @@ public final class WordsPage implements Page {
         record.setEnabled(scene.isPresent());
         play.setEnabled(scene.isPresent() && !isTaking);
         keep.setEnabled(scene.filter(now -> now.can().keep()).isPresent());
-        takeBack.setEnabled(scene.filter(now -> now.can().takeBack() && !isTaking).isPresent());
-        row.setEnabled(isRow || scene.filter(now -> now.recorded() < now.words().size()).isPresent());
+        takeBack.setEnabled(
+                scene.filter(now -> now.can().takeBack() && !isTaking).isPresent());
+        row.setEnabled(isRow
+                || scene.filter(now -> now.recorded() < now.words().size()).isPresent());
         earlier.setEnabled(isMarked);
         later.setEnabled(isMarked);
         count.setText(scene.map(now -> now.recorded() + " of " + now.words().size() + " words recorded")
                 .orElse("Words"));
     }
 
+    /** The microphone listens no more. */
     @Override
     public void leave() {
+        isFront = false;
+        closeRoom();
+    }
+
+    private void closeRoom() {
         room.ifPresent(WordsRoom::close);
         room = Optional.empty();
         show(Optional.empty());

@@ -54,8 +54,8 @@ final class WordsRoom implements WordDevices {
 
         void told(String sentence);
 
-        /** There is one recording more in the folder. */
-        void recorded();
+        /** There is one recording more: so many words are recorded now. */
+        void recorded(long words);
     }
 
     /**
@@ -146,11 +146,12 @@ final class WordsRoom implements WordDevices {
             if (!scene.equals(seen)) {
                 watcher.shown(scene.get());
                 if (seen.isPresent() && scene.get().recorded() > seen.get().recorded()) {
-                    watcher.recorded();
+                    watcher.recorded(scene.get().recorded());
                 }
             }
             seen = scene;
-            WordsAtDesk.Order order = orders.poll(speakers.isPresent() ? LOOK_MILLIS : IDLE_MILLIS, TimeUnit.MILLISECONDS);
+            WordsAtDesk.Order order =
+                    orders.poll(speakers.isPresent() ? LOOK_MILLIS : IDLE_MILLIS, TimeUnit.MILLISECONDS);
             try {
                 if (order != null) {
                     order.to(words);
