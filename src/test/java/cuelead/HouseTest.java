@@ -41,7 +41,17 @@ class HouseTest {
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
             Map.entry(
                     "steer",
-                    Set.of("time", "report", "dance", "song", "plan", "lesson", "sound", "output", "practice")),
+                    Set.of(
+                            "time",
+                            "report",
+                            "dance",
+                            "song",
+                            "plan",
+                            "lesson",
+                            "voice",
+                            "sound",
+                            "output",
+                            "practice")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -71,6 +81,7 @@ class HouseTest {
                             "song",
                             "plan",
                             "lesson",
+                            "voice",
                             "sound",
                             "output",
                             "practice",

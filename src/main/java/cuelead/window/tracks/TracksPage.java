@@ -74,6 +74,10 @@ public final class TracksPage implements Page {
         }
         matters.get(Matter.SONG_AND_CALLS).setSelected(true);
         format.getAccessibleContext().setAccessibleName("The kind of file");
+        TracksLately.in(host.means().kept()).ifPresent(lately -> {
+            folder = lately.folder();
+            format.setSelectedIndex(FORMATS.indexOf(lately.format()));
+        });
         format.addActionListener(chosen -> refresh());
         format.setMaximumSize(format.getPreferredSize());
         name.getAccessibleContext().setAccessibleName("With what the names of the files begin");
@@ -228,6 +232,7 @@ public final class TracksPage implements Page {
         InHand inHand = host.inHand();
         inHand.sheet().filter(sheet -> inHand.isDance()).ifPresent(sheet -> {
             TracksChosen chosen = chosen();
+            new TracksLately(chosen.folder(), chosen.format()).keep(host.means().kept());
             Wish wish = inHand.choices()
                     .wish(sheet, inHand.song(), chosen.matter().course())
                     .again()
