@@ -9,15 +9,17 @@ import java.util.List;
 import java.util.Optional;
 
 /** Where the song that a sheet names lies: in the sheet's folder, its parent, or the working folder. */
-final class SongPlace {
+public final class SongPlace {
     private SongPlace() {}
 
     /**
      * The file that a sheet means.
      *
-     * @param named the path as the sheet has it
+     * @param named   the path as the sheet has it
+     * @param working the working folder
+     * @throws Refused when it is in none of them
      */
-    static Path find(String named, Path sheet, Path working) throws Refused {
+    public static Path find(String named, Path sheet, Path working) throws Refused {
         List<Path> tried = new ArrayList<>();
         for (Path folder : folders(sheet, working)) {
             Optional<Path> file = in(folder, named, sheet);
