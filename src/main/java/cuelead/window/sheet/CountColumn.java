@@ -1,6 +1,7 @@
 package cuelead.window.sheet;
 
 import cuelead.listing.ListedLine;
+import java.util.List;
 
 /** A column of a dance that is listed count by count. */
 enum CountColumn {
@@ -39,6 +40,11 @@ enum CountColumn {
             case FACING -> line.facing();
             case CALL -> line.call();
         };
+    }
+
+    /** From 0. */
+    int column() {
+        return List.of(values()).indexOf(this);
     }
 
     static CountColumn at(int column) {

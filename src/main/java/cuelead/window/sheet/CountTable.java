@@ -10,10 +10,15 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.util.EventObject;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
+import javax.swing.AbstractAction;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
+import java.awt.event.ActionEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -26,6 +31,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 final class CountTable extends JTable {
     private static final long serialVersionUID = 1L;
     private static final int PADDING = 8;
+    private static final String NEXT_CALL = "next call";
 
     private final transient IntConsumer chosen;
     private final CountRows rows;
@@ -60,7 +66,40 @@ final class CountTable extends JTable {
                 chosen.accept(rows.line(getSelectedRow()).line());
             }
         });
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), NEXT_CALL);
+        getActionMap().put(NEXT_CALL, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                nextCall();
+            }
+        });
         fit();
+    }
+
+    /** What is written is taken, and the next call can be written. */
+    private void nextCall() {
+        if (isEditing() && !getCellEditor().stopCellEditing()) {
+            return;
+        }
+        for (int row = getSelectedRow() + 1; row < getRowCount(); row++) {
+            if (isCellEditable(row, CountColumn.CALL.column())) {
+                changeSelection(row, 0, false, false);
+                return;
+            }
+        }
+    }
+
+    /** What is typed stands in the place of what was there. */
+    @Override
+    public boolean editCellAt(int row, int column, EventObject event) {
+        boolean isBegun = super.editCellAt(row, column, event);
+        if (isBegun && getEditorComponent() instanceof JTextComponent words) {
+            words.getAccessibleContext().setAccessibleName("The call");
+            words.selectAll();
+        }
+        return isBegun;
     }
 
     void look(Palette other) {
@@ -87,13 +126,26 @@ final class CountTable extends JTable {
         }
         waiting = null;
         int row = getSelectedRow();
-        int column = Math.max(0, getSelectedColumn());
         isShowing = true;
         rows.show(lines);
         if (row >= 0 && row < lines.size()) {
-            changeSelection(row, column, false, false);
+            changeSelection(row, 0, false, false);
         }
         isShowing = false;
+    }
+
+    /** Whatever is pressed of a row: its call is what can be written there. */
+    @Override
+    public void changeSelection(int row, int column, boolean toggle, boolean extend) {
+        super.changeSelection(row, CountColumn.CALL.column(), false, false);
+    }
+
+    /** Has the keys; where no row is chosen, the first one is. */
+    void begin() {
+        requestFocusInWindow();
+        if (getSelectedRow() < 0 && rows.getRowCount() > 0) {
+            changeSelection(0, 0, false, false);
+        }
     }
 
     @Override
@@ -120,7 +172,7 @@ final class CountTable extends JTable {
         boolean isThere = getSelectedRow() >= 0 && rows.line(getSelectedRow()).line() == line;
         if (row >= 0 && !isThere && !isEditing()) {
             isShowing = true;
-            changeSelection(row, Math.max(0, getSelectedColumn()), false, false);
+            changeSelection(row, 0, false, false);
             isShowing = false;
         }
     }

@@ -47,6 +47,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     private final FindingBar findings;
     private final JButton undo;
     private final JButton redo;
+    private final PaperButtons paper;
     private final Timer pause;
 
     /** Without a sheet. */
@@ -60,6 +61,8 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
         margin = new Margin(text, host.palette(), this::goTo);
         counts = new CountTable(host.palette(), desk::call, this::chosen);
         findings = new FindingBar(this::goTo);
+        paper = new PaperButtons(host, desk::understood);
+        paper.enable(false);
         undo = Controls.button("Undo", 'U', () -> rested(desk::undo));
         redo = Controls.button("Redo", 'R', () -> rested(desk::redo));
         undo.setToolTipText("Control and Z");
@@ -77,6 +80,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
                 () -> drop.take(page.getToolkit().getSystemClipboard().getContents(this))));
         buttons.add(undo);
         buttons.add(redo);
+        buttons.add(paper.view());
         JPanel head = new JPanel(new BorderLayout(0, 6));
         head.add(facts, BorderLayout.NORTH);
         head.add(buttons);
@@ -105,9 +109,18 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
         key("control Z", () -> rested(desk::undo));
         key("control Y", () -> rested(desk::redo));
         key("control shift Z", () -> rested(desk::redo));
+        key("control P", paper::print);
         key("F3", () -> findings.step(1));
         key("shift F3", () -> findings.step(-1));
-        key("F6", () -> (text.isFocusOwner() ? counts : text).requestFocusInWindow());
+        key("F6", this::otherSide);
+    }
+
+    private void otherSide() {
+        if (text.isFocusOwner()) {
+            counts.begin();
+        } else {
+            text.requestFocusInWindow();
+        }
     }
 
     private void key(String stroke, Runnable does) {
@@ -207,6 +220,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     @Override
     public void begin(String now) {
         text.begin(now);
+        facts.setText(now.isBlank() ? Understood.NOTHING.facts() : "Reading\u2026");
         undoable();
     }
 
@@ -222,6 +236,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
         margin.show(now.findings());
         findings.show(now.findings(), now.dance().isPresent());
         facts.setText(now.facts());
+        paper.enable(now.dance().isPresent());
         undoable();
     }
 
