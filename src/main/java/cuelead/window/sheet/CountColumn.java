@@ -30,6 +30,11 @@ enum CountColumn {
         return widest;
     }
 
+    /** Whether it takes the room that others leave. */
+    boolean isWide() {
+        return this == ACTION || this == CALL;
+    }
+
     String of(ListedLine.Counted line) {
         return switch (this) {
             case COUNT -> line.count();

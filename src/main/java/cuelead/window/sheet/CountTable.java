@@ -26,6 +26,8 @@ import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.event.ChangeEvent;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.TableCellRenderer;
+import javax.swing.table.TableColumn;
 
 /** What was understood of a sheet, count by count. */
 final class CountTable extends JTable {
@@ -58,7 +60,14 @@ final class CountTable extends JTable {
         setSurrendersFocusOnKeystroke(true);
         putClientProperty("terminateEditOnFocusLost", true);
         getTableHeader().setReorderingAllowed(false);
-        ((JLabel) getTableHeader().getDefaultRenderer()).setHorizontalAlignment(SwingConstants.LEADING);
+        TableCellRenderer heads = getTableHeader().getDefaultRenderer();
+        getTableHeader().setDefaultRenderer((all, head, isSelected, hasFocus, row, column) -> {
+            JLabel label = (JLabel) heads.getTableCellRendererComponent(all, head, isSelected, hasFocus, row, column);
+            label.setHorizontalAlignment(SwingConstants.LEADING);
+            label.setBorder(BorderFactory.createEmptyBorder(4, PADDING, 4, 0));
+            return label;
+        });
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
         setDefaultRenderer(Object.class, new Cell());
         getAccessibleContext().setAccessibleName("What was understood, count by count");
         getSelectionModel().addListSelectionListener(event -> {
@@ -113,8 +122,10 @@ final class CountTable extends JTable {
         setRowHeight(letters.getHeight() + PADDING);
         for (int column = 0; column < getColumnCount(); column++) {
             int width = letters.stringWidth(CountColumn.at(column).widest()) + 2 * PADDING;
-            getColumnModel().getColumn(column).setPreferredWidth(width);
-            getColumnModel().getColumn(column).setMinWidth(Math.min(width, letters.stringWidth("12:00") + PADDING));
+            TableColumn place = getColumnModel().getColumn(column);
+            place.setPreferredWidth(width);
+            place.setMinWidth(Math.min(width, letters.stringWidth("12:00") + PADDING));
+            place.setMaxWidth(CountColumn.at(column).isWide() ? Integer.MAX_VALUE : width * 5 / 4);
         }
     }
 

@@ -12,6 +12,7 @@ import java.awt.FileDialog;
 import java.awt.Frame;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -101,6 +102,9 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
         right.setPreferredSize(new Dimension(540, 300));
         JSplitPane sides = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left, right);
         sides.setResizeWeight(0.5);
+        for (String key : List.of("F6", "F8")) {
+            sides.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke(key), "none");
+        }
         sides.setBorder(BorderFactory.createEmptyBorder());
         return sides;
     }
