@@ -3,16 +3,24 @@ package cuelead.cli;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
 import cuelead.document.DocumentText;
+import cuelead.listing.Paper;
+import cuelead.listing.SheetForm;
+import cuelead.output.DataFile;
 import cuelead.report.Problem;
+import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
 import cuelead.sheet.SheetNotes;
 import cuelead.sheet.SheetWriter;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,6 +45,7 @@ import picocli.CommandLine.Option;
             "  cuelead read --clipboard",
             "  cuelead read --clipboard --text > my-sheet.txt    to keep it as a file",
             "  cuelead read my-sheet.pdf --write > my-sheet.txt",
+            "  cuelead read my-sheet.txt --call-sheet calls.pdf",
             "  cuelead read my-sheet.txt --tsv > my-sheet.tsv"
         })
 final class ReadCommand implements Callable<Integer> {
@@ -62,6 +71,18 @@ final class ReadCommand implements Callable<Integer> {
     @Option(names = "--write", description = "The dance written anew instead, as a step sheet in one clean style.")
     private boolean write;
 
+    @Option(
+            names = "--call-sheet",
+            paramLabel = "FILE.pdf",
+            description = "Also what is called, in large print, as a PDF file.")
+    private Optional<Path> callSheet;
+
+    @Option(
+            names = "--step-sheet",
+            paramLabel = "FILE.pdf",
+            description = "Also the dance written anew, as a PDF file.")
+    private Optional<Path> stepSheet;
+
     ReadCommand(Surroundings surroundings) {
         this.surroundings = surroundings;
     }
@@ -81,6 +102,8 @@ final class ReadCommand implements Callable<Integer> {
             Dance dance = read.dance().get();
             problems.addAll(DanceCheck.check(dance, source.name()));
             print(dance, read.notes());
+            save(callSheet, SheetForm.CALL_SHEET, dance, read.notes());
+            save(stepSheet, SheetForm.STEP_SHEET, dance, read.notes());
         }
         new ProblemPrinter(surroundings.err(), Map.of(source.name(), document)).tellInFull(problems);
         if (write) {
@@ -97,6 +120,13 @@ final class ReadCommand implements Callable<Integer> {
                     .err()
                     .println((places == 1 ? "1 place was" : places + " places were")
                             + " not understood; the author's words stand there, marked \"[not understood: ...]\".");
+        }
+    }
+
+    private void save(Optional<Path> file, SheetForm form, Dance dance, SheetNotes notes) throws Refused {
+        if (file.isPresent()) {
+            DataFile.write(file.get(), ByteBuffer.wrap(form.pdf(dance, notes, Paper.of(Locale.getDefault()))));
+            surroundings.err().println("The " + form.word() + " is in " + file.get() + ".");
         }
     }
 

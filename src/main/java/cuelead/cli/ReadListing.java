@@ -12,6 +12,8 @@ import cuelead.dance.Section;
 import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
+import cuelead.listing.StepTold;
+import cuelead.listing.WallChanges;
 import cuelead.plan.CallWords;
 import cuelead.steer.SongEnd;
 import cuelead.steer.Told;
@@ -19,7 +21,6 @@ import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** A dance as it was understood, count by count, to be held beside the sheet. */
 final class ReadListing {
@@ -104,10 +105,10 @@ final class ReadListing {
         return row(
                 step.count().label(),
                 step.foot().map(Foot::word).orElse(""),
-                what(step),
+                StepTold.what(step),
                 step.turn().words(),
                 row.facing().clock(),
-                weight(step.weightAfter()),
+                StepTold.weight(step.weightAfter()),
                 CallWords.of(row.section(), step),
                 CallWords.headAt(row.section(), step).orElse(""));
     }
@@ -117,45 +118,19 @@ final class ReadListing {
                 .stripTrailing();
     }
 
-    private static String what(Step step) {
-        String action = step.action().word().replace('-', ' ');
-        String direction =
-                switch (step.direction()) {
-                    case NONE, TURN, PLACE, CONT -> "";
-                    case FWD -> "forward";
-                    case FWD_ACROSS -> "forward across";
-                    case FWD_CENTRE -> "forward to centre";
-                    case BACK_CENTRE -> "back to centre";
-                    case FWD_DIAG -> "forward diagonal";
-                    case BACK_DIAG -> "back diagonal";
-                    default -> step.direction().word().replace('-', ' ');
-                };
-        return direction.isEmpty() || direction.equals(action) ? action : action + " " + direction;
-    }
-
-    private static String weight(Weight weight) {
-        return switch (weight) {
-            case LEFT -> "left";
-            case RIGHT -> "right";
-            case BOTH -> "both";
-            case UNKNOWN -> "open";
-        };
-    }
-
     private void printChanges() {
         for (Restart restart : dance.restarts()) {
             out.println();
-            out.println("Wall " + restart.wall() + " is broken off after count " + restart.afterCount()
-                    + " and begins again" + (restart.changed().isEmpty() ? "." : ", with other steps before that:"));
+            out.println(WallChanges.told(restart));
             steps(new Section("", "", 0, restart.changed(), List.of(), List.of(), restart.line()));
         }
         for (Tag tag : dance.tags()) {
             out.println();
-            out.println(tag.part().name() + " of " + Told.number(tag.part().counts(), "count") + after(tag) + ".");
+            out.println(WallChanges.told(tag));
         }
         dance.ending().ifPresent(ending -> {
             out.println();
-            out.println(SongEnd.told(ending));
+            out.println(WallChanges.told(ending));
             ending.part().map(Part::sections).orElse(List.of()).forEach(this::steps);
         });
     }
@@ -165,22 +140,12 @@ final class ReadListing {
             out.println(row(
                     step.count().label(),
                     step.foot().map(Foot::word).orElse(""),
-                    what(step),
+                    StepTold.what(step),
                     step.turn().words(),
                     "",
-                    weight(step.weightAfter()),
+                    StepTold.weight(step.weightAfter()),
                     CallWords.of(section, step),
                     CallWords.headAt(section, step).orElse("")));
         }
-    }
-
-    private static String after(Tag tag) {
-        if (tag.afterWalls().isEmpty()) {
-            return ", where the sequence names it";
-        }
-        String where = tag.afterCount().isPresent()
-                ? " after count " + tag.afterCount().getAsInt() + " of wall "
-                : " after wall ";
-        return where + tag.afterWalls().stream().map(String::valueOf).collect(Collectors.joining(", "));
     }
 }

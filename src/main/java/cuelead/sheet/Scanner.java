@@ -271,7 +271,7 @@ final class Scanner {
         return c >= '0' && c <= '9';
     }
 
-    private static boolean isQuote(char c) {
+    static boolean isQuote(char c) {
         return c == '"' || c == '\u201c' || c == '\u201d' || c == '\u201e' || c == '\uff02';
     }
 

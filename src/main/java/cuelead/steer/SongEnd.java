@@ -1,10 +1,8 @@
 package cuelead.steer;
 
-import cuelead.dance.Ending;
 import cuelead.plan.DancedCount;
 import cuelead.plan.Run;
 import cuelead.plan.Timeline;
-import java.util.Locale;
 import java.util.Optional;
 
 /** How the music leaves the dancers, in one sentence. */
@@ -58,11 +56,5 @@ public final class SongEnd {
         return seconds < Timeline.LONG_REST_SECONDS
                 ? ""
                 : "; " + Told.number(seconds, "second") + " of music remain" + (seconds == 1 ? "s" : "");
-    }
-
-    /** The words of an ending, with its name before them. */
-    public static String told(Ending ending) {
-        boolean isNamed = ending.words().toLowerCase(Locale.ROOT).startsWith("ending");
-        return (isNamed ? "" : "Ending: ") + ending.words();
     }
 }

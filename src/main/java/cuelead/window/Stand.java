@@ -17,6 +17,7 @@ import cuelead.window.frame.Palette;
 import cuelead.window.frame.Recent;
 import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
+import cuelead.window.sheet.SheetPage;
 import cuelead.window.start.StartPage;
 import cuelead.window.tracks.TracksPage;
 import cuelead.window.words.WordsPage;
@@ -73,6 +74,7 @@ public final class Stand implements Host {
         inHand = new InHand(memory.session());
         makers.put(
                 PageName.DANCE, () -> new StartPage(this, () -> memory.session().recents()));
+        makers.put(PageName.SHEET, () -> new SheetPage(this));
         makers.put(
                 PageName.FLOOR,
                 () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));

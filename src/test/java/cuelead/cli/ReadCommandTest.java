@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -51,6 +52,23 @@ class ReadCommandTest {
         assertTrue(read.err().contains("own.txt:2:1: error: This line is no figure of your own."), read.err());
         Bench.Outcome none = bench.run("check", sheet.toString(), "--figures", "none.txt");
         assertTrue(none.err().contains("none.txt cannot be read"), none.err());
+    }
+
+    @Test
+    void aDanceIsPutOnPaper() throws IOException {
+        Path calls = folder.resolve("calls.pdf");
+        Path steps = folder.resolve("steps.pdf");
+        Bench bench = Bench.withoutDevice(folder);
+        Bench.Outcome read = bench.run(
+                "read", Bench.DEMO_SHEET, "--call-sheet", calls.toString(), "--step-sheet", steps.toString());
+        assertEquals(0, read.exitCode(), read.err());
+        assertTrue(read.err().contains("The call sheet is in " + calls + "."), read.err());
+        for (Path pdf : List.of(calls, steps)) {
+            assertTrue(Files.readString(pdf, StandardCharsets.ISO_8859_1).startsWith("%PDF-"), pdf.toString());
+        }
+        Bench.Outcome none =
+                bench.run("read", Bench.DEMO_SHEET, "--call-sheet", folder.resolve("none/a.pdf").toString());
+        assertTrue(none.exitCode() != 0 && none.err().contains("none"), none.err());
     }
 
     @Test

@@ -23,16 +23,16 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Holds a page without a window; the computer has no sound. Longer work is done at once. */
-final class FakeHost implements Host {
+public final class FakeHost implements Host {
     private final Means means;
     private final InHand inHand = new InHand(Session.FIRST);
     private final List<String> told = new ArrayList<>();
 
-    FakeHost(Path folder) {
+    public FakeHost(Path folder) {
         means = new Means(new Places(folder, folder), folder.resolve("kept"), new NoSound(), Optional.empty());
     }
 
-    List<String> told() {
+    public List<String> told() {
         return told;
     }
 

@@ -1,17 +1,15 @@
 package cuelead.window.start;
 
-import cuelead.dance.Dance;
 import cuelead.dance.DanceCheck;
+import cuelead.listing.DanceFacts;
 import cuelead.report.Problem;
 import cuelead.report.Refused;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
-import cuelead.steer.Told;
 import cuelead.window.frame.FoundProblem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 
 /**
  * A sheet as it was understood.
@@ -39,21 +37,12 @@ record ReadDance(String title, String facts, List<String> findings, String song,
                             .map(dance -> dance.header().title())
                             .filter(title -> !title.isBlank())
                             .orElse(name),
-                    read.dance().map(ReadDance::facts).orElse("No dance was found in it."),
+                    read.dance().map(DanceFacts::of).orElse("No dance was found in it."),
                     problems.stream().map(FoundProblem::told).toList(),
                     read.dance().map(dance -> dance.header().song()).orElse(""),
                     read.dance().isPresent());
         } catch (Refused refused) {
             return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), "", false);
         }
-    }
-
-    private static String facts(Dance dance) {
-        OptionalInt walls = dance.header().statedWalls();
-        String level = dance.header().level();
-        return (dance.isPhrased() ? dance.parts().size() + " parts, " : "")
-                + dance.counts() + " counts"
-                + (walls.isPresent() ? ", " + Told.number(walls.getAsInt(), "wall") : "")
-                + (level.isBlank() ? "" : ", " + level);
     }
 }
