@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.BeatWords;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.BeatFinding;
@@ -8,6 +7,7 @@ import cuelead.song.Correction;
 import cuelead.song.Ear;
 import cuelead.song.Hearing;
 import cuelead.song.SongNote;
+import cuelead.steer.BeatWords;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.FitListing;
 import cuelead.dance.DanceCheck;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
@@ -9,6 +8,7 @@ import cuelead.report.Refused;
 import cuelead.sheet.OwnFigures;
 import cuelead.sheet.ReadSheet;
 import cuelead.sheet.SheetFile;
+import cuelead.steer.FitListing;
 import java.util.ArrayList;
 import java.util.List;
 

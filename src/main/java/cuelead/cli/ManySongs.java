@@ -1,10 +1,10 @@
 package cuelead.cli;
 
-import cuelead.steer.BeatWords;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.BeatFinding;
 import cuelead.song.Ear;
+import cuelead.steer.BeatWords;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

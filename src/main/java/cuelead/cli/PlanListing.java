@@ -1,7 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.SongEnd;
-import cuelead.steer.FitListing;
 import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.plan.CallPlan;
@@ -11,6 +9,8 @@ import cuelead.plan.Timeline;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
 import cuelead.practice.Wish;
+import cuelead.steer.FitListing;
+import cuelead.steer.SongEnd;
 import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;

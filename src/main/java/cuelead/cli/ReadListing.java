@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.steer.SongEnd;
 import cuelead.dance.CountOne;
 import cuelead.dance.Dance;
 import cuelead.dance.DanceRow;
@@ -14,6 +13,7 @@ import cuelead.dance.Step;
 import cuelead.dance.Tag;
 import cuelead.dance.Weight;
 import cuelead.plan.CallWords;
+import cuelead.steer.SongEnd;
 import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;

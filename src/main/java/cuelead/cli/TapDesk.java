@@ -41,13 +41,7 @@ final class TapDesk implements KeyedLine.Shown {
      * @param within     where the beats are put right; empty = everywhere
      * @param background where taps are carried through the song, which may take some seconds
      */
-    TapDesk(
-            Path song,
-            LiveBeats live,
-            BeatsInHand hand,
-            Optional<Stretch> within,
-            Ear ear,
-            Executor background) {
+    TapDesk(Path song, LiveBeats live, BeatsInHand hand, Optional<Stretch> within, Ear ear, Executor background) {
         this.song = song;
         this.live = live;
         this.hand = hand;

@@ -59,7 +59,8 @@ final class Tapping {
                     choice.open(surroundings.devices(), song.pcm().rate())) {
                 WHAT_TO_DO.forEach(surroundings.err()::println);
                 LiveBeats live = new LiveBeats(song, speakers.main(), speakers.ear(), sound.delays());
-                TapDesk desk = new TapDesk(file, live, new BeatsInHand(beats, List.of()), within, new Ear(), background);
+                TapDesk desk =
+                        new TapDesk(file, live, new BeatsInHand(beats, List.of()), within, new Ear(), background);
                 screen.show(desk, new LostDevices(speakers));
                 speakers.stop();
                 return desk.isKept() ? Optional.of(desk.hand()) : Optional.empty();

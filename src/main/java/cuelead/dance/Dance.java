@@ -72,8 +72,7 @@ public record Dance(
 
     /** The same, from another first count. */
     public Dance beginning(CountOne countOne) {
-        return new Dance(
-                header.beginning(countOne), parts, sequence, tags, restarts, ending, claims, options);
+        return new Dance(header.beginning(countOne), parts, sequence, tags, restarts, ending, claims, options);
     }
 
     /** The same with other restarts. */

@@ -41,6 +41,11 @@ public final class BeatsInHand {
         return states.element().comments();
     }
 
+    /** Whether a user wrote them or put them right, now or before. */
+    public boolean isUsers() {
+        return BeatFile.isUsers(new BeatFile.Reading(Optional.of(beats()), comments(), List.of()));
+    }
+
     public boolean isChanged() {
         return states.size() > 1;
     }
@@ -50,25 +55,36 @@ public final class BeatsInHand {
         return !takenBack.isEmpty();
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Takes what was tapped.
+     *
+     * @param within where; empty = everywhere
+     */
     public void use(Tapped tapped, Optional<Stretch> within) throws Refused {
         push(tapped.within(beats(), within), tapped.comment(within));
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Puts them right.
+     *
+     * @param within where; empty = everywhere
+     */
     public void change(Correction correction, Optional<Stretch> within) throws Refused {
         push(correction.apply(beats(), within), correction.comment(within));
     }
 
-    /** @param within where; empty = everywhere */
+    /**
+     * Makes the beat nearest to a moment the first of an eight.
+     *
+     * @param within where; empty = everywhere
+     */
     public void oneAt(double songSeconds, Optional<Stretch> within) throws Refused {
         push(Correction.oneAt(songSeconds, beats(), within), Correction.oneAtComment(songSeconds, within));
     }
 
     /** The dance begins somewhere, whatever its sheet says. */
     public void begin(DanceBegin begin) {
-        List<String> comments = new ArrayList<>(
-                DanceBegin.without(begin.dance(), Correction.unmarked(comments())));
+        List<String> comments = new ArrayList<>(DanceBegin.without(begin.dance(), Correction.unmarked(comments())));
         comments.add(begin.comment());
         push(new State(beats(), List.copyOf(comments)));
     }

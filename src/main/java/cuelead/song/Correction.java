@@ -73,8 +73,6 @@ public enum Correction {
 
     /** All but those that say that no user has changed it. */
     static List<String> unmarked(List<String> comments) {
-        return comments.stream()
-                .filter(comment -> !BeatMark.isOne(comment))
-                .toList();
+        return comments.stream().filter(comment -> !BeatMark.isOne(comment)).toList();
     }
 }

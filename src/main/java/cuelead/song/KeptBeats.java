@@ -61,7 +61,8 @@ public final class KeptBeats {
             Files.deleteIfExists(file);
             last = first;
         } catch (IOException broken) {
-            throw new Refused("The beat file " + file + " cannot be taken away: see whether its disk is protected.", broken);
+            throw new Refused(
+                    "The beat file " + file + " cannot be taken away: see whether its disk is protected.", broken);
         }
     }
 
@@ -92,8 +93,8 @@ public final class KeptBeats {
 
     private void checkOthers() throws Refused {
         Optional<byte[]> now = content(file);
-        boolean isAsLeft = now.isPresent() == last.isPresent()
-                && (now.isEmpty() || Arrays.equals(now.get(), last.get()));
+        boolean isAsLeft =
+                now.isPresent() == last.isPresent() && (now.isEmpty() || Arrays.equals(now.get(), last.get()));
         if (!isAsLeft) {
             throw new Refused("Another program has changed " + file
                     + " meanwhile, so it is left as it is: open the song again to go on from there.");

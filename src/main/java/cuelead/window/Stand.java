@@ -16,6 +16,7 @@ import cuelead.window.frame.Palette;
 import cuelead.window.frame.Recent;
 import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
+import cuelead.window.song.SongPage;
 import cuelead.window.start.StartPage;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
@@ -70,6 +71,7 @@ public final class Stand implements Host {
         inHand = new InHand(memory.session());
         makers.put(
                 PageName.DANCE, () -> new StartPage(this, () -> memory.session().recents()));
+        makers.put(PageName.SONG, () -> new SongPage(this));
         makers.put(
                 PageName.FLOOR,
                 () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));

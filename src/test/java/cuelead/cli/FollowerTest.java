@@ -2,11 +2,11 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import cuelead.steer.SongEnd;
 import cuelead.plan.Timeline;
 import cuelead.steer.Calls;
 import cuelead.steer.Follower;
 import cuelead.steer.Scene;
+import cuelead.steer.SongEnd;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -45,7 +45,8 @@ class TapDeskTest {
         speakers = new FakeSpeakers(song.pcm().rate());
         live = new LiveBeats(song, speakers, Optional.empty(), Delays.NONE);
         BeatGrid wrong = Correction.HALF_BEAT.apply(exact, Optional.empty());
-        desk = new TapDesk(FILE, live, new BeatsInHand(wrong, List.of()), Optional.empty(), new Ear(), this::inBackground);
+        desk = new TapDesk(
+                FILE, live, new BeatsInHand(wrong, List.of()), Optional.empty(), new Ear(), this::inBackground);
     }
 
     private void inBackground(Runnable task) {

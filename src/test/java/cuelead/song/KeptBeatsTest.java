@@ -86,6 +86,7 @@ class KeptBeatsTest {
         assertEquals(BeatFile.beside(song), BeatFile.of(song, apart));
         BeatFile.write(BeatFile.apart(song, apart), beats, List.of());
         Path moved = Files.move(song, folder.resolve("two.mp3"));
-        assertEquals(Optional.of(beats), BeatFile.read(BeatFile.of(moved, apart)).beats());
+        assertEquals(
+                Optional.of(beats), BeatFile.read(BeatFile.of(moved, apart)).beats());
     }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cuelead.window.floor.FloorPage;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
+import cuelead.window.song.SongPage;
 import cuelead.window.start.StartPage;
 import java.awt.Component;
 import java.awt.Container;
@@ -37,6 +38,7 @@ class PagesTest {
     void open() {
         FakeHost host = new FakeHost(temp);
         pages.put(PageName.DANCE, new StartPage(host, List::of));
+        pages.put(PageName.SONG, new SongPage(host));
         pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, still -> {}));
     }
 
