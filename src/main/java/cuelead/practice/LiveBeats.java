@@ -29,10 +29,28 @@ public final class LiveBeats {
      * @param clicks a device for the clicks alone; empty = they go with the music
      */
     public LiveBeats(Song song, Speakers speakers, Optional<Speakers> clicks, Delays delays) {
+        this(song, speakers, clicks, delays, 0, Optional.empty());
+    }
+
+    /**
+     * Begins to play at a place in the song.
+     *
+     * @param clicks  a device for the clicks alone; empty = they go with the music
+     * @param clicked the beats that are clicked from the first moment on; empty = none
+     */
+    public LiveBeats(
+            Song song,
+            Speakers speakers,
+            Optional<Speakers> clicks,
+            Delays delays,
+            double fromSeconds,
+            Optional<BeatGrid> clicked) {
         this.song = song;
         rate = song.pcm().rate();
         outputs = Outputs.ofPractice(speakers, clicks, delays, rate);
-        outputs.begin(version, ClickedSong.planWithoutClicks(song), 0, Optional.empty());
+        MixPlan plan = clicked.map(beats -> ClickedSong.plan(song, beats))
+                .orElseGet(() -> ClickedSong.planWithoutClicks(song));
+        outputs.begin(version, plan, held(fromSeconds), Optional.empty());
     }
 
     /** The place in the song that is heard now. */
@@ -78,8 +96,11 @@ public final class LiveBeats {
     public void goTo(double seconds, BeatGrid clicked) {
         version++;
         wanted = Optional.empty();
-        long frame = Math.max(0, Math.min(song.pcm().lengthFrames() - 1, rate.frameAt(seconds)));
-        outputs.begin(version, ClickedSong.plan(song, clicked), frame, Optional.empty());
+        outputs.begin(version, ClickedSong.plan(song, clicked), held(seconds), Optional.empty());
+    }
+
+    private long held(double seconds) {
+        return Math.max(0, Math.min(song.pcm().lengthFrames() - 1, rate.frameAt(seconds)));
     }
 
     public boolean isPaused() {

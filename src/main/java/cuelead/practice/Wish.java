@@ -58,6 +58,27 @@ public record Wish(
         EVERY_BEAT
     }
 
+    /** The same from a place of the song on, to its end. */
+    public Wish from(double songSeconds, Click clicked) {
+        return new Wish(
+                sheet,
+                song,
+                tempo,
+                leadBeats,
+                level,
+                fading,
+                clicked,
+                voice,
+                ownFigures,
+                rate,
+                songSeconds,
+                OptionalDouble.empty(),
+                callsGo,
+                speed,
+                way,
+                dip);
+    }
+
     /** A wish for all of a dance as its sheet has it, which may be changed. */
     public static Asked of(Path sheet) {
         return new Asked(sheet);

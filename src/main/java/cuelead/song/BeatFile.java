@@ -58,6 +58,20 @@ public final class BeatFile {
         return beside(song);
     }
 
+    /**
+     * Such a folder, made where it is not there.
+     *
+     * @throws Refused when it cannot be made
+     */
+    public static Path folder(Path apart) throws Refused {
+        try {
+            return Files.createDirectories(apart);
+        } catch (IOException broken) {
+            throw new Refused(
+                    "The folder " + apart + " cannot be made: see whether its disk is full or protected.", broken);
+        }
+    }
+
     /** The file that keeps the beats of a song in such a folder; a song that is moved or renamed keeps its own. */
     public static Path apart(Path song, Path apart) throws Refused {
         return apart.resolve(SongHash.of(song).hex().substring(0, HASH_DIGITS) + ENDING);

@@ -41,6 +41,11 @@ public final class BeatsInHand {
         return states.element().comments();
     }
 
+    /** Whether a user wrote them or put them right, now or before. */
+    public boolean isUsers() {
+        return BeatFile.isUsers(new BeatFile.Reading(Optional.of(beats()), comments(), List.of()));
+    }
+
     public boolean isChanged() {
         return states.size() > 1;
     }

@@ -58,7 +58,8 @@ public record DancePlace(
                 WallEnd.first(timeline));
     }
 
-    private static String name(Timeline timeline, Run run) {
+    /** {@code Wall 2}, {@code Wall 2, part B}, {@code Tag after wall 2}, {@code Ending}. */
+    public static String name(Timeline timeline, Run run) {
         return switch (run.kind()) {
             case WALL -> wall(timeline, run);
             case TAG -> "Tag after wall " + run.wall();

@@ -18,6 +18,7 @@ import cuelead.window.frame.Recent;
 import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
 import cuelead.window.sheet.SheetPage;
+import cuelead.window.song.SongPage;
 import cuelead.window.start.StartPage;
 import cuelead.window.tracks.TracksPage;
 import cuelead.window.words.WordsPage;
@@ -75,6 +76,7 @@ public final class Stand implements Host {
         makers.put(
                 PageName.DANCE, () -> new StartPage(this, () -> memory.session().recents()));
         makers.put(PageName.SHEET, () -> new SheetPage(this));
+        makers.put(PageName.SONG, () -> new SongPage(this));
         makers.put(
                 PageName.FLOOR,
                 () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));

@@ -104,7 +104,7 @@ public record Choices(
     }
 
     /** With the song as fast as it is. */
-    Choices atOwnSpeed() {
+    public Choices atOwnSpeed() {
         return new Choices(
                 clicks,
                 leadBeats,
