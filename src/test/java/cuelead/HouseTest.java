@@ -39,7 +39,19 @@ class HouseTest {
             Map.entry("compose", Set.of("report", "dsp", "time")),
             Map.entry(
                     "practice", Set.of("time", "report", "dance", "sheet", "song", "plan", "lesson", "voice", "sound")),
-            Map.entry("steer", Set.of("time", "report", "dance", "plan", "lesson", "sound", "output", "practice")),
+            Map.entry(
+                    "steer",
+                    Set.of(
+                            "time",
+                            "report",
+                            "dance",
+                            "song",
+                            "plan",
+                            "lesson",
+                            "voice",
+                            "sound",
+                            "output",
+                            "practice")),
             Map.entry(
                     "cli",
                     Set.of(
@@ -68,6 +80,7 @@ class HouseTest {
                             "sheet",
                             "plan",
                             "lesson",
+                            "voice",
                             "sound",
                             "output",
                             "practice",

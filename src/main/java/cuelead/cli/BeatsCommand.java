@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.Targets;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.Correction;

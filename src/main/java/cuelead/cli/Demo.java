@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
+import cuelead.practice.CountedSound;
 import cuelead.practice.Delays;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;

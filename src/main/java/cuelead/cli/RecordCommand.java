@@ -1,6 +1,5 @@
 package cuelead.cli;
 
-import cuelead.output.DeviceName;
 import cuelead.output.TakeFolder;
 import cuelead.practice.NeededWords;
 import cuelead.practice.Voicing;
@@ -8,12 +7,14 @@ import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.steer.DeviceChoice;
 import cuelead.steer.LostDevices;
-import cuelead.steer.SoundDevices;
+import cuelead.steer.MicrophoneChoice;
 import cuelead.steer.SpeakerPair;
 import cuelead.steer.Told;
+import cuelead.steer.WordKeeping;
 import cuelead.time.SampleRate;
 import cuelead.voice.FolderMarks;
 import cuelead.voice.RecordingSession;
+import cuelead.voice.TakeBuffer;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -122,7 +123,7 @@ final class RecordCommand implements Callable<Integer> {
     private void record(RecordingSession session, WordKeeping keeping) throws Refused, InterruptedException {
         Optional<KeyedLine> screen =
                 handsFree ? Optional.empty() : Optional.of(new KeyedLine(surroundings, WITHOUT_KEYS));
-        try (Microphone microphone = openMicrophone();
+        try (Microphone microphone = MicrophoneChoice.open(device, surroundings.devices(), RATE);
                 SpeakerPair speakers = DeviceChoice.USUAL.open(surroundings.devices(), RATE)) {
             keeping.write();
             TakeBuffer buffer = new TakeBuffer(microphone, System::nanoTime);
@@ -133,15 +134,6 @@ final class RecordCommand implements Callable<Integer> {
                 tell(session);
             }
         }
-    }
-
-    private Microphone openMicrophone() throws Refused {
-        SoundDevices devices = surroundings.devices();
-        if (device.isEmpty()) {
-            return devices.openMicrophone(Optional.empty(), RATE);
-        }
-        DeviceName name = DeviceName.meantBy(device.get(), devices.microphones(), DeviceName.Kind.MICROPHONE);
-        return devices.openMicrophone(Optional.of(name), RATE);
     }
 
     private void show(RecordDesk desk, Optional<KeyedLine> screen, SpeakerPair speakers)

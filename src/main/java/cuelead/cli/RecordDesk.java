@@ -2,33 +2,29 @@ package cuelead.cli;
 
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
-import cuelead.voice.Clip;
+import cuelead.steer.WordDesk;
+import cuelead.steer.WordDevices;
+import cuelead.steer.WordKeeping;
+import cuelead.steer.WordRow;
+import cuelead.time.SampleRate;
 import cuelead.voice.Mark;
 import cuelead.voice.RecordingSession;
+import cuelead.voice.TakeBuffer;
 import cuelead.voice.TakeVerdict;
 import cuelead.voice.TakeVerdict.Use;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Records words one after the other: counts in, listens, judges, keeps. With keys its user decides; hands-free it accepts
- * what is good, and tries each other word three times. Used on one thread.
- */
+/** Records words one after the other: by keys its user decides, hands-free it goes on by itself. Used on one thread. */
 final class RecordDesk implements KeyedLine.Shown {
-    private static final int TRIES = 3;
-
     private final RecordingSession session;
     private final TakeBuffer buffer;
-    private final Speakers speakers;
-    private final WordKeeping keeping;
-    private final Steering steering;
+    private final WordDesk desk;
+    private final Optional<WordRow> row;
     private final List<String> news = new ArrayList<>();
-    private Phase phase = Phase.READY;
-    private Optional<Path> kept = Optional.empty();
-    private int tries;
+    private String announced = "";
     private boolean isEnded;
 
     /** Who decides what comes next. */
@@ -37,23 +33,30 @@ final class RecordDesk implements KeyedLine.Shown {
         HANDS_FREE
     }
 
-    private enum Phase {
-        READY,
-        COUNT_IN,
-        TAKING,
-        JUDGED,
-        /** What was recorded before is heard and marked. */
-        RECORDED
+    /** Devices that are open. */
+    private record OpenDevices(Speakers speakers, TakeBuffer microphone) implements WordDevices {
+        @Override
+        public SampleRate rate() {
+            return microphone.rate();
+        }
+
+        @Override
+        public Optional<TakeBuffer> listening() {
+            return Optional.of(microphone);
+        }
+
+        @Override
+        public void hush() {
+            speakers.stop();
+        }
     }
 
     RecordDesk(RecordingSession session, TakeBuffer buffer, Speakers speakers, WordKeeping keeping, Steering steering)
             throws Refused {
         this.session = session;
         this.buffer = buffer;
-        this.speakers = speakers;
-        this.keeping = keeping;
-        this.steering = steering;
-        ready();
+        desk = new WordDesk(session, new OpenDevices(speakers, buffer), keeping);
+        row = steering == Steering.HANDS_FREE ? Optional.of(new WordRow(desk)) : Optional.empty();
     }
 
     @Override
@@ -64,95 +67,47 @@ final class RecordDesk implements KeyedLine.Shown {
     @Override
     public void obey(String stroke) throws Refused {
         Optional<RecordKeys> key = RecordKeys.of(stroke);
-        if (key.isEmpty() || isOver()) {
+        if (key.isPresent() && !isOver()) {
+            try {
+                obey(key.get());
+            } catch (InterruptedException broken) {
+                Thread.currentThread().interrupt();
+                isEnded = true;
+            }
+        }
+    }
+
+    private void obey(RecordKeys key) throws Refused, InterruptedException {
+        if (key.laterSeconds() != 0) {
+            desk.nudge(key.laterSeconds());
             return;
         }
-        if (key.get().laterSeconds() != 0) {
-            nudge(key.get().laterSeconds());
-            return;
-        }
-        switch (key.get()) {
-            case TAKE -> countIn();
+        switch (key) {
+            case TAKE -> desk.record();
             case ACCEPT -> acceptOrTake();
-            case PLAY -> playAgainstClick();
+            case PLAY -> desk.play();
             case HELP -> news.addAll(RecordKeys.TOLD);
             case BACK -> {
                 session.back();
-                ready();
+                desk.ready();
             }
             case SKIP -> {
                 session.skip();
-                ready();
+                desk.ready();
             }
             default -> isEnded = true;
         }
     }
 
-    private void ready() throws Refused {
-        phase = !isOver() && steering == Steering.BY_KEYS && keeping.show(session) ? Phase.RECORDED : Phase.READY;
-        kept = Optional.empty();
-        tries = 0;
-        speakers.stop();
-    }
-
-    /** The mark of a recording is kept at once, that of a take with the take. */
-    private void nudge(double laterSeconds) throws Refused {
-        if (!isHeardAgain()) {
-            return;
-        }
-        session.nudge(laterSeconds);
-        if (phase == Phase.RECORDED) {
-            keeping.mark(session.word(), mark().orElseThrow());
-        }
-        playAgainstClick();
-    }
-
-    private boolean isHeardAgain() {
-        return phase == Phase.JUDGED || phase == Phase.RECORDED;
-    }
-
-    private Optional<Mark> mark() {
-        return session.taken().flatMap(RecordingSession.Taken::mark);
-    }
-
-    private void countIn() {
-        if (phase == Phase.COUNT_IN || phase == Phase.TAKING || !buffer.hasHeard()) {
-            return;
-        }
-        if (steering == Steering.HANDS_FREE) {
-            news.add("Say \"" + session.word() + "\" after the fourth click (" + session.number() + " of "
-                    + session.count() + ").");
-        }
-        phase = Phase.COUNT_IN;
-        speakers.play(TakeClicks.countIn(buffer.rate()), 0);
-    }
-
-    private void acceptOrTake() throws Refused {
-        if (phase == Phase.JUDGED && mark().isPresent()) {
-            accept();
-        } else if (phase == Phase.RECORDED) {
+    private void acceptOrTake() throws Refused, InterruptedException {
+        if (desk.canKeep()) {
+            desk.keep();
+        } else if (desk.phase() == WordDesk.Phase.RECORDED) {
             session.skip();
-            ready();
+            desk.ready();
         } else {
-            countIn();
+            desk.record();
         }
-    }
-
-    private void accept() throws Refused {
-        try {
-            keeping.accept(session.word(), kept.orElseThrow(), session.taken().orElseThrow());
-        } catch (InterruptedException broken) {
-            Thread.currentThread().interrupt();
-            isEnded = true;
-            return;
-        }
-        session.accepted();
-        ready();
-    }
-
-    private void playAgainstClick() {
-        Optional<Clip> clip = isHeardAgain() ? session.clip(buffer.rate()) : Optional.empty();
-        clip.ifPresent(now -> speakers.play(TakeClicks.against(now), 0));
     }
 
     @Override
@@ -160,56 +115,29 @@ final class RecordDesk implements KeyedLine.Shown {
         if (isOver()) {
             return;
         }
-        buffer.listen();
-        if (phase == Phase.COUNT_IN && speakers.hasEnded()) {
-            buffer.begin();
-            phase = Phase.TAKING;
-        } else if (phase == Phase.TAKING && buffer.isFull()) {
-            judge();
-        } else if (phase == Phase.READY && steering == Steering.HANDS_FREE) {
-            countIn();
-        }
-    }
-
-    private void judge() throws Refused {
-        phase = Phase.JUDGED;
-        tries++;
-        TakeVerdict verdict = session.take(buffer.end());
-        String sentence = verdict.fault().sentence();
-        if (steering == Steering.HANDS_FREE || verdict.fault().use() != Use.GOOD) {
-            news.add(session.word() + ": " + sentence);
-        }
-        boolean isDead = verdict.fault() == TakeVerdict.Fault.DEAD;
-        if (isDead && steering == Steering.HANDS_FREE && tries >= TRIES) {
-            throw new Refused(sentence + " All takes so far are kept.");
-        }
-        if (!isDead) {
-            keep();
-        }
-        if (steering == Steering.HANDS_FREE && !isEnded) {
-            goOn(verdict.fault().use());
-        }
-    }
-
-    private void keep() throws Refused {
+        String word = session.word();
         try {
-            kept = Optional.of(
-                    keeping.keep(session.word(), session.taken().orElseThrow().sound()));
+            Optional<TakeVerdict> verdict = row.isPresent() ? row.get().tick() : desk.tick();
+            verdict.filter(one -> row.isPresent() || one.fault().use() != Use.GOOD)
+                    .ifPresent(one -> news.add(word + ": " + one.fault().sentence()));
         } catch (InterruptedException broken) {
             Thread.currentThread().interrupt();
             isEnded = true;
         }
+        if (row.isPresent() && !isOver()) {
+            announce();
+        }
     }
 
-    /** What is only doubtful is better than nothing, when it comes to that. */
-    private void goOn(Use use) throws Refused {
-        if (use == Use.GOOD || (use == Use.DOUBTFUL && tries >= TRIES)) {
-            accept();
-        } else if (tries >= TRIES) {
-            session.skip();
-            ready();
-        } else {
-            countIn();
+    /** Once for each time that it is to be said. */
+    private void announce() {
+        boolean isCountedIn = desk.phase() == WordDesk.Phase.COUNT_IN;
+        if (isCountedIn && announced.isEmpty()) {
+            announced = "Say \"" + session.word() + "\" after the fourth click (" + session.number() + " of "
+                    + session.count() + ").";
+            news.add(announced);
+        } else if (!isCountedIn) {
+            announced = "";
         }
     }
 
@@ -233,14 +161,15 @@ final class RecordDesk implements KeyedLine.Shown {
         if (!buffer.hasHeard()) {
             return "waiting for the microphone ...";
         }
-        return switch (phase) {
-            case READY -> "space records it";
+        return switch (desk.phase()) {
+            case READY, WAITING -> "space records it";
             case COUNT_IN -> "listen: four clicks, then say it";
             case TAKING -> "NOW";
             case JUDGED ->
-                mark().map(mark -> judged() + told(mark) + ": Enter keeps  space again  p plays")
+                desk.mark()
+                        .map(mark -> judged() + told(mark) + ": Enter keeps  space again  p plays")
                         .orElse("space again  n leaves out");
-            case RECORDED -> "recorded, " + told(mark().orElseThrow()) + ": p plays  Enter on  space again";
+            case RECORDED -> "recorded, " + told(desk.mark().orElseThrow()) + ": p plays  Enter on  space again";
         };
     }
 

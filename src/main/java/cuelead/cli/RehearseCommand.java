@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.Targets;
 import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Progress;

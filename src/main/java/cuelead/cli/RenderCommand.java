@@ -3,6 +3,7 @@ package cuelead.cli;
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
 import cuelead.practice.Wish;
+import cuelead.steer.Caution;
 import cuelead.steer.Told;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -22,7 +23,7 @@ import picocli.CommandLine.Option;
             "The file holds the same that \"play\" lets you hear, with the dance as title and the tempo. Its ending names"
                     + " its format: .wav, .flac (as exact, half as large) or .mp3 (small). The music rises at its"
                     + " beginning within a second and a half.",
-            TrackTarget.LICENCE
+            Caution.OF_LICENCES
         },
         footer = {
             "",

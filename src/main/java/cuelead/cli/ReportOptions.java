@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.output.DataFile;
+import cuelead.output.Targets;
 import cuelead.rehearse.CallsPicture;
 import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;

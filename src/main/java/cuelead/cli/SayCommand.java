@@ -1,5 +1,6 @@
 package cuelead.cli;
 
+import cuelead.output.Targets;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
 import cuelead.practice.Voicing;

@@ -1,6 +1,7 @@
 package cuelead.cli;
 
 import cuelead.output.FolderOfFiles;
+import cuelead.practice.CountedSound;
 import cuelead.practice.Progress;
 import cuelead.practice.Track;
 import cuelead.report.Refused;

@@ -1,21 +1,10 @@
 package cuelead.cli;
 
-import cuelead.output.Rounding;
-import cuelead.output.TrackFile;
-import cuelead.output.TrackFormat;
-import cuelead.output.TrackTags;
-import cuelead.practice.KnownBeats;
-import cuelead.report.Refused;
-import cuelead.song.Song;
-import cuelead.song.SongFile;
-import cuelead.sound.SlowedMusic;
+import cuelead.steer.Caution;
+import cuelead.steer.SongCopy;
 import cuelead.steer.Told;
 import cuelead.time.Speed;
-import cuelead.time.Tempo;
-import cuelead.time.TimeMap;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -59,60 +48,24 @@ final class StretchCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Targets.checkTrack(output);
-        Targets.checkNotRead(List.of(output), List.of(input));
-        CopiedBeats copied = new CopiedBeats(input, output, speed);
-        copied.check();
-        try (Song song = SongFile.open(input, Optional.empty())) {
-            TrackFormat.of(output).checkRate(song.pcm().rate());
-            Optional<KnownBeats> beats = beats(song);
-            try (ProgressLine progress = new ProgressLine(surroundings)) {
-                song.awaitLoaded();
-                write(song, beats, progress);
-            }
-            new ProblemPrinter(surroundings.err()).tellInShort(song.problems());
-            double seconds = song.pcm().lengthSeconds();
-            surroundings
-                    .err()
-                    .println("Wrote " + output + " (" + Told.minutes(seconds / speed.ratio()) + " for "
-                            + Told.minutes(seconds) + ").");
-            surroundings.err().println(TrackTarget.LICENCE);
-            if (beats.isPresent()) {
-                surroundings.err().println(copied.write(beats.get(), song));
-            }
+        SongCopy copy = new SongCopy(input, output, speed);
+        copy.check();
+        SongCopy.Written written;
+        try (ProgressLine progress = new ProgressLine(surroundings)) {
+            written = copy.write(surroundings.places(), progress);
         }
+        tell(written);
         return Failures.DONE;
     }
 
-    /** A copy is of use without beats, too. */
-    private Optional<KnownBeats> beats(Song song) {
-        try (ProgressLine progress = new ProgressLine(surroundings)) {
-            KnownBeats known = KnownBeats.of(song, surroundings.places(), progress);
-            new ProblemPrinter(surroundings.err()).tellInShort(known.problems());
-            return Optional.of(known);
-        } catch (Refused without) {
-            surroundings.err().println(without.getMessage());
-            surroundings.err().println("So the copy gets no beat file.");
-            return Optional.empty();
-        }
-    }
-
-    private void write(Song song, Optional<KnownBeats> beats, ProgressLine progress)
-            throws Refused, InterruptedException {
-        song.onsets().all();
-        SlowedMusic slowed = song.slowed(TimeMap.even(speed));
-        CountedSound copy = new CountedSound(slowed.whole(), slowed.lengthFrames(), "Writing", progress);
-        Rounding rounding = speed.isOriginal() ? Rounding.NEAREST : Rounding.DITHERED;
-        new TrackFile().write(copy, slowed.rate(), tags(beats), rounding, output);
-    }
-
-    /** {@code my-song at 75 %}, and its tempo where that is known. */
-    private TrackTags tags(Optional<KnownBeats> beats) {
-        String name = Targets.withoutEnding(input);
-        String title = speed.isOriginal() ? name : name + " at " + Told.decimal(100 * speed.ratio()) + " %";
-        return new TrackTags(
-                title,
-                beats.map(known -> known.hearing().beats().medianTempo().beatsPerMinute() * speed.ratio())
-                        .map(Tempo::new));
+    private void tell(SongCopy.Written written) {
+        new ProblemPrinter(surroundings.err()).tellInShort(written.problems());
+        surroundings
+                .err()
+                .println("Wrote " + output + " (" + Told.minutes(written.songSeconds() / speed.ratio()) + " for "
+                        + Told.minutes(written.songSeconds()) + ").");
+        surroundings.err().println(Caution.OF_LICENCES);
+        written.beats().ifPresent(file -> surroundings.err().println("Its beats are in " + file + "."));
+        written.withoutBeats().ifPresent(why -> surroundings.err().println(why + "\nSo the copy gets no beat file."));
     }
 }

@@ -1,6 +1,6 @@
 package cuelead.cli;
 
-import cuelead.output.TrackFile;
+import cuelead.output.Targets;
 import cuelead.output.TrackFormat;
 import cuelead.output.TrackTags;
 import cuelead.practice.Practice;
@@ -9,6 +9,8 @@ import cuelead.practice.Wish;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
 import cuelead.song.Song;
+import cuelead.steer.Caution;
+import cuelead.steer.TrackMaker;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +23,6 @@ import java.util.Optional;
  * @param stems the folder for the track's parts, if they are wanted
  */
 record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
-    /** What is told of a file with music in it. */
-    static final String LICENCE = "Take the song's licence into account before you hand such a file on.";
-
     /**
      * Refuses what can be told to fail before any work is done.
      *
@@ -34,7 +33,7 @@ record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
         if (wish.rate().isPresent()) {
             TrackFormat.of(file).checkRate(wish.rate().get());
         }
-        List<Path> targets = Targets.of(file, stems);
+        List<Path> targets = all();
         Targets.checkDifferent(file, targets.subList(1, targets.size()));
         List<Path> read = new ArrayList<>(List.of(furtherRead));
         read.add(wish.sheet());
@@ -49,8 +48,20 @@ record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
 
     /** The same with what is known once the practice is ready: the song that its sheet names, and its sample rate. */
     void check(Practice practice) throws Refused {
-        Targets.checkNotRead(Targets.of(file, stems), filesOf(practice));
+        Targets.checkNotRead(all(), filesOf(practice));
         TrackFormat.of(file).checkRate(practice.rate());
+    }
+
+    /** Every file that is written, but the clips. */
+    private List<Path> all() {
+        List<Path> all = new ArrayList<>(List.of(file));
+        stems.ifPresent(folder -> {
+            all.add(folder.resolve(Stems.VOICE));
+            all.add(folder.resolve(Stems.MUSIC));
+            all.add(folder.resolve(Stems.PLAN));
+            all.add(folder.resolve(Stems.SEGMENTS));
+        });
+        return all;
     }
 
     private static List<Path> filesOf(Practice practice) {
@@ -63,8 +74,7 @@ record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
     /** Writes a track that can be read to its end. */
     void write(Track track, TrackTags tags) throws Refused, InterruptedException {
         try (ProgressLine progress = new ProgressLine(surroundings)) {
-            CountedSound mix = new CountedSound(track.mix(), track.toFrame() - track.fromFrame(), "Writing", progress);
-            new TrackFile().write(mix, track.rate(), tags, file);
+            TrackMaker.write(track, tags, file, progress);
             if (stems.isPresent()) {
                 new Stems(track, progress).write(stems.get());
             }
@@ -73,7 +83,7 @@ record TrackTarget(Surroundings surroundings, Path file, Optional<Path> stems) {
 
     void remindOfLicence(Track track) {
         if (track.hasMusic()) {
-            surroundings.err().println(LICENCE);
+            surroundings.err().println(Caution.OF_LICENCES);
         }
     }
 }

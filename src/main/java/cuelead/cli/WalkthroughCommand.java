@@ -8,6 +8,7 @@ import cuelead.lesson.LessonWriter;
 import cuelead.lesson.Pass;
 import cuelead.lesson.PieceWords;
 import cuelead.lesson.UsualLesson;
+import cuelead.output.Targets;
 import cuelead.output.TextFile;
 import cuelead.output.TrackTags;
 import cuelead.plan.Timeline;
@@ -17,6 +18,7 @@ import cuelead.practice.Walkthrough;
 import cuelead.practice.Walkthrough.PassLength;
 import cuelead.practice.Wish;
 import cuelead.report.Refused;
+import cuelead.steer.Caution;
 import cuelead.steer.Told;
 import cuelead.time.Tempo;
 import java.nio.file.Path;
@@ -85,7 +87,7 @@ final class WalkthroughCommand implements Callable<Integer> {
             paramLabel = "FILE",
             description =
                     "Write the lesson into this file (.wav, .flac or .mp3) for practice at home, and play nothing. "
-                            + TrackTarget.LICENCE)
+                            + Caution.OF_LICENCES)
     private Optional<Path> output;
 
     @Option(

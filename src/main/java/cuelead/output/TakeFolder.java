@@ -17,7 +17,8 @@ import java.util.List;
  */
 public final class TakeFolder {
     private static final String TAKES = "takes";
-    private static final String ENDING = ".wav";
+    /** How the names of takes end. */
+    public static final String ENDING = ".wav";
 
     private final Path folder;
     private final OpensChannel opens;

@@ -35,7 +35,7 @@ public enum TrackFormat {
         public void checkRate(SampleRate rate) throws Refused {
             if (!Mp3Layout.isKnown(rate)) {
                 throw new Refused("An MP3 file cannot hold " + rate.hz()
-                        + " samples a second; add --rate 44100, or name a .wav or .flac file.");
+                        + " samples a second; write a .wav or .flac file, or choose another rate (--rate 44100).");
             }
         }
     };
@@ -44,6 +44,11 @@ public enum TrackFormat {
 
     TrackFormat(String ending) {
         this.ending = ending;
+    }
+
+    /** How the names of its files end, with the dot. */
+    public String ending() {
+        return ending;
     }
 
     /**

@@ -63,6 +63,24 @@ public record Wish(
         return new Asked(sheet);
     }
 
+    /** A wish like this one, which may be changed. */
+    public Asked again() {
+        return of(sheet)
+                .song(song)
+                .tempo(tempo)
+                .leadBeats(leadBeats)
+                .calls(level, fading)
+                .click(click)
+                .voice(voice)
+                .ownFigures(ownFigures)
+                .rate(rate)
+                .between(fromSeconds, toSeconds)
+                .callsGo(callsGo)
+                .speed(speed)
+                .way(way)
+                .dip(dip);
+    }
+
     /** A wish that is put together: every word, no click, the usual voice, as long as nothing else is asked for. */
     public static final class Asked {
         private final Path sheet;

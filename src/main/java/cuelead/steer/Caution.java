@@ -9,5 +9,8 @@ public final class Caution {
             "Begin softly: long loud sound harms hearing. Keep the floor clear, and",
             "take turns only as fast as is safe for you.");
 
+    /** Of a file with music in it. */
+    public static final String OF_LICENCES = "Take the song's licence into account before you hand such a file on.";
+
     private Caution() {}
 }

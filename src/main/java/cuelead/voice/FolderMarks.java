@@ -66,9 +66,9 @@ public final class FolderMarks {
         };
     }
 
-    /** The files that say some words; at most one. */
-    public List<Path> filesOf(String text) {
-        return Optional.ofNullable(files.get(text)).stream().toList();
+    /** The file that says it, for each word. */
+    public Map<String, Path> files() {
+        return Map.copyOf(files);
     }
 
     /** What is recorded and can be used, in the order of the alphabet. */

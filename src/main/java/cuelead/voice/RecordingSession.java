@@ -55,6 +55,11 @@ public final class RecordingSession {
         return at + 1;
     }
 
+    /** All words. */
+    public List<String> words() {
+        return words;
+    }
+
     public int count() {
         return words.size();
     }
@@ -116,10 +121,30 @@ public final class RecordingSession {
         taken = Optional.empty();
     }
 
+    /** The next word that is asked for, whether or not this one is recorded. */
+    public void skipToAsked() {
+        skip();
+        goOnToAsked();
+    }
+
     /** The word before. */
     public void back() {
         at = Math.max(0, at - 1);
         taken = Optional.empty();
+    }
+
+    /** Goes to one of its words. */
+    public void goTo(String word) {
+        if (!words.contains(word)) {
+            throw new IllegalArgumentException(word);
+        }
+        at = words.indexOf(word);
+        taken = Optional.empty();
+    }
+
+    /** A word has no recording any more. */
+    public void forget(String word) {
+        recorded.remove(word);
     }
 
     private void goOnToAsked() {

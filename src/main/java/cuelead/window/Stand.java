@@ -17,6 +17,8 @@ import cuelead.window.frame.Recent;
 import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
 import cuelead.window.start.StartPage;
+import cuelead.window.tracks.TracksPage;
+import cuelead.window.words.WordsPage;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.ActionEvent;
@@ -73,6 +75,8 @@ public final class Stand implements Host {
         makers.put(
                 PageName.FLOOR,
                 () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));
+        makers.put(PageName.WORDS, () -> new WordsPage(this));
+        makers.put(PageName.TRACKS, () -> new TracksPage(this));
         strip = new Strip(makers.keySet(), this::turnTo);
         JPanel content = new JPanel(new BorderLayout());
         content.add(strip, BorderLayout.NORTH);

@@ -8,6 +8,7 @@ import cuelead.FakeSpeakers;
 import cuelead.cli.Bench.Outcome;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
+import cuelead.steer.Caution;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -191,7 +192,7 @@ class CommandsTest {
         Path track = temp.resolve("home.mp3");
         Outcome outcome = bench.run("render", Bench.DEMO_SHEET, "-o", track.toString(), "--from", "10", "--to", "13");
         assertEquals(0, outcome.exitCode(), outcome.err());
-        assertEquals(1, outcome.err().split(TrackTarget.LICENCE, -1).length - 1, outcome.err());
+        assertEquals(1, outcome.err().split(Caution.OF_LICENCES, -1).length - 1, outcome.err());
         WholeSound sound = SongFile.readAll(track);
         assertEquals(3 * sound.rate().hz(), sound.monoSamples().length);
         String head = new String(Files.readAllBytes(track), 0, 100, StandardCharsets.ISO_8859_1);
@@ -206,7 +207,7 @@ class CommandsTest {
         String head = new String(Files.readAllBytes(track), 0, 200, StandardCharsets.ISO_8859_1);
         assertTrue(head.startsWith("fLaC") && head.contains("TITLE=LAMP ON THE QUAY, section 1"), head);
         assertTrue(head.contains("BPM="), head);
-        boolean isReminded = outcome.err().contains(TrackTarget.LICENCE);
+        boolean isReminded = outcome.err().contains(Caution.OF_LICENCES);
         assertFalse(isReminded, outcome.err());
     }
 

@@ -5,16 +5,18 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cuelead.FakeMicrophone;
 import cuelead.FakeSpeakers;
 import cuelead.output.TakeFolder;
 import cuelead.practice.Voicing;
 import cuelead.report.Refused;
-import cuelead.sound.Microphone;
+import cuelead.steer.WordKeeping;
 import cuelead.time.SampleRate;
 import cuelead.voice.FolderMarks;
 import cuelead.voice.Mark;
 import cuelead.voice.MarkFile;
 import cuelead.voice.RecordingSession;
+import cuelead.voice.TakeBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,59 +27,15 @@ import org.junit.jupiter.api.io.TempDir;
 
 class RecordDeskTest {
     private static final SampleRate RATE = new SampleRate(16_000);
-    private static final double LOOK_SECONDS = 0.02;
+    private static final double LOOK_SECONDS = FakeMicrophone.LOOK_SECONDS;
 
     @TempDir
     private Path folder;
 
     private final FakeSpeakers speakers = new FakeSpeakers(RATE);
-    private final FakeMicrophone microphone = new FakeMicrophone();
+    private final FakeMicrophone microphone = new FakeMicrophone(RATE);
     private long nanos;
     private RecordingSession session;
-
-    /** Hears a buzz, where somebody speaks, or next to nothing. */
-    private static final class FakeMicrophone implements Microphone {
-        private int frame;
-        private int speaksFrom = Integer.MAX_VALUE;
-        private boolean isLost;
-        private boolean isDeaf;
-        private boolean isMuted;
-
-        /** Half a second from now, for 0.3 s. */
-        void speak() {
-            speaksFrom = frame + RATE.framesIn(0.5);
-        }
-
-        @Override
-        public SampleRate rate() {
-            return RATE;
-        }
-
-        @Override
-        public float[] read() {
-            float[] heard = new float[isLost || isDeaf ? 0 : RATE.framesIn(LOOK_SECONDS)];
-            for (int i = 0; i < heard.length; i++, frame++) {
-                int spoken = frame - speaksFrom;
-                boolean speaks = spoken >= 0 && spoken < RATE.framesIn(0.3);
-                // every fourth harmonic of 125 Hz counts twice: formants of a kind
-                double buzz = 0;
-                for (int harmonic = 1; speaks && harmonic < 20; harmonic++) {
-                    buzz += (harmonic % 4 == 0 ? 0.04 : 0.02)
-                            * Math.sin(2 * Math.PI * 125 * harmonic * spoken / 16_000);
-                }
-                heard[i] = isMuted ? 0 : (float) (buzz + (frame % 2 == 0 ? 1e-4 : -1e-4));
-            }
-            return heard;
-        }
-
-        @Override
-        public boolean isLost() {
-            return isLost;
-        }
-
-        @Override
-        public void close() {}
-    }
 
     @BeforeEach
     void twoWords() {
@@ -203,7 +161,7 @@ class RecordDeskTest {
     void anUnpluggedMicrophoneIsOneSentenceAndTakesStay() throws Exception {
         RecordDesk desk = desk(RecordDesk.Steering.HANDS_FREE);
         take(desk, true);
-        microphone.isLost = true;
+        microphone.lose();
         Refused refused = assertThrows(Refused.class, () -> pass(desk, 1));
         assertTrue(refused.getMessage().startsWith("The microphone is gone."), refused.getMessage());
         assertTrue(Files.exists(folder.resolve("ah.wav")));
@@ -211,7 +169,7 @@ class RecordDeskTest {
 
     @Test
     void aMutedMicrophoneEndsWhatGoesOnByItself() throws Exception {
-        microphone.isMuted = true;
+        microphone.mute();
         RecordDesk desk = desk(RecordDesk.Steering.HANDS_FREE);
         take(desk, true);
         Refused refused = assertThrows(Refused.class, () -> pass(desk, 2 * 4.4));
@@ -221,7 +179,7 @@ class RecordDeskTest {
 
     @Test
     void aMicrophoneThatGivesNothingIsTold() throws Exception {
-        microphone.isDeaf = true;
+        microphone.deafen();
         RecordDesk desk = desk(RecordDesk.Steering.BY_KEYS);
         Refused refused = assertThrows(Refused.class, () -> pass(desk, 7));
         assertTrue(refused.getMessage().startsWith("The microphone gives no sound"), refused.getMessage());

@@ -102,7 +102,7 @@ class RecordedWordsTest {
         assertEquals(List.of("rock", "step"), marks.words());
         assertEquals(Mark.By.HEARING, marks.marks().get("rock.wav").by());
         assertEquals(0.01, marks.marks().get("step.mp3").centreSeconds(), 1e-4);
-        assertEquals(List.of(folder.resolve("rock.wav")), marks.filesOf("rock"));
+        assertEquals(folder.resolve("rock.wav"), marks.files().get("rock"));
         assertEquals(
                 List.of("recording_silent"),
                 marks.problems().stream().map(Problem::kind).toList());

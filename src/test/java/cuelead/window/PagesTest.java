@@ -7,6 +7,8 @@ import cuelead.window.floor.FloorPage;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.start.StartPage;
+import cuelead.window.tracks.TracksPage;
+import cuelead.window.words.WordsPage;
 import java.awt.Component;
 import java.awt.Container;
 import java.nio.file.Path;
@@ -38,6 +40,8 @@ class PagesTest {
         FakeHost host = new FakeHost(temp);
         pages.put(PageName.DANCE, new StartPage(host, List::of));
         pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, still -> {}));
+        pages.put(PageName.WORDS, new WordsPage(host));
+        pages.put(PageName.TRACKS, new TracksPage(host));
     }
 
     /** Parts of spinners and lists that open are theirs. */

@@ -1,5 +1,6 @@
 package cuelead.window.floor;
 
+import cuelead.window.frame.Lettering;
 import cuelead.window.frame.Palette;
 import java.awt.BasicStroke;
 import java.awt.Font;

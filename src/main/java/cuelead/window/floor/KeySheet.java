@@ -1,6 +1,7 @@
 package cuelead.window.floor;
 
 import cuelead.steer.KeyHelp;
+import cuelead.window.frame.Lettering;
 import cuelead.window.frame.Palette;
 import java.awt.Graphics2D;
 import java.awt.font.FontRenderContext;

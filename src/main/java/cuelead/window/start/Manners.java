@@ -1,9 +1,9 @@
 package cuelead.window.start;
 
-import cuelead.output.DeviceName;
 import cuelead.practice.CallsGo;
 import cuelead.practice.Wish;
 import cuelead.window.frame.Choices;
+import cuelead.window.frame.DeviceBox;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.Wrapping;
 import java.util.List;
@@ -15,9 +15,6 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.SwingUtilities;
-import javax.swing.event.PopupMenuEvent;
-import javax.swing.event.PopupMenuListener;
 
 /** How it is to be heard: where the music goes, where the calls go, which steps. */
 final class Manners {
@@ -79,48 +76,8 @@ final class Manners {
         view.add(of);
     }
 
-    /** Names are looked up when they are wanted, for that takes its time. */
     private JComboBox<String> devices(Optional<String> now, BiFunction<Choices, Optional<String>, Choices> change) {
-        JComboBox<String> box = new JComboBox<>();
-        box.addItem(USUAL);
-        now.ifPresent(box::addItem);
-        box.setSelectedIndex(box.getItemCount() - 1);
-        box.addActionListener(chosen -> {
-            String name = (String) box.getSelectedItem();
-            if (name != null) {
-                choose(choices -> change.apply(choices, name.equals(USUAL) ? Optional.empty() : Optional.of(name)));
-            }
-        });
-        box.addPopupMenuListener(new PopupMenuListener() {
-            @Override
-            public void popupMenuWillBecomeVisible(PopupMenuEvent opening) {
-                Thread looking = new Thread(() -> list(box), "cuelead-devices");
-                looking.setDaemon(true);
-                looking.start();
-            }
-
-            @Override
-            public void popupMenuWillBecomeInvisible(PopupMenuEvent closing) {}
-
-            @Override
-            public void popupMenuCanceled(PopupMenuEvent closing) {}
-        });
-        return box;
-    }
-
-    private void list(JComboBox<String> box) {
-        List<String> names =
-                host.means().devices().names().stream().map(DeviceName::told).toList();
-        SwingUtilities.invokeLater(
-                () -> names.stream().filter(name -> !contains(box, name)).forEach(box::addItem));
-    }
-
-    private static boolean contains(JComboBox<String> box, String name) {
-        for (int i = 0; i < box.getItemCount(); i++) {
-            if (box.getItemAt(i).equals(name)) {
-                return true;
-            }
-        }
-        return false;
+        return new DeviceBox(
+                USUAL, host.means().devices()::names, now, name -> choose(choices -> change.apply(choices, name)));
     }
 }

@@ -6,6 +6,7 @@ import cuelead.time.Tempo;
 import cuelead.window.frame.Controls;
 import cuelead.window.frame.Course;
 import cuelead.window.frame.Drop;
+import cuelead.window.frame.FileChoice;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.InHand;
 import cuelead.window.frame.Page;
@@ -15,8 +16,6 @@ import cuelead.window.frame.Recent;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
-import java.awt.FileDialog;
-import java.awt.Frame;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
 import java.awt.Insets;
@@ -34,7 +33,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSpinner;
 import javax.swing.JTextArea;
 import javax.swing.SpinnerNumberModel;
-import javax.swing.SwingUtilities;
 import javax.swing.SwingWorker;
 
 /** Where a dance and its music are chosen. Used on the thread of events. */
@@ -150,11 +148,7 @@ public final class StartPage implements Page, Drop.Taker {
     }
 
     private Optional<Path> file(String title) {
-        FileDialog dialog = new FileDialog((Frame) SwingUtilities.getWindowAncestor(page), title, FileDialog.LOAD);
-        dialog.setVisible(true);
-        return dialog.getFile() == null
-                ? Optional.empty()
-                : Optional.of(Path.of(dialog.getDirectory(), dialog.getFile()));
+        return FileChoice.toOpen(page, title);
     }
 
     private void take(Recent recent) {

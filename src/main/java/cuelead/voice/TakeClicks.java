@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.voice;
 
 import cuelead.sound.ClickAt;
 import cuelead.sound.ClickSound;
@@ -8,13 +8,12 @@ import cuelead.sound.MixPlan;
 import cuelead.sound.PlacedClip;
 import cuelead.sound.Sound;
 import cuelead.time.SampleRate;
-import cuelead.voice.Clip;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What is heard while words are recorded: a count-in, and a take against a click. */
-final class TakeClicks {
+public final class TakeClicks {
     /** As fast as a brisk dance. */
     static final double BEAT_SECONDS = 0.5;
 
@@ -32,14 +31,14 @@ final class TakeClicks {
     private TakeClicks() {}
 
     /** Four clicks and a moment of silence. */
-    static Sound countIn(SampleRate rate) {
+    public static Sound countIn(SampleRate rate) {
         double end = BEFORE_SECONDS + (COUNT_IN - 1) * BEAT_SECONDS + AFTER_SECONDS;
         return new Mix(
                 new MixPlan(rate, Optional.empty(), List.of(), clicks(COUNT_IN, rate), LEVELS, 0, rate.frameAt(end)));
     }
 
     /** Four clicks, with the word's centre on the third. */
-    static Sound against(Clip clip) {
+    public static Sound against(Clip clip) {
         SampleRate rate = clip.rate();
         double word = BEFORE_SECONDS + WORD_BEAT * BEAT_SECONDS - clip.centreSeconds();
         List<PlacedClip> clips = List.of(PlacedClip.whole(rate.frameAt(word), clip.samples()));

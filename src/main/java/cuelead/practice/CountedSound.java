@@ -1,17 +1,16 @@
-package cuelead.cli;
+package cuelead.practice;
 
-import cuelead.practice.Progress;
 import cuelead.sound.Sound;
 
 /** A sound that tells how much of it has been read. */
-final class CountedSound implements Sound {
+public final class CountedSound implements Sound {
     private final Sound sound;
     private final long lengthFrames;
     private final String work;
     private final Progress progress;
     private long readFrames;
 
-    CountedSound(Sound sound, long lengthFrames, String work, Progress progress) {
+    public CountedSound(Sound sound, long lengthFrames, String work, Progress progress) {
         this.sound = sound;
         this.lengthFrames = lengthFrames;
         this.work = work;

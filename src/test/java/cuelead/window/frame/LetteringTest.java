@@ -1,4 +1,4 @@
-package cuelead.window.floor;
+package cuelead.window.frame;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

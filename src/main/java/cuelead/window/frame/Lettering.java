@@ -1,4 +1,4 @@
-package cuelead.window.floor;
+package cuelead.window.frame;
 
 import java.awt.Font;
 import java.awt.Graphics2D;
@@ -8,12 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Words as large as their place allows. */
-final class Lettering {
+public final class Lettering {
     private static final Font BOLD = new Font(Font.SANS_SERIF, Font.BOLD, 1);
     private static final Font PLAIN = new Font(Font.SANS_SERIF, Font.PLAIN, 1);
 
     /** How thick letters are. */
-    enum Weight {
+    public enum Weight {
         BOLD,
         PLAIN
     }
@@ -24,22 +24,22 @@ final class Lettering {
      * @param lines in order
      * @param font  their size in it
      */
-    record Set(List<String> lines, Font font) {
-        Set {
+    public record Set(List<String> lines, Font font) {
+        public Set {
             lines = List.copyOf(lines);
         }
 
-        double lineHeight(FontRenderContext context) {
+        public double lineHeight(FontRenderContext context) {
             LineMetrics metrics = font.getLineMetrics("Xy", context);
             return metrics.getAscent() + metrics.getDescent();
         }
 
-        double height(FontRenderContext context) {
+        public double height(FontRenderContext context) {
             return lines.size() * lineHeight(context);
         }
 
         /** Draws them from a left edge and the top of the first line. */
-        void draw(Graphics2D on, double left, double top) {
+        public void draw(Graphics2D on, double left, double top) {
             FontRenderContext context = on.getFontRenderContext();
             on.setFont(font);
             double baseline = top + font.getLineMetrics("Xy", context).getAscent();
@@ -61,7 +61,7 @@ final class Lettering {
      * @param size     wished, in pixels
      * @param smallest likewise
      */
-    static Set line(
+    public static Set line(
             String words, Weight weight, double size, double smallest, double width, FontRenderContext context) {
         Font wished = font(weight, size);
         double is = width(words, wished, context);
@@ -71,7 +71,7 @@ final class Lettering {
     }
 
     /** As many lines, up to {@code mostLines}, as let the words be largest. */
-    static Set lines(
+    public static Set lines(
             String words,
             Weight weight,
             double size,
@@ -124,11 +124,11 @@ final class Lettering {
         return shown;
     }
 
-    static double width(String words, Font font, FontRenderContext context) {
+    public static double width(String words, Font font, FontRenderContext context) {
         return words.isEmpty() ? 0 : font.getStringBounds(words, context).getWidth();
     }
 
-    static Font font(Weight weight, double size) {
+    public static Font font(Weight weight, double size) {
         return (weight == Weight.BOLD ? BOLD : PLAIN).deriveFont((float) size);
     }
 }

@@ -1,24 +1,21 @@
-package cuelead.cli;
+package cuelead.output;
 
-import cuelead.output.TrackFormat;
 import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
-/** Keeps a command from writing over what the user made. */
-final class Targets {
+/** Keeps what is written from writing over what the user made. */
+public final class Targets {
     /** What other programs take for it. */
     private static final String STANDARD_OUTPUT = "-";
 
     private Targets() {}
 
     /** Refuses what can be told to fail before any work is done. */
-    static void checkSoundFile(Path file) throws Refused {
+    public static void checkSoundFile(Path file) throws Refused {
         checkIsFile(file);
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".wav")) {
             throw new Refused("This is written as a WAV file only; name it " + withoutEnding(file) + ".wav, not "
@@ -28,7 +25,7 @@ final class Targets {
     }
 
     /** The same for a picture. */
-    static void checkPicture(Path file) throws Refused {
+    public static void checkPicture(Path file) throws Refused {
         checkIsFile(file);
         if (!file.toString().toLowerCase(Locale.ROOT).endsWith(".png")) {
             throw new Refused("The picture is written as a PNG file only; name it " + withoutEnding(file) + ".png, not "
@@ -38,7 +35,7 @@ final class Targets {
     }
 
     /** The same for a practice track, whose ending names its format. */
-    static void checkTrack(Path file) throws Refused {
+    public static void checkTrack(Path file) throws Refused {
         checkIsFile(file);
         TrackFormat.of(file);
         checkParent(file);
@@ -54,7 +51,7 @@ final class Targets {
     }
 
     /** The same for a folder that files are put into. */
-    static void checkFolder(Path folder) throws Refused {
+    public static void checkFolder(Path folder) throws Refused {
         if (Files.exists(folder) && !Files.isDirectory(folder)) {
             throw new Refused(folder + " is a file and not a folder; choose another place.");
         }
@@ -70,26 +67,14 @@ final class Targets {
     }
 
     /** A file's name alone. */
-    static String withoutEnding(Path file) {
+    public static String withoutEnding(Path file) {
         String name = file.getFileName().toString();
         int dot = name.lastIndexOf('.');
         return dot > 0 ? name.substring(0, dot) : name;
     }
 
-    /** Every file that a rendering writes, but the clips. */
-    static List<Path> of(Path mix, Optional<Path> stems) {
-        List<Path> all = new ArrayList<>(List.of(mix));
-        stems.ifPresent(folder -> {
-            all.add(folder.resolve(Stems.VOICE));
-            all.add(folder.resolve(Stems.MUSIC));
-            all.add(folder.resolve(Stems.PLAN));
-            all.add(folder.resolve(Stems.SEGMENTS));
-        });
-        return all;
-    }
-
     /** Refuses to write over a file or folder that is read. */
-    static void checkNotRead(List<Path> written, List<Path> read) throws Refused {
+    public static void checkNotRead(List<Path> written, List<Path> read) throws Refused {
         for (Path target : written) {
             for (Path source : read) {
                 if (isSame(target, source)) {
@@ -101,7 +86,7 @@ final class Targets {
     }
 
     /** Refuses to write over a text that is there already: a user may have changed it, or it is another one. */
-    static void checkNew(Path file) throws Refused {
+    public static void checkNew(Path file) throws Refused {
         if (Files.exists(file)) {
             throw new Refused("Cannot write " + file + ": it is there already, and nothing that you may have changed is"
                     + " written over; choose another name, or delete it first.");
@@ -109,7 +94,7 @@ final class Targets {
     }
 
     /** Refuses two files in one place. */
-    static void checkDifferent(Path mix, List<Path> others) throws Refused {
+    public static void checkDifferent(Path mix, List<Path> others) throws Refused {
         for (Path other : others) {
             if (mix.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize())) {
                 throw new Refused("Cannot write " + mix + ": it is also one of the stems; choose another name.");

@@ -1,5 +1,6 @@
-package cuelead.cli;
+package cuelead.steer;
 
+import cuelead.output.Targets;
 import cuelead.practice.KnownBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
@@ -40,8 +41,8 @@ record CopiedBeats(Path song, Path copy, Speed speed) {
         return one.toAbsolutePath().normalize().equals(other.toAbsolutePath().normalize());
     }
 
-    /** Gives what was done. */
-    String write(KnownBeats beats, Song original) throws Refused {
+    /** Gives their file. */
+    Path write(KnownBeats beats, Song original) throws Refused {
         TimeMap map = TimeMap.even(speed);
         double hz = original.pcm().rate().hz();
         Hearing moved = beats.hearing().timed(seconds -> map.outputAt(seconds * hz) / hz);
@@ -52,6 +53,6 @@ record CopiedBeats(Path song, Path copy, Speed speed) {
         } else {
             BeatFile.writeHeard(file(), moved, note);
         }
-        return "Its beats are in " + file() + ".";
+        return file();
     }
 }

@@ -1,19 +1,21 @@
-package cuelead.cli;
+package cuelead.voice;
 
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
 import cuelead.time.SampleRate;
-import cuelead.voice.MonoSound;
 import java.util.Arrays;
 import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 
 /** Listens to a microphone, and holds what it hears while a take is made. For one thread. */
-final class TakeBuffer {
+public final class TakeBuffer {
     /** Time for the longest word after the last click. */
     private static final double TAKE_SECONDS = 2.2;
     /** Some microphones give nothing in their first two seconds. */
     private static final long DEAF_NANOS = TimeUnit.SECONDS.toNanos(6);
+
+    /** Of the peak, from one look to the next. */
+    private static final double FALLING = 0.9;
 
     private final Microphone microphone;
     private final LongSupplier nanoClock;
@@ -22,23 +24,37 @@ final class TakeBuffer {
     private boolean hasHeard;
     private boolean isTaking;
     private int frames;
+    private double peak;
 
-    /** @param nanoClock as {@link System#nanoTime} */
-    TakeBuffer(Microphone microphone, LongSupplier nanoClock) {
+    /**
+     * With nothing heard yet.
+     *
+     * @param nanoClock as {@link System#nanoTime}
+     */
+    public TakeBuffer(Microphone microphone, LongSupplier nanoClock) {
         this.microphone = microphone;
         this.nanoClock = nanoClock;
         take = new float[microphone.rate().framesIn(TAKE_SECONDS)];
         lastNanos = nanoClock.getAsLong();
     }
 
-    SampleRate rate() {
+    public SampleRate rate() {
         return microphone.rate();
     }
 
+    /** How loud it has been lately, 0 to 1; full scale = 1. */
+    public double peak() {
+        return peak;
+    }
+
     /** Takes what is new from the microphone; to be called some times a second. */
-    void listen() throws Refused {
+    public void listen() throws Refused {
         float[] heard = microphone.read();
         if (heard.length > 0) {
+            peak *= FALLING;
+            for (float sample : heard) {
+                peak = Math.max(peak, Math.abs(sample));
+            }
             lastNanos = nanoClock.getAsLong();
             hasHeard = true;
         } else if (microphone.isLost()) {
@@ -56,22 +72,22 @@ final class TakeBuffer {
     }
 
     /** Whether the microphone has begun to give sound. */
-    boolean hasHeard() {
+    public boolean hasHeard() {
         return hasHeard;
     }
 
     /** From now on what is heard is of a take. */
-    void begin() {
+    public void begin() {
         isTaking = true;
         frames = 0;
     }
 
-    boolean isFull() {
+    public boolean isFull() {
         return isTaking && frames == take.length;
     }
 
     /** The take, which ends here. */
-    MonoSound end() {
+    public MonoSound end() {
         isTaking = false;
         return new MonoSound(Arrays.copyOf(take, frames), microphone.rate());
     }

@@ -1,0 +1,2 @@
+/** The page on which practice tracks are saved. */
+package cuelead.window.tracks;
