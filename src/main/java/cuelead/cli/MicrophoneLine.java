@@ -42,12 +42,13 @@ final class MicrophoneLine {
      * @throws Refused when the microphone is gone, or gives nothing
      */
     float[] listen() throws Refused {
+        if (microphone.isLost()) {
+            throw new Refused("The microphone is gone: connect it, and rehearse again.");
+        }
         float[] heard = microphone.read();
         if (heard.length > 0) {
             lastNanos = nanoClock.getAsLong();
             frames += heard.length;
-        } else if (microphone.isLost()) {
-            throw new Refused("The microphone is gone: connect it, and rehearse again.");
         } else if (nanoClock.getAsLong() - lastNanos > DEAF_NANOS) {
             throw new Refused("The microphone gives no sound: see in the system's settings whether it is switched on"
                     + " and whether programs may use it.");

@@ -11,6 +11,7 @@ import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.TerminalBuilder;
 import org.jline.utils.InfoCmp.Capability;
+import org.jline.utils.NonBlockingReader;
 
 /**
  * The terminal's keys, taken before anything is shown: what is pressed while the practice is made ready is not written
@@ -65,7 +66,8 @@ final class PlayerKeys implements AutoCloseable {
     }
 
     private void read() {
-        KeyDecoder keys = new KeyDecoder(patience -> terminal.reader().read(patience));
+        NonBlockingReader reader = terminal.reader(); // a closed terminal would not give it
+        KeyDecoder keys = new KeyDecoder(reader::read);
         try {
             for (Optional<String> stroke = keys.next(); stroke.isPresent(); stroke = keys.next()) {
                 stroke.flatMap(Order::by).ifPresent(orders::add);

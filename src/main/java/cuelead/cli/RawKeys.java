@@ -9,6 +9,7 @@ import org.jline.terminal.Attributes;
 import org.jline.terminal.Terminal;
 import org.jline.terminal.Terminal.Signal;
 import org.jline.terminal.TerminalBuilder;
+import org.jline.utils.NonBlockingReader;
 
 /** Keys of a terminal, read one by one; it is as it was when this is closed. */
 final class RawKeys implements AutoCloseable {
@@ -39,7 +40,8 @@ final class RawKeys implements AutoCloseable {
     }
 
     private void read() {
-        KeyDecoder keys = new KeyDecoder(patience -> terminal.reader().read(patience));
+        NonBlockingReader reader = terminal.reader(); // a closed terminal would not give it
+        KeyDecoder keys = new KeyDecoder(reader::read);
         try {
             for (Optional<String> stroke = keys.next(); stroke.isPresent(); stroke = keys.next()) {
                 strokes.add(stroke.get());

@@ -59,14 +59,15 @@ record RehearsalSession(
             GrowingTake growing = GrowingTake.begin(file, line.rate(), late);
             SongTake take = new SongTake(growing, line, roundTrip.get(), music.firstFrame(), begunFrames);
             TakeAtExit atExit = new TakeAtExit(growing, file, surroundings.err());
-            try (atExit;
-                    take) {
+            try (take) {
                 rehearsal.run(music, take, devices.delaySeconds());
             } catch (Refused lastWords) {
                 view.tell(lastWords.getMessage());
             } catch (RuntimeException | Error | InterruptedException brokenOff) {
                 view.tell(TakeAtExit.kept(file));
                 throw brokenOff;
+            } finally {
+                atExit.forget();
             }
             // as it stands in the file, so that a later review of it says the same
             double noted = RoundTripNote.seconds(file).orElse(take.roundTripSeconds());

@@ -151,7 +151,9 @@ final class RehearseCommand implements Callable<Integer> {
         ReviewedTake reviewed =
                 ReviewedTake.of(take.file(), calls, dance.music(), take.roundTripSeconds(), surroundings);
         report.tell(reviewed.review(), surroundings);
-        if (before.isPresent() && calls.size() >= KEPT_PART * dance.calls().size()) {
+        boolean isWorthKeeping = calls.size() >= KEPT_PART * dance.calls().size()
+                && !reviewed.review().timed().isEmpty();
+        if (before.isPresent() && isWorthKeeping) {
             Progress now =
                     before.get().with(Rehearsed.of(reviewed.review(), LocalDateTime.now(ZoneId.systemDefault())));
             kept.keep(now);

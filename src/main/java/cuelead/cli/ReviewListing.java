@@ -28,13 +28,19 @@ final class ReviewListing {
 
     void print() {
         printWhole();
+        if (review.timed().isEmpty()) {
+            out.println("No planned word was heard: see whether take and plan belong together.");
+            return;
+        }
         int wall = -1;
         for (int i = 0; i < review.calls().size(); i++) {
             ReviewedCall call = review.calls().get(i);
             if (call.kind() == CallKind.OK) {
                 continue;
             }
-            int now = call.planned().map(PlannedCall::wall).orElse(Math.max(0, wall));
+            // before the dance, and besides, there is no wall of its own
+            int now = Math.max(
+                    Math.max(0, wall), call.planned().map(PlannedCall::wall).orElse(0));
             if (now != wall) {
                 out.println();
                 out.println(now > 0 ? "Wall " + now : "Not on time");
@@ -56,8 +62,6 @@ final class ReviewListing {
             out.println("In the middle you are " + leaning(usual.getAsDouble(), review.beatSeconds())
                     + ", and half of your calls lie within "
                     + Math.round(review.unsteadinessMs().orElse(0)) + " ms of that.");
-        } else {
-            out.println("No planned word was heard: see whether take and plan belong together.");
         }
     }
 

@@ -9,7 +9,7 @@ import java.nio.file.Path;
  * Sees that a take that is being made is whole when the program is ended from outside (Ctrl-C where there are no keys, a
  * closed terminal, the computer going off), and that its user learns where it is.
  */
-final class TakeAtExit implements AutoCloseable {
+final class TakeAtExit {
     private final Thread atExit;
 
     /** From now on. */
@@ -34,8 +34,7 @@ final class TakeAtExit implements AutoCloseable {
     }
 
     /** From now on others see to it. */
-    @Override
-    public void close() {
+    void forget() {
         try {
             Runtime.getRuntime().removeShutdownHook(atExit);
         } catch (IllegalStateException e) {

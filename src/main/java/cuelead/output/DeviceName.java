@@ -43,10 +43,13 @@ public record DeviceName(String text) {
     private static List<DeviceName> all(int kind) {
         try {
             QuietLibrary.ask();
-            List<String> names = ALUtil.getStringList(0, kind);
-            return names == null
-                    ? List.of()
-                    : names.stream().map(DeviceName::new).toList();
+            // the library gives its own list, which the next question changes
+            synchronized (DeviceName.class) {
+                List<String> names = ALUtil.getStringList(0, kind);
+                return names == null
+                        ? List.of()
+                        : names.stream().map(DeviceName::new).toList();
+            }
         } catch (LinkageError noLibrary) {
             return List.of();
         }
@@ -65,9 +68,11 @@ public record DeviceName(String text) {
     private static Optional<DeviceName> usual(int kind) {
         try {
             QuietLibrary.ask();
-            return Optional.ofNullable(ALC10.alcGetString(0, kind))
-                    .filter(name -> !name.isEmpty())
-                    .map(DeviceName::new);
+            synchronized (DeviceName.class) {
+                return Optional.ofNullable(ALC10.alcGetString(0, kind))
+                        .filter(name -> !name.isEmpty())
+                        .map(DeviceName::new);
+            }
         } catch (LinkageError noLibrary) {
             return Optional.empty();
         }
@@ -107,6 +112,11 @@ public record DeviceName(String text) {
 
     private static String plain(String name) {
         return name.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]", "");
+    }
+
+    /** Whether it hears what the computer itself plays, by the names that sound servers give such sources. */
+    public boolean isOwnSound() {
+        return told().toLowerCase(Locale.ROOT).startsWith("monitor of ");
     }
 
     /** The name as users know it, without the library's own words before it. */

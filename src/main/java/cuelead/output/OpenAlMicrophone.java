@@ -20,10 +20,12 @@ public final class OpenAlMicrophone implements Microphone {
 
     private final long device;
     private final SampleRate rate;
+    private final MicrophonePresence presence;
 
-    private OpenAlMicrophone(long device, SampleRate rate) {
+    private OpenAlMicrophone(long device, SampleRate rate, MicrophonePresence presence) {
         this.device = device;
         this.rate = rate;
+        this.presence = presence;
     }
 
     /**
@@ -49,6 +51,8 @@ public final class OpenAlMicrophone implements Microphone {
     private static Optional<OpenAlMicrophone> open(SampleRate rate, Optional<DeviceName> name) throws Refused {
         try {
             QuietLibrary.ask();
+            Optional<DeviceName> meant = name.or(DeviceName::usualMicrophone);
+            refuseOwnSound(meant);
             CharSequence wanted = name.map(DeviceName::text).orElse(null); // the library's word for the usual one
             long device = QuietStandardError.during(() -> ALC11.alcCaptureOpenDevice(
                     wanted, rate.hz(), EXTFloat32.AL_FORMAT_MONO_FLOAT32, BUFFER_SECONDS * rate.hz()));
@@ -56,9 +60,18 @@ public final class OpenAlMicrophone implements Microphone {
                 return Optional.empty();
             }
             ALC11.alcCaptureStart(device);
-            return Optional.of(new OpenAlMicrophone(device, rate));
+            return Optional.of(new OpenAlMicrophone(device, rate, new MicrophonePresence(meant)));
         } catch (LinkageError noLibrary) {
             throw new Refused(NONE, noLibrary);
+        }
+    }
+
+    /** A system without a microphone may offer what it plays itself in its place. */
+    private static void refuseOwnSound(Optional<DeviceName> meant) throws Refused {
+        if (meant.isPresent() && meant.get().isOwnSound()) {
+            throw new Refused(
+                    "\"" + meant.get().told() + "\" hears what the computer itself plays and is no microphone:"
+                            + " plug one in, or choose another (\"cuelead devices\" lists them).");
         }
     }
 
@@ -85,12 +98,17 @@ public final class OpenAlMicrophone implements Microphone {
 
     @Override
     public boolean isLost() {
+        return presence.isGone() || isDisconnected();
+    }
+
+    private boolean isDisconnected() {
         return ALC10.alcGetInteger(device, EXTDisconnect.ALC_CONNECTED) == ALC10.ALC_FALSE;
     }
 
     @Override
     public void close() {
-        if (isLost()) {
+        presence.close();
+        if (isDisconnected()) {
             return; // the library would wait for an answer of the sound server for ever
         }
         ALC11.alcCaptureStop(device);

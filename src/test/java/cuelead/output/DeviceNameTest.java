@@ -1,7 +1,9 @@
 package cuelead.output;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.output.DeviceName.Kind;
 import cuelead.report.Refused;
@@ -78,5 +80,11 @@ class DeviceNameTest {
         assertEquals(
                 "There is no sound device \"Hall\", and no other; connect it, or leave its name out.",
                 HALL.refusal(List.of(), Kind.SOUND_DEVICE).getMessage());
+    }
+
+    @Test
+    void whatTheComputerPlaysItselfIsNoMicrophone() {
+        assertTrue(new DeviceName("Monitor of Hall").isOwnSound());
+        assertFalse(new DeviceName("Stage monitor").isOwnSound());
     }
 }
