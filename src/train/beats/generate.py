@@ -7,6 +7,10 @@ Splits (each song's number is its seed, and no two splits share seeds):
   fit, unseen   110 to 150 s -> WAV and beat file; for the weights of bars and phrases, and for scoring
   style         as unseen, in a style that training never meets
   source        as unseen, played by sources that training never hears
+
+Whole songs are mastered, as songs that are sold are: as they are played and heard here they lie between -8 and -35 LUFS, and
+noise of one level, such as a hall has, would drown some and leave others alone. Those for scoring are also kept as they were,
+in FOLDER/unmastered.
 """
 import os
 import sys
@@ -18,12 +22,14 @@ from feature import RATE, magnitudes
 from form import write_song
 from hall import heard, talked_over
 from instruments import PITCHED
+from mastering import mastered
 from mixing import mix_band
 from performance import Played, play
 from styles import STYLES, UNSEEN_STYLES
 
 SEEDS = {'train': 1_000_000, 'valid': 2_000_000, 'fit': 3_000_000, 'unseen': 4_000_000, 'style': 5_000_000, 'source': 6_000_000}
 CLIPS, WAYS = ('train', 'valid'), 2
+SCORED = 'unseen', 'style', 'source'
 WITHOUT_BEAT = .025
 
 
@@ -63,12 +69,19 @@ def write_clip(split, number, folder):
 def write_whole(split, number, folder):
     r, song, samples, beats, counts = made(split, number)
     sound = heard(np.random.RandomState(r.randint(1 << 30)), samples)
-    name = f'{folder}/{split}{number:04d}'
-    wavfile.write(name + '.wav', RATE, (np.clip(sound, -1, 1) * 32000).astype(np.int16))
-    with open(name + '.beats', 'w') as out:
-        out.write(f'# style {song.style}\n# bpm {song.bpm:.0f}\n# bar {song.beats_per_bar}\n')
-        for time, (bar, count) in zip(beats, counts):
-            out.write(f'{time:.4f}\t{bar}\t{count}\n')
+    said = f'# style {song.style}\n# bpm {song.bpm:.0f}\n# bar {song.beats_per_bar}\n'
+    said += ''.join(f'{time:.4f}\t{bar}\t{count}\n' for time, (bar, count) in zip(beats, counts))
+    name = f'{split}{number:04d}'
+    if split in SCORED:
+        write_song_file(sound, said, f'{folder}/unmastered', name)
+    write_song_file(mastered(sound), said, folder, name)
+
+
+def write_song_file(sound, said, folder, name):
+    os.makedirs(folder, exist_ok=True)
+    wavfile.write(f'{folder}/{name}.wav', RATE, (np.clip(sound, -1, 1) * 32000).astype(np.int16))
+    with open(f'{folder}/{name}.beats', 'w') as out:
+        out.write(said)
 
 
 def main(split, first, last, folder):

@@ -30,6 +30,8 @@ final class Tapping {
             "Tapping needs a terminal whose keys can be read; there, start it again, or put the beats"
                     + " right with options such as --half-beat.";
 
+    private static final String WITHOUT_DEVICE = " Or put the beats right with options such as --half-beat.";
+
     private final Surroundings surroundings;
     private final SoundOptions sound;
 
@@ -55,8 +57,7 @@ final class Tapping {
         });
         try (Song song = SongFile.open(file, Optional.empty())) {
             song.pcm().await(song.pcm().lengthFrames());
-            try (SpeakerPair speakers =
-                    choice.open(surroundings.devices(), song.pcm().rate())) {
+            try (SpeakerPair speakers = opened(choice, song)) {
                 WHAT_TO_DO.forEach(surroundings.err()::println);
                 LiveBeats live = new LiveBeats(song, speakers.main(), speakers.ear(), sound.delays());
                 TapDesk desk =
@@ -67,6 +68,14 @@ final class Tapping {
             }
         } finally {
             background.shutdownNow();
+        }
+    }
+
+    private SpeakerPair opened(DeviceChoice choice, Song song) throws Refused {
+        try {
+            return choice.open(surroundings.devices(), song.pcm().rate());
+        } catch (Refused none) {
+            throw new Refused(none.getMessage() + WITHOUT_DEVICE, none);
         }
     }
 }

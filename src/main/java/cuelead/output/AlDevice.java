@@ -28,9 +28,8 @@ import org.lwjgl.system.MemoryUtil;
  * without head-related filters, whatever the user's OpenAL configuration says.
  */
 final class AlDevice implements AutoCloseable {
-    private static final String NO_DEVICE =
-            "No sound device could be opened; connect one, or write a file instead: -o FILE with cuelead render or"
-                    + " cuelead walkthrough.";
+    /** What can be done without one is for whoever wants to play to say. */
+    private static final String NO_DEVICE = "No sound device could be opened; connect one.";
 
     /** The library asks devices for three times 20 ms; on the average half of one is played. */
     private static final double USUAL_LATENCY_SECONDS = 0.05;

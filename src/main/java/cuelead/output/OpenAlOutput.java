@@ -28,7 +28,7 @@ public final class OpenAlOutput implements Speakers {
      * Opens the default device, which plays silence until something is played. When another becomes the default, the
      * sound moves there.
      *
-     * @throws Refused when there is none, naming the way without one
+     * @throws Refused when there is none
      */
     public static OpenAlOutput open(SampleRate rate) throws Refused {
         return new OpenAlOutput(AudioThread.start(AlDevice::openDefault, rate));

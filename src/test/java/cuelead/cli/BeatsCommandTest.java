@@ -2,6 +2,7 @@ package cuelead.cli;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -109,6 +110,16 @@ class BeatsCommandTest {
         assertEquals(1, again.exitCode());
         assertTrue(again.err().contains("corrected by hand"), again.err());
         assertEquals(corrected, read(beatFile));
+    }
+
+    @Test
+    void tappingWithoutADeviceNamesTheOptionsThatPutBeatsRight() throws Exception {
+        Files.copy(BeatFile.beside(DEMO), beatFile);
+        bench.sitDownAtATerminal();
+        Outcome outcome = bench.run("beats", song.toString(), "--tap");
+        assertEquals(1, outcome.exitCode());
+        assertTrue(outcome.err().contains("No device. Or put the beats right with options"), outcome.err());
+        assertFalse(outcome.err().contains("render"), outcome.err());
     }
 
     @Test

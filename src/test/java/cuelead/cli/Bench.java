@@ -48,6 +48,7 @@ final class Bench {
     private final Path temporary;
     private final Device device;
     private Optional<Microphone> microphone = Optional.empty();
+    private Terminal terminal = Terminal.NONE;
     final List<FakeSpeakers> opened = new ArrayList<>();
     final List<Optional<DeviceName>> openedNames = new ArrayList<>();
 
@@ -112,7 +113,7 @@ final class Bench {
         @Override
         public Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused {
             if (device == Device.NONE) {
-                throw new Refused("No device; use cuelead render.");
+                throw new Refused("No device.");
             }
             if (name.equals(Optional.of(TAKEN))) {
                 throw new Refused("Taken.");
@@ -133,6 +134,11 @@ final class Bench {
         microphone = Optional.of(working);
     }
 
+    /** From now on its streams lead to a terminal. */
+    void sitDownAtATerminal() {
+        terminal = new Terminal(Terminal.End.TERMINAL, Terminal.End.TERMINAL, Terminal.End.TERMINAL);
+    }
+
     Outcome run(String... arguments) {
         return runReading(NOT_TO_BE_READ, arguments);
     }
@@ -150,7 +156,7 @@ final class Bench {
                 in,
                 new PrintStream(out, true, StandardCharsets.UTF_8),
                 new PrintStream(err, true, StandardCharsets.UTF_8),
-                Terminal.NONE,
+                terminal,
                 Map.of(),
                 new Places(cache, working),
                 cache,
