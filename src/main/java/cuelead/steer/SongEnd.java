@@ -11,7 +11,11 @@ import java.util.Optional;
 public final class SongEnd {
     private SongEnd() {}
 
-    /** @param music as it is named at the head of a sentence, such as "The song" */
+    /**
+     * How a dance over that music ends.
+     *
+     * @param music as it is named at the head of a sentence, such as "The song"
+     */
     public static String of(Timeline timeline, String music) {
         Optional<DancedCount> last = timeline.ending().last();
         if (last.isEmpty()) {
