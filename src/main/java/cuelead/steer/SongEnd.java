@@ -10,7 +10,7 @@ public final class SongEnd {
     private SongEnd() {}
 
     /**
-     * How the music ends and what may be danced there.
+     * How a dance over that music ends.
      *
      * @param music as it is named at the head of a sentence, such as "The song"
      */
