@@ -49,6 +49,15 @@ public final class Controls {
         return line;
     }
 
+    /** Parts side by side, on as many lines as they need. */
+    public static JComponent wrapped(Component... parts) {
+        JPanel lines = new JPanel(new Wrapping(BETWEEN));
+        for (Component part : parts) {
+            lines.add(part);
+        }
+        return lines;
+    }
+
     /** Sentences that are read only. */
     public static JTextArea sentences(String accessibleName) {
         JTextArea text = new JTextArea();

@@ -106,7 +106,7 @@ public final class StartPage implements Page, Drop.Taker {
                                 () -> file("Choose a song").ifPresent(this::song)),
                         seeSong),
                 0);
-        row(6, Controls.line(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
+        row(6, Controls.wrapped(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
         row(7, new Manners(host).view(), 0);
         JTextArea cautions = Controls.sentences("Cautions");
         cautions.setText(String.join(" ", Caution.OF_A_CLASS));

@@ -10,7 +10,6 @@ import cuelead.window.frame.FileChoice;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.InHand;
 import cuelead.window.frame.Page;
-import cuelead.window.frame.Wrapping;
 import cuelead.window.tracks.TracksChosen.Older;
 import cuelead.window.tracks.TracksChosen.PacedFile;
 import java.awt.BorderLayout;
@@ -62,7 +61,7 @@ public final class TracksPage implements Page {
     /** With the song with its calls, a bit slower than it is. */
     public TracksPage(Host host) {
         this.host = host;
-        JPanel what = new JPanel(new Wrapping(12));
+        JComponent what = Controls.wrapped();
         ButtonGroup group = new ButtonGroup();
         for (Matter matter : Matter.values()) {
             JRadioButton button = new JRadioButton(matter.words());
@@ -79,9 +78,7 @@ public final class TracksPage implements Page {
             format.setSelectedIndex(FORMATS.indexOf(lately.format()));
         });
         format.addActionListener(chosen -> refresh());
-        format.setMaximumSize(format.getPreferredSize());
         name.getAccessibleContext().setAccessibleName("With what the names of the files begin");
-        name.setMaximumSize(name.getPreferredSize());
         name.getDocument().addDocumentListener(new Typed());
         replaces.setMnemonic('R');
         replaces.addActionListener(pressed -> refresh());
@@ -92,8 +89,8 @@ public final class TracksPage implements Page {
         place(0, title);
         place(1, "What", what);
         place(2, "How fast", paces.view());
-        place(3, "Kind of file", Controls.line(format));
-        place(4, "Name", Controls.line(name));
+        place(3, "Kind of file", Controls.wrapped(format));
+        place(4, "Name", Controls.wrapped(name));
         place(5, "Folder", Controls.line(otherFolder, folderShown));
         placeGrowing(6, "To be written", list);
         place(7, "", replaces);

@@ -44,7 +44,7 @@ final class TakeView extends JPanel {
         key(KeyEvent.VK_RIGHT, STEP_SECONDS, nudged);
         key(KeyEvent.VK_DOWN, -LARGE_SECONDS, nudged);
         key(KeyEvent.VK_UP, LARGE_SECONDS, nudged);
-        setPreferredSize(new Dimension(420, 120));
+        setPreferredSize(new Dimension(420, 84));
         setMinimumSize(new Dimension(120, 60));
         getAccessibleContext().setAccessibleName("The take, with the mark where the word is felt");
         MouseAdapter hand = new MouseAdapter() {

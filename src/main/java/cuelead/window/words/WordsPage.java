@@ -9,13 +9,11 @@ import cuelead.window.frame.Host;
 import cuelead.window.frame.InHand;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.Palette;
-import cuelead.window.frame.Wrapping;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Insets;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javax.swing.BorderFactory;
@@ -35,17 +33,20 @@ import javax.swing.SwingUtilities;
 public final class WordsPage implements Page {
     private static final float TOLD_SIZE = 1.25f;
     private static final String CAUTION =
-            "Nothing that you record leaves this computer. The microphone listens from the"
-                    + " first recording on, as long as this page is in front. Clicks can be loud in an earphone: begin softly.";
+            "Nothing that you record leaves this computer, and the microphone listens only"
+                    + " while this page is in front. Clicks can be loud in an earphone: begin softly.";
 
     private final Host host;
     private final JPanel page = new JPanel(new BorderLayout(16, 0));
     private final WordList list = new WordList(
-            word -> ask(words -> words.goTo(word)), () -> sound(WordsAtDesk::recordOrNot), () -> ask(WordsAtDesk::keep));
+            word -> ask(words -> words.goTo(word)),
+            () -> sound(WordsAtDesk::recordOrNot),
+            () -> ask(WordsAtDesk::keep));
     private final BigWord word = new BigWord();
     private final JTextArea told = Controls.sentences("What is done with the word");
     private final TakeView take = new TakeView(
-            seconds -> sound(words -> words.markAt(seconds)), laterSeconds -> sound(words -> words.nudge(laterSeconds)));
+            seconds -> sound(words -> words.markAt(seconds)),
+            laterSeconds -> sound(words -> words.nudge(laterSeconds)));
     private final JProgressBar level = new JProgressBar(0, WordsScene.FULL_LEVEL);
     private final JButton play = Controls.button("Play", 'P', () -> sound(WordsAtDesk::play));
     private final JButton record = Controls.button("Record", 'R', () -> sound(WordsAtDesk::recordOrNot));
@@ -86,16 +87,16 @@ public final class WordsPage implements Page {
         told.setFont(told.getFont().deriveFont(TOLD_SIZE * told.getFont().getSize2D()));
         told.setMargin(new Insets(0, 0, 0, 0));
         caution.setMargin(new Insets(0, 0, 0, 0));
-        level.setPreferredSize(new Dimension(220, 18));
+        level.setPreferredSize(new Dimension(160, 18));
         level.getAccessibleContext().setAccessibleName("How loud the microphone is");
         JPanel upper = new JPanel(new BorderLayout(0, 6));
         upper.add(word);
         JPanel below = column(
                 told,
-                wrapped(record, keep, play, row, takeBack),
+                Controls.wrapped(record, keep, play, row, takeBack),
                 take,
-                wrapped(new JLabel("Felt on the mark:"), earlier, later, new JLabel("Microphone level"), level),
-                wrapped(new JLabel("Microphone"), microphone(), uses, otherFolder()),
+                Controls.wrapped(earlier, later, new JLabel("Microphone level"), level),
+                Controls.wrapped(new JLabel("Microphone"), microphone(), uses, otherFolder()),
                 caution);
         upper.add(below, BorderLayout.SOUTH);
         return upper;
@@ -110,12 +111,6 @@ public final class WordsPage implements Page {
             column.add(Box.createVerticalStrut(8));
         }
         return column;
-    }
-
-    private static JPanel wrapped(JComponent... parts) {
-        JPanel line = new JPanel(new Wrapping(10));
-        List.of(parts).forEach(line::add);
-        return line;
     }
 
     private JComboBox<String> microphone() {
