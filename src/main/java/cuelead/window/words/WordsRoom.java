@@ -119,15 +119,15 @@ final class WordsRoom implements WordDevices {
     }
 
     private WordsAtDesk open() throws Refused {
-        List<String> needed = NeededWords.of(List.of(sheet), Optional.empty(), means.places());
-        if (needed.isEmpty()) {
+        List<String> words = NeededWords.of(List.of(sheet), Optional.empty(), means.places());
+        if (words.isEmpty()) {
             throw new Refused("This dance is called without any words.");
         }
         TakeFolder takes = new TakeFolder(folder);
         FolderMarks before = FolderMarks.of(folder, Voicing.wordFiles());
         before.problems().stream().findFirst().ifPresent(problem -> watcher.told(told(problem)));
         WordKeeping keeping = new WordKeeping(folder, takes, before, Voicing.wordFiles());
-        RecordingSession session = new RecordingSession(needed, before.words(), RecordingSession.Asked.MISSING);
+        RecordingSession session = new RecordingSession(words, before.words(), RecordingSession.Asked.MISSING);
         return new WordsAtDesk(
                 session,
                 this,
