@@ -208,7 +208,7 @@ class TrackFileTest {
         SampleRate high = new SampleRate(96_000);
         Refused refused = assertThrows(Refused.class, () -> written(new float[8], high, "a.mp3"));
         assertEquals(
-                "An MP3 file cannot hold 96000 samples a second; add --rate 44100, or name a .wav or .flac file.",
+                "An MP3 file cannot hold 96000 samples a second; write a .wav or .flac file, or choose another rate (--rate 44100).",
                 refused.getMessage());
         assertEquals(List.of(), names());
         float[] samples = bursts(20_000, 96_000);
