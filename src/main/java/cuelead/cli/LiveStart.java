@@ -41,8 +41,7 @@ record LiveStart(Surroundings surroundings, Wish wish, SoundOptions sound) {
         }
     }
 
-    private static SpeakerPair speakers(SpeakerOpening opening, DeviceChoice choice, Practice practice)
-            throws Refused {
+    private static SpeakerPair speakers(SpeakerOpening opening, DeviceChoice choice, Practice practice) throws Refused {
         try {
             return opening.at(practice.rate());
         } catch (Refused none) {

@@ -15,7 +15,6 @@ import cuelead.dance.Weight;
 import cuelead.listing.StepTold;
 import cuelead.listing.WallChanges;
 import cuelead.plan.CallWords;
-import cuelead.steer.SongEnd;
 import cuelead.steer.Told;
 import java.io.PrintStream;
 import java.util.List;
