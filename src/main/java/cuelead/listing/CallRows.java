@@ -79,7 +79,8 @@ final class CallRows {
                 cells.add(new Cell(number, label, call.isEmpty() ? SILENCE : call));
             }
         }
-        boolean isOnCount = section.steps().stream().anyMatch(step -> step.count().equals(Count.on(number)));
+        boolean isOnCount =
+                section.steps().stream().anyMatch(step -> step.count().equals(Count.on(number)));
         if (!isOnCount && number >= 1 && number <= section.length()) {
             cells.add(0, new Cell(number, String.format(Locale.ROOT, "%d", number), ""));
         }

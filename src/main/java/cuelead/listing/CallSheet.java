@@ -32,7 +32,9 @@ final class CallSheet {
         head();
         dance.parts().forEach(this::part);
         dance.tags().forEach(this::tag);
-        dance.restarts().stream().filter(restart -> !restart.changed().isEmpty()).forEach(this::restart);
+        dance.restarts().stream()
+                .filter(restart -> !restart.changed().isEmpty())
+                .forEach(this::restart);
         dance.ending().ifPresent(this::ending);
     }
 
@@ -95,7 +97,8 @@ final class CallSheet {
         boolean isFirst = true;
         for (Section section : part.sections()) {
             Facing end = facing.after(section.netTurn());
-            boolean isTurned = section.steps().stream().anyMatch(step -> step.turn().degrees() != 0);
+            boolean isTurned =
+                    section.steps().stream().anyMatch(step -> step.turn().degrees() != 0);
             String where = isTurned ? "  (" + end.clock() + ")" : "";
             List<PrintedRow> rows = new ArrayList<>();
             if (isFirst && dance.isPhrased()) {

@@ -102,9 +102,8 @@ final class PdfSheet implements AutoCloseable {
         on.setStrokingColor(grey);
         on.setRenderingMode(isBold ? RenderingMode.FILL_STROKE : RenderingMode.FILL);
         on.setLineWidth((float) (words.sizePoints() * BOLD_STROKE));
-        on.newLineAtOffset(
-                (float) (Paper.MARGIN_POINTS + words.xPoints()),
-                (float) (paper.heightPoints() - Paper.MARGIN_POINTS - topPoints - words.basePoints()));
+        on.newLineAtOffset((float) (Paper.MARGIN_POINTS + words.xPoints()), (float)
+                (paper.heightPoints() - Paper.MARGIN_POINTS - topPoints - words.basePoints()));
         on.showText(words.text());
         on.endText();
     }

@@ -57,8 +57,8 @@ final class StepSheet {
         for (String fact : facts) {
             int last = lines.size() - 1;
             String longer = lines.isEmpty() ? fact : lines.get(last) + BETWEEN_FACTS + fact;
-            boolean fits = maker.letters().widthPoints(maker.letters().printable(longer), TEXT_POINTS)
-                    <= maker.widthPoints();
+            boolean fits =
+                    maker.letters().widthPoints(maker.letters().printable(longer), TEXT_POINTS) <= maker.widthPoints();
             if (!lines.isEmpty() && fits) {
                 lines.set(last, longer);
             } else {
@@ -77,8 +77,7 @@ final class StepSheet {
                         counted.group(1), counted.group(2), TEXT_POINTS, Letters.Face.PLAIN, COUNT_COLUMN_POINTS));
             } else {
                 boolean isHead = line.startsWith("[") || line.equals(line.toUpperCase(Locale.ROOT));
-                rows.add(maker.text(
-                        line, TEXT_POINTS, isHead ? Letters.Face.BOLD : Letters.Face.PLAIN, INDENT_POINTS));
+                rows.add(maker.text(line, TEXT_POINTS, isHead ? Letters.Face.BOLD : Letters.Face.PLAIN, INDENT_POINTS));
             }
         }
         return rows;

@@ -59,15 +59,18 @@ class ReadCommandTest {
         Path calls = folder.resolve("calls.pdf");
         Path steps = folder.resolve("steps.pdf");
         Bench bench = Bench.withoutDevice(folder);
-        Bench.Outcome read = bench.run(
-                "read", Bench.DEMO_SHEET, "--call-sheet", calls.toString(), "--step-sheet", steps.toString());
+        Bench.Outcome read =
+                bench.run("read", Bench.DEMO_SHEET, "--call-sheet", calls.toString(), "--step-sheet", steps.toString());
         assertEquals(0, read.exitCode(), read.err());
         assertTrue(read.err().contains("The call sheet is in " + calls + "."), read.err());
         for (Path pdf : List.of(calls, steps)) {
             assertTrue(Files.readString(pdf, StandardCharsets.ISO_8859_1).startsWith("%PDF-"), pdf.toString());
         }
-        Bench.Outcome none =
-                bench.run("read", Bench.DEMO_SHEET, "--call-sheet", folder.resolve("none/a.pdf").toString());
+        Bench.Outcome none = bench.run(
+                "read",
+                Bench.DEMO_SHEET,
+                "--call-sheet",
+                folder.resolve("none/a.pdf").toString());
         assertTrue(none.exitCode() != 0 && none.err().contains("none"), none.err());
     }
 

@@ -1,6 +1,7 @@
 package cuelead.listing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -41,7 +42,7 @@ class PrintedPagesTest {
                     .toList();
             assertEquals(all.size(), placed.size());
             for (int i = 0; i < all.size(); i++) {
-                assertTrue(all.get(i) == placed.get(i), "row " + i);
+                assertSame(all.get(i), placed.get(i));
             }
         }
     }

@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 
 class OwnCallEditTest {
     /** Of all sheets of the tests every so manieth, for each edit reads a sheet several times. */
-    private static final int SHEETS_PER_TRIED = Integer.getInteger("cuelead.sheets.per.tried", 8);
+    private static final int SHEETS_PER_TRIED = 8;
 
     private static final String SHEET = SheetFixtures.SHEET;
 

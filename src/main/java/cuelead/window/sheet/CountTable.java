@@ -10,24 +10,24 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.ActionEvent;
 import java.util.EventObject;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
-import javax.swing.KeyStroke;
-import javax.swing.text.JTextComponent;
-import java.awt.event.ActionEvent;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.SwingConstants;
 import javax.swing.event.ChangeEvent;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import javax.swing.table.TableColumn;
+import javax.swing.text.JTextComponent;
 
 /** What was understood of a sheet, count by count. */
 final class CountTable extends JTable {
@@ -35,7 +35,6 @@ final class CountTable extends JTable {
     private static final int PADDING = 8;
     private static final String NEXT_CALL = "next call";
 
-    private final transient IntConsumer chosen;
     private final CountRows rows;
     private transient Palette palette;
     private boolean isShowing;
@@ -52,7 +51,6 @@ final class CountTable extends JTable {
         super(new CountRows(call));
         rows = (CountRows) getModel();
         this.palette = palette;
-        this.chosen = chosen;
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setFillsViewportHeight(true);
         setShowGrid(false);

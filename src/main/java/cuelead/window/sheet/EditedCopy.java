@@ -5,6 +5,7 @@ import cuelead.report.Refused;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,7 @@ final class EditedCopy {
     private final Path chosen;
     private Optional<Path> copy;
     private String kept;
+    private Optional<FileTime> written;
 
     /**
      * Of a sheet that was opened.
@@ -33,6 +35,7 @@ final class EditedCopy {
                 .equals(chosen.toAbsolutePath().normalize().getParent());
         copy = isOurs && chosen.toString().endsWith(ENDING) ? Optional.of(chosen) : Optional.empty();
         kept = text;
+        written = lastWritten();
     }
 
     /** The file that holds the sheet now. */
@@ -60,7 +63,21 @@ final class EditedCopy {
         TextFile.write(file, text);
         copy = Optional.of(file);
         kept = text;
+        written = lastWritten();
         return isNew;
+    }
+
+    /** Whether another program has written the file since it was read or kept here. */
+    synchronized boolean isWrittenElsewhere() {
+        return !lastWritten().equals(written);
+    }
+
+    private Optional<FileTime> lastWritten() {
+        try {
+            return Optional.of(Files.getLastModifiedTime(file()));
+        } catch (IOException gone) {
+            return Optional.empty();
+        }
     }
 
     /** Named like the chosen file, with a number where there is one of that name. */

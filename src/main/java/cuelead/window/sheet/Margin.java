@@ -80,17 +80,15 @@ final class Margin extends JComponent {
         FontMetrics letters = on.getFontMetrics();
         int ascent = text.getFontMetrics(text.getFont()).getAscent();
         Rectangle seen = graphics.getClipBounds();
-        for (int line = 1; line <= text.getLineCount(); line++) {
+        for (int line = text.lineAt(seen.y); line <= text.getLineCount(); line++) {
             Rectangle place = text.placeOf(line);
             if (place.y > seen.getMaxY()) {
                 break;
             }
-            if (place.getMaxY() >= seen.y) {
-                String number = String.valueOf(line);
-                on.setColor(line == text.marked() ? palette.ink() : palette.quiet());
-                on.drawString(number, getWidth() - GAP - letters.stringWidth(number), place.y + ascent);
-                mark(on, line, place.y + ascent);
-            }
+            String number = String.valueOf(line);
+            on.setColor(line == text.marked() ? palette.ink() : palette.quiet());
+            on.drawString(number, getWidth() - GAP - letters.stringWidth(number), place.y + ascent);
+            mark(on, line, place.y + ascent);
         }
         on.dispose();
     }

@@ -15,6 +15,7 @@ import java.awt.print.PrinterJob;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import javax.print.PrintServiceLookup;
@@ -27,6 +28,8 @@ import javax.swing.SwingUtilities;
 final class PaperButtons {
     private static final String NO_PRINTER =
             "There is no printer on this computer; save a PDF file, and print that where there is one.";
+
+    private static final List<SheetForm> FORMS = List.of(SheetForm.CALL_SHEET, SheetForm.STEP_SHEET);
 
     private final Host host;
     private final Supplier<Understood> understood;
@@ -52,7 +55,7 @@ final class PaperButtons {
     }
 
     private SheetForm form() {
-        return SheetForm.values()[form.getSelectedIndex()];
+        return FORMS.get(form.getSelectedIndex());
     }
 
     private String title(Dance dance) {
@@ -60,30 +63,36 @@ final class PaperButtons {
     }
 
     void print() {
-        understood.get().dance().ifPresent(dance -> print(dance, understood.get().notes()));
+        understood
+                .get()
+                .dance()
+                .ifPresent(dance -> print(dance, understood.get().notes()));
     }
 
     private void print(Dance dance, SheetNotes notes) {
         SheetForm what = form();
-        host.work("Looking for printers", progress -> PrintServiceLookup.lookupPrintServices(null, null).length, found -> {
-            if (found == 0) {
-                host.tell(NO_PRINTER);
-                return;
-            }
-            PrinterJob printer = PrinterJob.getPrinterJob();
-            String name = title(dance) + ", " + what.word();
-            printer.setJobName(name);
-            if (printer.printDialog()) {
-                host.work(
-                        "Printing",
-                        progress -> {
-                            Paper paper = PaperPrint.paperOf(printer, Paper.of(Locale.getDefault()));
-                            PaperPrint.print(what.pdf(dance, notes, paper), printer, name);
-                            return what;
-                        },
-                        done -> host.tell("The " + done.word() + " is with the printer."));
-            }
-        });
+        host.work(
+                "Looking for printers",
+                progress -> PrintServiceLookup.lookupPrintServices(null, null).length,
+                found -> {
+                    if (found == 0) {
+                        host.tell(NO_PRINTER);
+                        return;
+                    }
+                    PrinterJob printer = PrinterJob.getPrinterJob();
+                    String name = title(dance) + ", " + what.word();
+                    printer.setJobName(name);
+                    if (printer.printDialog()) {
+                        host.work(
+                                "Printing",
+                                progress -> {
+                                    Paper paper = PaperPrint.paperOf(printer, Paper.of(Locale.getDefault()));
+                                    PaperPrint.print(what.pdf(dance, notes, paper), printer, name);
+                                    return what;
+                                },
+                                done -> host.tell("The " + done.word() + " is with the printer."));
+                    }
+                });
     }
 
     private void save() {

@@ -25,7 +25,10 @@ final class SheetDesk {
     private final Executor events;
     private final Shown shown;
     private final Path folder;
+    private boolean isOpening;
+    /** Of the sheet that lies here; empty while there is none, or none that could be opened. */
     private Optional<EditedCopy> copy = Optional.empty();
+
     private Versions versions = new Versions("");
     private Understood understood = Understood.NOTHING;
     /** Those that are not written yet. */
@@ -35,7 +38,10 @@ final class SheetDesk {
 
     /** Is told what has changed. */
     interface Shown {
-        /** Another sheet lies here. */
+        /** Another sheet is being opened; until it is there, nothing can be written. */
+        void opening();
+
+        /** Another sheet lies here, which may be an empty one. */
         void begin(String text);
 
         /** The text is another one, by no typing of the user's. */
@@ -66,10 +72,13 @@ final class SheetDesk {
         return versions;
     }
 
-    /** Takes what is in hand, where that is another sheet than the one that lies here. */
+    /** Takes what is in hand, where that is another sheet than the one that lies here, or has become one. */
     void enter() {
         Optional<Path> inHand = host.inHand().sheet();
-        if (!inHand.equals(copy.map(EditedCopy::file))) {
+        boolean isHere = inHand.equals(copy.map(EditedCopy::file));
+        boolean isNews = copy.filter(file -> file.holds(versions.now()) && file.isWrittenElsewhere())
+                .isPresent();
+        if (!isOpening && (!isHere || isNews)) {
             inHand.ifPresent(this::open);
         }
     }
@@ -92,31 +101,32 @@ final class SheetDesk {
     }
 
     private void open(Path file) {
+        isOpening = true;
         copy = Optional.empty();
         calls.clear();
-        begin(new Versions(""));
+        versions = new Versions("");
+        shown.opening();
         beside.execute(() -> {
             try {
                 String text = DocumentFile.read(file).text();
                 EditedCopy opened = new EditedCopy(folder, file, text);
-                events.execute(() -> opened(file, opened, text));
+                events.execute(() -> opened(file, Optional.of(opened), text));
             } catch (Refused refused) {
                 host.tell(refused.getMessage());
+                events.execute(() -> opened(file, Optional.empty(), ""));
             }
         });
     }
 
-    private void opened(Path file, EditedCopy opened, String text) {
-        if (isInHand(file) && copy.isEmpty()) {
-            copy = Optional.of(opened);
-            begin(new Versions(text));
+    /** Unless the user wants another one by now. */
+    private void opened(Path file, Optional<EditedCopy> opened, String text) {
+        if (isOpening && isInHand(file)) {
+            isOpening = false;
+            copy = opened;
+            versions = new Versions(text);
+            shown.begin(text);
+            read();
         }
-    }
-
-    private void begin(Versions other) {
-        versions = other;
-        shown.begin(other.now());
-        read();
     }
 
     private boolean isInHand(Path file) {
@@ -134,7 +144,7 @@ final class SheetDesk {
         read();
         if (copy.isPresent()) {
             copy.ifPresent(file -> keep(file, versions.now()));
-        } else if (!versions.now().isBlank() && host.inHand().sheet().isEmpty()) {
+        } else if (!versions.now().isBlank() && !isOpening) {
             write();
         }
     }
@@ -188,7 +198,7 @@ final class SheetDesk {
 
     /** Where the text has changed meanwhile, it is written into the other one. */
     private void written(Call call, String before, Runnable then) {
-        if (call != calls.peek()) {
+        if (!call.equals(calls.peek())) {
             return;
         }
         if (versions.now().equals(before)) {

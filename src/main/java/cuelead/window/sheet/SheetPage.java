@@ -91,7 +91,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
         page.add(findings, BorderLayout.SOUTH);
         page.setBorder(BorderFactory.createEmptyBorder(4, 12, 0, 12));
         keys();
-        undoable();
+        understood(desk.understood());
     }
 
     private JComponent sides() {
@@ -222,9 +222,17 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     }
 
     @Override
+    public void opening() {
+        text.begin("");
+        text.setEditable(false);
+        facts.setText("Reading\u2026");
+        undoable();
+    }
+
+    @Override
     public void begin(String now) {
         text.begin(now);
-        facts.setText(now.isBlank() ? Understood.NOTHING.facts() : "Reading\u2026");
+        text.setEditable(true);
         undoable();
     }
 

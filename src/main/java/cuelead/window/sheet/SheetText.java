@@ -4,6 +4,7 @@ import cuelead.window.frame.Palette;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Insets;
+import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
@@ -91,8 +92,17 @@ final class SheetText extends JTextArea {
 
     /** The line with the caret, from 1. */
     int line() {
+        return lineOf(getCaretPosition());
+    }
+
+    /** The line at a height, from 1. */
+    int lineAt(int y) {
+        return lineOf(viewToModel2D(new Point(0, y)));
+    }
+
+    private int lineOf(int offset) {
         try {
-            return getLineOfOffset(getCaretPosition()) + 1;
+            return getLineOfOffset(offset) + 1;
         } catch (BadLocationException impossible) {
             throw new IllegalStateException(impossible);
         }

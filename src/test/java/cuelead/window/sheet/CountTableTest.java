@@ -46,8 +46,8 @@ class CountTableTest {
     }
 
     private void enter() {
-        Object key = table.getInputMap(CountTable.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .get(KeyStroke.getKeyStroke("ENTER"));
+        Object key =
+                table.getInputMap(CountTable.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke("ENTER"));
         table.getActionMap().get(key).actionPerformed(null);
     }
 
@@ -72,8 +72,7 @@ class CountTableTest {
         assertEquals(6, table.getSelectedRow());
         write("out");
         enter();
-        assertEquals(
-                List.of(new StepPlace(0, 3) + " tap", new StepPlace(1, 0) + " out"), called);
+        assertEquals(List.of(new StepPlace(0, 3) + " tap", new StepPlace(1, 0) + " out"), called);
     }
 
     @Test

@@ -9,6 +9,7 @@ import cuelead.sheet.StepPlace;
 import cuelead.window.FakeHost;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -62,6 +63,11 @@ class SheetDeskTest implements SheetDesk.Shown {
         desk.typed(typed);
         desk.pause();
         rest();
+    }
+
+    @Override
+    public void opening() {
+        text = "";
     }
 
     @Override
@@ -179,6 +185,35 @@ class SheetDeskTest implements SheetDesk.Shown {
         type(SHEET.replace("step R behind L", "step L behind L"));
         assertEquals(
                 List.of(8), understood.findings().stream().map(Finding::line).toList());
+    }
+
+    @Test
+    void whatAnotherProgramWroteIsReadAgain() throws Exception {
+        desk.enter();
+        rest();
+        assertEquals(SHEET, text);
+        Files.writeString(chosen, SHEET.replace("MOORING", "OTHER"));
+        Files.setLastModifiedTime(chosen, FileTime.fromMillis(1_000_000));
+        desk.enter();
+        rest();
+        assertEquals("OTHER LINES", host.inHand().title());
+        desk.typed(SHEET);
+        Files.setLastModifiedTime(chosen, FileTime.fromMillis(2_000_000));
+        desk.enter();
+        rest();
+        assertEquals(SHEET, desk.versions().now());
+    }
+
+    @Test
+    void whatIsWrittenWithoutASheetIsKept() throws Exception {
+        desk.take(temp.resolve("none.txt"));
+        rest();
+        assertTrue(
+                host.told().stream().anyMatch(told -> told.contains("none.txt")),
+                host.told().toString());
+        type(SHEET);
+        assertEquals(SHEET, Files.readString(copy()));
+        assertEquals("MOORING LINES", host.inHand().title());
     }
 
     @Test
