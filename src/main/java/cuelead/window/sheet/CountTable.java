@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -34,9 +35,18 @@ final class CountTable extends JTable {
     private static final long serialVersionUID = 1L;
     private static final int PADDING = 8;
     private static final String NEXT_CALL = "next call";
+    private static final KeyStroke ENTER = KeyStroke.getKeyStroke("ENTER");
 
     private final CountRows rows;
     private transient Palette palette;
+    private final transient Action nextCall = new AbstractAction() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            nextCall();
+        }
+    };
     private boolean isShowing;
     /** What came while a call was being written. */
     private transient List<ListedLine> waiting;
@@ -73,15 +83,8 @@ final class CountTable extends JTable {
                 chosen.accept(rows.line(getSelectedRow()).line());
             }
         });
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), NEXT_CALL);
-        getActionMap().put(NEXT_CALL, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                nextCall();
-            }
-        });
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(ENTER, NEXT_CALL);
+        getActionMap().put(NEXT_CALL, nextCall);
         fit();
     }
 
@@ -105,6 +108,8 @@ final class CountTable extends JTable {
         if (isBegun && getEditorComponent() instanceof JTextComponent words) {
             words.getAccessibleContext().setAccessibleName("The call");
             words.selectAll();
+            words.getInputMap().put(ENTER, NEXT_CALL);
+            words.getActionMap().put(NEXT_CALL, nextCall);
         }
         return isBegun;
     }
@@ -119,11 +124,13 @@ final class CountTable extends JTable {
         FontMetrics letters = getFontMetrics(getFont());
         setRowHeight(letters.getHeight() + PADDING);
         for (int column = 0; column < getColumnCount(); column++) {
-            int width = letters.stringWidth(CountColumn.at(column).widest()) + 2 * PADDING;
+            CountColumn shown = CountColumn.at(column);
+            int words = Math.max(letters.stringWidth(shown.widest()), letters.stringWidth(shown.head()));
+            int width = words + 2 * PADDING;
             TableColumn place = getColumnModel().getColumn(column);
             place.setPreferredWidth(width);
             place.setMinWidth(Math.min(width, letters.stringWidth("12:00") + PADDING));
-            place.setMaxWidth(CountColumn.at(column).isWide() ? Integer.MAX_VALUE : width * 5 / 4);
+            place.setMaxWidth(shown.isWide() ? Integer.MAX_VALUE : width * 5 / 4);
         }
     }
 
