@@ -29,6 +29,7 @@ final class CallRows {
     private final RowMaker maker;
     private final int inRow;
     private final double wordPoints;
+    private int rowsOutOfColumns;
 
     /**
      * With letters of a size.
@@ -39,6 +40,11 @@ final class CallRows {
         this.maker = maker;
         this.inRow = inRow;
         this.wordPoints = wordPoints;
+    }
+
+    /** How many rows had so much to say that their counts do not stand below those of other rows. */
+    int rowsOutOfColumns() {
+        return rowsOutOfColumns;
     }
 
     List<PrintedRow> of(Section section) {
@@ -61,9 +67,11 @@ final class CallRows {
         for (int number = first == 1 ? 0 : first; number < first + inRow; number++) {
             cells.addAll(cells(section, number));
         }
-        boolean areInColumns = new Pen(true).write(cells, first).isWithinColumns;
-        Pen pen = areInColumns ? new Pen(true) : new Pen(false);
-        pen.write(cells, first);
+        Pen pen = new Pen(true).write(cells, first);
+        if (!pen.isWithinColumns) {
+            pen = new Pen(false).write(cells, first);
+            rowsOutOfColumns++;
+        }
         return new PrintedRow(pen.words, pen.base + (LINE - 1) * wordPoints, false);
     }
 

@@ -39,21 +39,24 @@ final class CallSheet {
     }
 
     /**
-     * On as few pages as it can be, in letters as large as there is room for.
+     * On as few pages as it can be, in letters as large as there is room for with counts below each other.
      *
      * @param heightPoints of the text of a page
      */
     static List<List<PrintedRow>> of(Dance dance, RowMaker maker, double heightPoints) {
-        List<List<PrintedRow>> best = new CallSheet(dance, maker, CallRows.LEAST_POINTS).blocks;
-        int pages = PrintedPages.of(best, heightPoints).size();
+        CallSheet best = new CallSheet(dance, maker, CallRows.LEAST_POINTS);
+        int pages = PrintedPages.of(best.blocks, heightPoints).size();
+        int outOfColumns = best.calls.rowsOutOfColumns();
         for (int points = CallRows.LEAST_POINTS + 1; points <= CallRows.MOST_POINTS; points++) {
-            List<List<PrintedRow>> larger = new CallSheet(dance, maker, points).blocks;
-            if (PrintedPages.of(larger, heightPoints).size() > pages) {
-                return best;
+            CallSheet larger = new CallSheet(dance, maker, points);
+            boolean isAsGood = PrintedPages.of(larger.blocks, heightPoints).size() <= pages
+                    && larger.calls.rowsOutOfColumns() <= outOfColumns;
+            if (!isAsGood) {
+                return best.blocks;
             }
             best = larger;
         }
-        return best;
+        return best.blocks;
     }
 
     private PrintedRow text(String words) {

@@ -8,6 +8,9 @@ final class QuotePlaces {
     /** A line of steps seldom goes on for longer. */
     private static final int LINES = 4;
 
+    /** Each is tried by reading the sheet. */
+    private static final int MOST_SPOTS = 16;
+
     private static final String BEFORE_QUOTES = "  ";
 
     private final String text;
@@ -100,7 +103,7 @@ final class QuotePlaces {
     /** Between the words of a line that holds several groups of counts. */
     private void addGaps(int line, int column) {
         int end = endOf(line);
-        for (int at = startOf(line) + Math.max(1, column); at < end; at++) {
+        for (int at = startOf(line) + Math.max(1, column); at < end && spots.size() < MOST_SPOTS; at++) {
             if (Scanner.isSpace(text.charAt(at)) && !Scanner.isSpace(text.charAt(at - 1))) {
                 spots.add(empty(at));
             }

@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.IntConsumer;
 import javax.swing.AbstractAction;
+import javax.swing.Action;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -32,11 +33,23 @@ import javax.swing.text.JTextComponent;
 /** What was understood of a sheet, count by count. */
 final class CountTable extends JTable {
     private static final long serialVersionUID = 1L;
-    private static final int PADDING = 8;
+    private static final int BESIDE = 5;
+    private static final int BETWEEN_ROWS = 8;
+    /** On a finer screen the same letters are a little wider. */
+    private static final int SPARE = 6;
     private static final String NEXT_CALL = "next call";
+    private static final KeyStroke ENTER = KeyStroke.getKeyStroke("ENTER");
 
     private final CountRows rows;
     private transient Palette palette;
+    private final transient Action nextCall = new AbstractAction() {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public void actionPerformed(ActionEvent event) {
+            nextCall();
+        }
+    };
     private boolean isShowing;
     /** What came while a call was being written. */
     private transient List<ListedLine> waiting;
@@ -62,7 +75,7 @@ final class CountTable extends JTable {
         getTableHeader().setDefaultRenderer((all, head, isSelected, hasFocus, row, column) -> {
             JLabel label = (JLabel) heads.getTableCellRendererComponent(all, head, isSelected, hasFocus, row, column);
             label.setHorizontalAlignment(SwingConstants.LEADING);
-            label.setBorder(BorderFactory.createEmptyBorder(4, PADDING, 4, 0));
+            label.setBorder(BorderFactory.createEmptyBorder(4, BESIDE, 4, 0));
             return label;
         });
         getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
@@ -73,15 +86,8 @@ final class CountTable extends JTable {
                 chosen.accept(rows.line(getSelectedRow()).line());
             }
         });
-        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), NEXT_CALL);
-        getActionMap().put(NEXT_CALL, new AbstractAction() {
-            private static final long serialVersionUID = 1L;
-
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                nextCall();
-            }
-        });
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(ENTER, NEXT_CALL);
+        getActionMap().put(NEXT_CALL, nextCall);
         fit();
     }
 
@@ -105,6 +111,8 @@ final class CountTable extends JTable {
         if (isBegun && getEditorComponent() instanceof JTextComponent words) {
             words.getAccessibleContext().setAccessibleName("The call");
             words.selectAll();
+            words.getInputMap().put(ENTER, NEXT_CALL);
+            words.getActionMap().put(NEXT_CALL, nextCall);
         }
         return isBegun;
     }
@@ -117,13 +125,15 @@ final class CountTable extends JTable {
 
     private void fit() {
         FontMetrics letters = getFontMetrics(getFont());
-        setRowHeight(letters.getHeight() + PADDING);
+        setRowHeight(letters.getHeight() + BETWEEN_ROWS);
         for (int column = 0; column < getColumnCount(); column++) {
-            int width = letters.stringWidth(CountColumn.at(column).widest()) + 2 * PADDING;
+            CountColumn shown = CountColumn.at(column);
+            int words = Math.max(letters.stringWidth(shown.widest()), letters.stringWidth(shown.head()));
+            int width = words + 2 * BESIDE + SPARE;
             TableColumn place = getColumnModel().getColumn(column);
             place.setPreferredWidth(width);
-            place.setMinWidth(Math.min(width, letters.stringWidth("12:00") + PADDING));
-            place.setMaxWidth(CountColumn.at(column).isWide() ? Integer.MAX_VALUE : width * 5 / 4);
+            place.setMinWidth(shown.isWide() ? width / 2 : width);
+            place.setMaxWidth(shown.isWide() ? Integer.MAX_VALUE : width * 5 / 4);
         }
     }
 
@@ -204,13 +214,13 @@ final class CountTable extends JTable {
             boolean isCall = CountColumn.at(column) == CountColumn.CALL;
             boolean isOwnCall = isCall && line instanceof ListedLine.Counted counted && counted.isOwn();
             setFont(getFont().deriveFont(isHead || isOwnCall ? Font.BOLD : Font.PLAIN));
-            setBorder(BorderFactory.createEmptyBorder(0, PADDING, 0, PADDING));
+            setBorder(BorderFactory.createEmptyBorder(0, BESIDE, 0, BESIDE));
             setBackground(isSelected ? palette.field() : palette.ground());
             setForeground(isHead || isCall ? palette.now() : palette.ink());
             if (hasFocus && !isHead) {
                 setBorder(BorderFactory.createCompoundBorder(
                         BorderFactory.createLineBorder(palette.now(), 2),
-                        BorderFactory.createEmptyBorder(0, PADDING - 2, 0, PADDING - 2)));
+                        BorderFactory.createEmptyBorder(0, BESIDE - 2, 0, BESIDE - 2)));
             }
             setToolTipText(isHead ? head : figure(line));
             return this;
@@ -232,7 +242,7 @@ final class CountTable extends JTable {
                 on.setColor(getForeground());
                 FontMetrics letters = on.getFontMetrics();
                 int base = (getHeight() - letters.getHeight()) / 2 + letters.getAscent();
-                on.drawString(head, PADDING - shift, base);
+                on.drawString(head, BESIDE - shift, base);
             }
         }
 
