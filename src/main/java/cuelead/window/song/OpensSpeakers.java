@@ -7,6 +7,10 @@ import cuelead.time.SampleRate;
 /** Opens the speakers that the user has chosen. */
 @FunctionalInterface
 interface OpensSpeakers {
-    /** @throws Refused when one is not there */
+    /**
+     * Those for sound of that rate.
+     *
+     * @throws Refused when one is not there
+     */
     SpeakerPair open(SampleRate rate) throws Refused;
 }

@@ -50,6 +50,11 @@ import javax.swing.Timer;
 public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     private static final int FACTS_WIDTH = 300;
     private static final int TAPS_MILLIS = 100;
+    /** Whoever taps wants to hear the beat first. */
+    private static final int BEATS_BEFORE_TAPS = 4;
+
+    private static final String NO_BEAT =
+            "No steady beat was heard in this song: press \"Tap along\", and tap it.";
 
     private final Host host;
     private final JPanel page = new JPanel(new BorderLayout(14, 6));
@@ -57,7 +62,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     private final JLabel name = Controls.title(" ", 1.25);
     private final JLabel where = new JLabel(" ");
     private final JTextArea facts = Controls.sentences("What was found out about the song");
-    private final JButton findAgain = Controls.button("Find the beats again", 'F', this::findAgain);
+    private final JButton findAgain = Controls.button("Find the beats", 'F', this::find);
     private final SongActions actions = new SongActions(this::ask, this::soundOtherwise);
     private final SongPlay play = new SongPlay(this);
     private final TapsInHand taps = new TapsInHand();
@@ -66,6 +71,12 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     private Optional<Path> wanted = Optional.empty();
     private Optional<Ear> ear = Optional.empty();
     private boolean wasPaused;
+    /** Where the user has pointed, so that what is selected does not wander when beats change. */
+    private double chosenSeconds;
+
+    private double chosenAnchorSeconds;
+    /** Whether the user has pointed elsewhere since it plays. */
+    private boolean hasMoved;
 
     /** Without a song. */
     public SongPage(Host host) {
@@ -112,7 +123,9 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                             inHand.namedSong(),
                             inHand.sheet().get(),
                             host.means().places().working()));
-            file.ifPresent(this::load);
+            if (file.isPresent()) {
+                load(file.get());
+            }
         } catch (Refused refused) {
             host.tell(refused.getMessage());
         }
@@ -135,8 +148,8 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     /** A song and the dance to it. */
     private record Loaded(LoadedSong song, Optional<Dance> dance) {}
 
-    private void load(Path file) {
-        boolean isThere = song.filter(now -> now.song().file().equals(file)).isPresent();
+    private void load(Path file) throws Refused {
+        boolean isThere = isThere(file);
         if (!isThere) {
             fallSilent();
             song = Optional.empty();
@@ -144,6 +157,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
             name.setText(String.valueOf(file.getFileName()));
         }
         wanted = Optional.of(file);
+        show();
         Optional<Path> sheet = host.inHand().sheet();
         boolean isEasy = host.inHand().choices().way() == Wish.Way.EASIER;
         if (isThere) {
@@ -156,6 +170,13 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                             dance(sheet, isEasy)),
                     this::loaded);
         }
+    }
+
+    /** Whether it is open, and nobody else has changed its beats meanwhile. */
+    private boolean isThere(Path file) throws Refused {
+        return song.isPresent()
+                && song.get().song().file().equals(file)
+                && song.get().song().kept().isAsLeft();
     }
 
     private synchronized Ear ear(Progress progress) {
@@ -213,7 +234,10 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                     facts.setCaretPosition(0);
                 },
                 () -> facts.setText(
-                        "Choose a song, or drop it here: its beats are found, and can be put right by ear."));
+                        wanted.isPresent()
+                                ? "The beats of this song are not known yet: they are being found, or press \"Find the"
+                                        + " beats\"."
+                                : "Choose a song, or drop it here: its beats are found, and can be put right by ear."));
         enable();
         tellWhere();
     }
@@ -230,11 +254,12 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
         boolean isHeard = play.isPlaying() && !play.isPaused();
         actions.name(SongOrder.PLAY, isHeard && !tapping.isRunning() ? "Pause" : "Play");
         actions.name(SongOrder.TAP, tapping.isRunning() ? "End tapping" : "Tap along");
-        findAgain.setEnabled(isSong);
+        findAgain.setEnabled(wanted.isPresent());
     }
 
     private void tellWhere() {
         where.setText(song.isEmpty() ? " " : tapping.isRunning() ? tapWords() : selectedWords());
+        view.getAccessibleContext().setAccessibleDescription(where.getText());
     }
 
     private String selectedWords() {
@@ -284,9 +309,8 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     /** What was shown is shown again, and heard. */
     private void changed(BeatGrid before, SongInHand now) {
         host.tell(keptWords(now));
-        Selected moved = view.selected().moved(before, now.beats());
         show();
-        view.select(moved);
+        view.select(Selected.nearest(chosenSeconds, chosenAnchorSeconds, now.beats()));
         tellWhere();
         if (play.isPlaying() && !actions.isCalled()) {
             play.click(clicked());
@@ -314,15 +338,18 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
         if (tapping.isRunning()) {
             return;
         }
-        if (play.isPlaying()) {
+        boolean isElsewhere = play.isPaused() && hasMoved;
+        if (play.isPlaying() && !isElsewhere) {
             play.pauseOrGoOn();
         } else {
-            playFromSelected();
+            playFromSelected(0);
         }
     }
 
-    private void playFromSelected() {
-        playFrom(song.orElseThrow().beats().beatSeconds(view.selected().beat()));
+    private void playFromSelected(int beatsBefore) {
+        int beat = Math.max(0, view.selected().first() - beatsBefore);
+        playFrom(song.orElseThrow().beats().beatSeconds(beat));
+        hasMoved = false;
     }
 
     private void playFrom(double seconds) {
@@ -369,7 +396,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
         } else {
             taps.forget();
             tapping.start();
-            playFromSelected();
+            playFromSelected(BEATS_BEFORE_TAPS);
         }
         enable();
         tellWhere();
@@ -413,14 +440,17 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                 });
     }
 
-    private void findAgain() {
-        SongInHand now = song.orElseThrow();
+    private void find() {
+        song.ifPresentOrElse(this::findAgain, this::enter);
+    }
+
+    private void findAgain(SongInHand now) {
         boolean isAgreed = !now.isUsers()
                 || JOptionPane.showConfirmDialog(
                                 page,
                                 "These beats were put right by hand. Listen again all the same?\n"
                                         + "\"Take back\" brings them back.",
-                                "Find the beats again",
+                                "Find the beats",
                                 JOptionPane.OK_CANCEL_OPTION)
                         == JOptionPane.OK_OPTION;
         if (isAgreed) {
@@ -429,8 +459,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                     progress -> heardAgain(now, progress),
                     heard -> heard.ifPresentOrElse(
                             hearing -> use(hearing, now),
-                            () -> host.tell(
-                                    "No steady beat was heard in this song: press \"Tap along\", and tap it.")));
+                            () -> host.tell(NO_BEAT)));
         }
     }
 
@@ -493,7 +522,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     public void song(Path file) {
         host.tell("");
         host.inHand().takeSong(file);
-        load(file);
+        enter();
     }
 
     @Override
@@ -529,6 +558,11 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     }
 
     private void select(Selected selected) {
+        song.map(SongInHand::beats).ifPresent(beats -> {
+            chosenSeconds = beats.beatSeconds(selected.beat());
+            chosenAnchorSeconds = beats.beatSeconds(selected.anchor());
+        });
+        hasMoved = true;
         view.select(selected);
         tellWhere();
     }
