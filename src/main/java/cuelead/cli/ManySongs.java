@@ -1,7 +1,6 @@
 package cuelead.cli;
 
 import cuelead.report.Refused;
-import cuelead.song.BeatFile;
 import cuelead.song.BeatFinding;
 import cuelead.song.Ear;
 import cuelead.steer.BeatWords;
@@ -55,7 +54,7 @@ final class ManySongs {
     }
 
     private String line(Path song, int count, ProgressLine progress) throws Refused {
-        Path beatFile = BeatFile.beside(song);
+        Path beatFile = surroundings.places().beatFile(song);
         boolean isKnown = Files.exists(beatFile) && known == BeatFinding.Known.READ;
         try {
             BeatFinding.Found found = finding.find(song, beatFile, known, part -> {});

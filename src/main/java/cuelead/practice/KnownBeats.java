@@ -46,7 +46,7 @@ public record KnownBeats(Hearing hearing, Source source, List<Problem> problems,
     }
 
     static KnownBeats of(Song song, Places places, SongMemory memory) throws Refused {
-        Path beatFile = file(song, places);
+        Path beatFile = places.beatFile(song.file());
         if (!Files.exists(beatFile)) {
             Hearing heard = new Hearing(memory.heardBeats(song), List.of(), OptionalDouble.empty());
             return new KnownBeats(heard, Source.HEARD, List.of(), List.of());
@@ -66,11 +66,5 @@ public record KnownBeats(Hearing hearing, Source source, List<Problem> problems,
             throw new Refused(error.get().message());
         }
         return new KnownBeats(BeatFile.hearing(reading).orElseThrow(), source, problems, reading.comments());
-    }
-
-    private static Path file(Song song, Places places) throws Refused {
-        return places.beats().isPresent()
-                ? BeatFile.of(song.file(), places.beats().get())
-                : BeatFile.beside(song.file());
     }
 }

@@ -1,5 +1,7 @@
 package cuelead.practice;
 
+import cuelead.report.Refused;
+import cuelead.song.BeatFile;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -20,5 +22,15 @@ public record Places(Path cache, Path working, Optional<Path> kept) {
     /** Beats of songs whose own folders cannot be written. */
     public Optional<Path> beats() {
         return kept.map(folder -> folder.resolve("beats"));
+    }
+
+    /**
+     * The beat file of a song: one that is kept apart, else the one beside it, there or not.
+     *
+     * @throws Refused when the song cannot be read
+     */
+    public Path beatFile(Path song) throws Refused {
+        Optional<Path> apart = beats();
+        return apart.isPresent() ? BeatFile.of(song, apart.get()) : BeatFile.beside(song);
     }
 }

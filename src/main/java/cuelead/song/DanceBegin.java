@@ -21,7 +21,8 @@ public record DanceBegin(double seconds, String dance) {
     }
 
     private static String plain(String title) {
-        return title.strip().replaceAll("\\s+", " ");
+        String words = title.strip().replaceAll("\\s+", " ");
+        return words.isEmpty() ? "a dance without a name" : words;
     }
 
     String comment() {

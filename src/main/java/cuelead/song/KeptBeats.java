@@ -40,6 +40,12 @@ public final class KeptBeats {
         return file;
     }
 
+    /** Whether it still is as it was found or written last. */
+    public boolean isAsLeft() throws Refused {
+        Optional<byte[]> now = content(file);
+        return now.isPresent() == last.isPresent() && (now.isEmpty() || Arrays.equals(now.get(), last.get()));
+    }
+
     /**
      * Writes beats.
      *
@@ -92,10 +98,7 @@ public final class KeptBeats {
     }
 
     private void checkOthers() throws Refused {
-        Optional<byte[]> now = content(file);
-        boolean isAsLeft =
-                now.isPresent() == last.isPresent() && (now.isEmpty() || Arrays.equals(now.get(), last.get()));
-        if (!isAsLeft) {
+        if (!isAsLeft()) {
             throw new Refused("Another program has changed " + file
                     + " meanwhile, so it is left as it is: open the song again to go on from there.");
         }

@@ -76,8 +76,8 @@ record Selected(int beat, int anchor) {
         return 0.3 * way;
     }
 
-    /** The same places of the song after its beats have changed. */
-    Selected moved(BeatGrid before, BeatGrid after) {
-        return new Selected(after.nearestBeat(before.beatSeconds(beat)), after.nearestBeat(before.beatSeconds(anchor)));
+    /** The beats nearest to places of the song. */
+    static Selected nearest(double beatSeconds, double anchorSeconds, BeatGrid grid) {
+        return new Selected(grid.nearestBeat(beatSeconds), grid.nearestBeat(anchorSeconds));
     }
 }

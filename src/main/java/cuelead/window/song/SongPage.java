@@ -1,245 +1,156 @@
 package cuelead.window.song;
 
-import cuelead.dance.Dance;
-import cuelead.practice.Progress;
-import cuelead.practice.SongPlace;
-import cuelead.practice.Wish;
 import cuelead.report.Refused;
-import cuelead.sheet.SheetFile;
 import cuelead.song.BeatFile;
-import cuelead.song.Ear;
 import cuelead.song.Hearing;
 import cuelead.song.Hearing.Stretch;
 import cuelead.song.TapRun;
-import cuelead.song.TapsInHand;
+import cuelead.song.Tapped;
 import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
-import cuelead.window.frame.Controls;
-import cuelead.window.frame.Course;
 import cuelead.window.frame.Drop;
 import cuelead.window.frame.Host;
-import cuelead.window.frame.InHand;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.frame.Palette;
-import cuelead.window.song.Selected.Reach;
-import java.awt.BorderLayout;
-import java.awt.Dimension;
 import java.awt.FileDialog;
 import java.awt.Frame;
-import java.awt.event.KeyAdapter;
-import java.awt.event.KeyEvent;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
-import javax.swing.BorderFactory;
-import javax.swing.Box;
-import javax.swing.JButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JOptionPane;
-import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
-import javax.swing.Timer;
 
 /** The page of the song. Used on the thread of events. */
-public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
-    private static final int FACTS_WIDTH = 300;
-    private static final int TAPS_MILLIS = 100;
+public final class SongPage
+        implements Page, Drop.Taker, SongPlay.Follower, SongFace.Wanted, Pointing.Follower {
+    /** Whoever taps wants to hear the beat first. */
+    private static final int BEATS_BEFORE_TAPS = 4;
+
+    private static final String NO_BEAT =
+            "No steady beat was heard in this song: press \"Tap along\", and tap it.";
 
     private final Host host;
-    private final JPanel page = new JPanel(new BorderLayout(14, 6));
-    private final SongView view = new SongView();
-    private final JLabel name = Controls.title(" ", 1.25);
-    private final JLabel where = new JLabel(" ");
-    private final JTextArea facts = Controls.sentences("What was found out about the song");
-    private final JButton findAgain = Controls.button("Find the beats again", 'F', this::findAgain);
-    private final SongActions actions = new SongActions(this::ask, this::soundOtherwise);
-    private final SongPlay play = new SongPlay(this);
-    private final TapsInHand taps = new TapsInHand();
-    private final Timer tapping = new Timer(TAPS_MILLIS, look -> lookAtTaps());
+    private final SongFace face = new SongFace(this::ordered, this, this);
+    private final Pointing pointing = new Pointing(face.rows(), this);
+    private final SongLoading loading;
+    private final SongSound sound;
+    private final TapAlong tapping;
     private Optional<SongInHand> song = Optional.empty();
     private Optional<Path> wanted = Optional.empty();
-    private Optional<Ear> ear = Optional.empty();
     private boolean wasPaused;
 
     /** Without a song. */
     public SongPage(Host host) {
         this.host = host;
-        JButton choose = Controls.button("Choose a song\u2026", 'O', this::choose);
-        JComponent top = Controls.line(name, Box.createHorizontalGlue(), choose, findAgain);
-        facts.setTransferHandler(new Drop(this));
-        JScrollPane factsScroll = new JScrollPane(facts);
-        factsScroll.setBorder(BorderFactory.createEmptyBorder());
-        factsScroll.setPreferredSize(new Dimension(FACTS_WIDTH, 100));
-        JScrollPane rows = new JScrollPane(view);
-        rows.setBorder(BorderFactory.createEmptyBorder());
-        JPanel below = new JPanel(new BorderLayout(0, 6));
-        below.add(where, BorderLayout.NORTH);
-        below.add(actions);
-        page.add(top, BorderLayout.NORTH);
-        page.add(rows);
-        page.add(factsScroll, BorderLayout.EAST);
-        page.add(below, BorderLayout.SOUTH);
-        page.setBorder(BorderFactory.createEmptyBorder(6, 28, 2, 28));
-        page.setTransferHandler(new Drop(this));
-        view.addKeyListener(new Keys());
-        Mouse mouse = new Mouse();
-        view.addMouseListener(mouse);
-        view.addMouseMotionListener(mouse);
+        loading = new SongLoading(host);
+        sound = new SongSound(host, this, this);
+        tapping = new TapAlong(sound.play()::heardSeconds, () -> song.orElseThrow().beats(), this::carry);
         look(host.palette());
         show();
     }
 
     @Override
     public JComponent view() {
-        return page;
+        return face.page();
     }
 
     @Override
     public void enter() {
-        InHand inHand = host.inHand();
         try {
-            Optional<Path> file = inHand.song().isPresent()
-                            || inHand.namedSong().isEmpty()
-                            || inHand.sheet().isEmpty()
-                    ? inHand.song()
-                    : Optional.of(SongPlace.find(
-                            inHand.namedSong(),
-                            inHand.sheet().get(),
-                            host.means().places().working()));
-            file.ifPresent(this::load);
+            wanted = loading.wanted();
+            if (wanted.isPresent()) {
+                open(wanted.get());
+            }
         } catch (Refused refused) {
             host.tell(refused.getMessage());
         }
-        view.requestFocusInWindow();
+        face.rows().requestFocusInWindow();
     }
 
     @Override
     public void fallSilent() {
-        endTapping();
-        play.stop();
-        view.playing(OptionalInt.empty());
-        show();
+        tapping.breakOff();
+        sound.play().stop();
+        face.rows().playing(OptionalInt.empty());
+        state();
     }
 
     @Override
     public void look(Palette palette) {
-        view.look(palette);
+        face.rows().look(palette);
     }
 
-    /** A song and the dance to it. */
-    private record Loaded(LoadedSong song, Optional<Dance> dance) {}
-
-    private void load(Path file) {
-        boolean isThere = song.filter(now -> now.song().file().equals(file)).isPresent();
-        if (!isThere) {
-            fallSilent();
-            song = Optional.empty();
-            view.clear();
-            name.setText(String.valueOf(file.getFileName()));
+    private void open(Path file) throws Refused {
+        if (isThere(file)) {
+            loading.dance(dance -> {
+                song.ifPresent(now -> now.dance(dance));
+                show();
+            });
+            return;
         }
-        wanted = Optional.of(file);
-        Optional<Path> sheet = host.inHand().sheet();
-        boolean isEasy = host.inHand().choices().way() == Wish.Way.EASIER;
-        if (isThere) {
-            host.work("Reading the sheet", progress -> dance(sheet, isEasy), this::danceRead);
-        } else {
-            host.work(
-                    "Listening to the song",
-                    progress -> new Loaded(
-                            LoadedSong.load(file, host.means().places(), ear(progress), progress),
-                            dance(sheet, isEasy)),
-                    this::loaded);
-        }
+        fallSilent();
+        song = Optional.empty();
+        face.rows().clear();
+        face.name(String.valueOf(file.getFileName()));
+        show();
+        loading.open(file, this::opened);
     }
 
-    private synchronized Ear ear(Progress progress) {
-        progress.at("Listening to the song", 0);
-        Ear one = ear.orElseGet(Ear::new);
-        ear = Optional.of(one);
-        return one;
+    /** Whether it is open, and nobody else has changed its beats meanwhile. */
+    private boolean isThere(Path file) throws Refused {
+        return song.isPresent()
+                && song.get().song().file().equals(file)
+                && song.get().song().kept().isAsLeft();
     }
 
-    /** What is wrong with the sheet is told by its own page. */
-    private static Optional<Dance> dance(Optional<Path> sheet, boolean isEasy) {
-        try {
-            Optional<Dance> read =
-                    sheet.isPresent() ? SheetFile.read(sheet.get()).dance() : Optional.empty();
-            return read.map(dance -> isEasy ? dance.easy() : dance);
-        } catch (Refused unreadable) {
-            return Optional.empty();
-        }
-    }
-
-    private void loaded(Loaded loaded) {
-        if (wanted.filter(loaded.song().file()::equals).isPresent()) {
-            song = Optional.of(new SongInHand(loaded.song(), loaded.dance()));
+    private void opened(SongInHand opened) {
+        Path file = opened.song().file();
+        if (wanted.equals(Optional.of(file))) {
+            song = Optional.of(opened);
             show();
-            select(Selected.at(firstBeat()));
-            Path file = loaded.song().file();
-            host.work("Reading the song", progress -> Outline.of(file), outline -> {
+            pointing.select(Selected.at(firstBeat(opened)));
+            loading.outline(file, outline -> {
                 if (wanted.equals(Optional.of(file))) {
-                    view.show(outline);
+                    face.rows().show(outline);
                 }
             });
         }
     }
 
-    private void danceRead(Optional<Dance> dance) {
-        song.ifPresent(now -> now.dance(dance));
-        show();
-    }
-
     /** Count 1 of the dance, else the first 1 of the song. */
-    private int firstBeat() {
-        return song.map(now -> now.timeline()
-                        .map(timeline -> (int) timeline.countOne().beatIndex())
-                        .orElse(now.beats().firstDownbeat()))
-                .map(beat -> Math.max(0, Math.min(view.rows().map(Rows::beats).orElse(1) - 1, beat)))
-                .orElse(0);
+    private static int firstBeat(SongInHand song) {
+        long beat = song.timeline()
+                .map(timeline -> timeline.countOne().beatIndex())
+                .orElse((long) song.beats().firstDownbeat());
+        return (int) Math.max(0, Math.min(song.beats().size() - 1, beat));
     }
 
-    /** Shows the song as it is now. */
     private void show() {
-        song.ifPresentOrElse(
-                now -> {
-                    view.show(Rows.of(now.hearing(), now.timeline()));
-                    facts.setText(String.join("\n\n", SongFactLines.of(now)));
-                    facts.setCaretPosition(0);
-                },
-                () -> facts.setText(
-                        "Choose a song, or drop it here: its beats are found, and can be put right by ear."));
-        enable();
-        tellWhere();
+        face.show(song, wanted.isPresent());
+        state();
     }
 
-    private void enable() {
-        boolean isSong = song.isPresent();
-        for (SongOrder order : SongOrder.values()) {
-            actions.enable(order, isSong);
-        }
-        actions.enable(SongOrder.BEGINS_HERE, song.flatMap(SongInHand::dance).isPresent());
-        actions.enable(SongOrder.TAKE_BACK, song.filter(SongInHand::canTakeBack).isPresent());
-        actions.enable(SongOrder.DO_AGAIN, song.filter(SongInHand::canDoAgain).isPresent());
-        actions.enableCalls(song.flatMap(SongInHand::dance).isPresent());
-        boolean isHeard = play.isPlaying() && !play.isPaused();
-        actions.name(SongOrder.PLAY, isHeard && !tapping.isRunning() ? "Pause" : "Play");
-        actions.name(SongOrder.TAP, tapping.isRunning() ? "End tapping" : "Tap along");
-        findAgain.setEnabled(isSong);
+    /** What can be done, and what is selected. */
+    private void state() {
+        face.enable(song);
+        boolean isHeard = sound.play().isPlaying() && !sound.play().isPaused();
+        face.actions().name(SongOrder.PLAY, isHeard && !tapping.isOn() ? "Pause" : "Play");
+        face.actions().name(SongOrder.TAP, tapping.isOn() ? "End tapping" : "Tap along");
+        pointed();
     }
 
-    private void tellWhere() {
-        where.setText(song.isEmpty() ? " " : tapping.isRunning() ? tapWords() : selectedWords());
+    @Override
+    public void pointed() {
+        face.where(
+                tapping.isOn()
+                        ? tapping.words()
+                        : song.map(now -> selectedWords(now.beats())).orElse(""));
     }
 
-    private String selectedWords() {
-        Selected selected = view.selected();
-        BeatGrid beats = song.orElseThrow().beats();
+    private String selectedWords(BeatGrid beats) {
+        Selected selected = face.rows().selected();
         return selected.isStretch()
                 ? Told.number(selected.last() - selected.first() + 1, "beat") + " selected, from "
                         + Told.minutes(beats.beatSeconds(selected.first())) + " to "
@@ -249,49 +160,43 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
                         + " is selected: what you put right holds for the whole song. Shift selects a stretch.";
     }
 
-    private String tapWords() {
-        return "Tap the space bar on every beat for some bars, first on a 1; then stop, and your beat goes on"
-                + " from there. " + Told.number(taps.count(), "tap") + ".";
-    }
-
-    private void ask(SongOrder order) {
+    @Override
+    public void ordered(SongOrder order) {
         if (song.isPresent()) {
             try {
                 obey(order, song.get());
             } catch (Refused refused) {
                 host.tell(refused.getMessage());
             }
-            view.requestFocusInWindow();
+            face.rows().requestFocusInWindow();
         }
     }
 
     private void obey(SongOrder order, SongInHand now) throws Refused {
-        BeatGrid before = now.beats();
+        int beat = face.rows().selected().beat();
         switch (order) {
             case PLAY -> playOrPause();
             case TAP -> tapOrNot();
-            case ONE_IS_HERE -> now.oneAt(view.selected().beat(), stretch());
-            case BEGINS_HERE -> now.beginAt(view.selected().beat());
+            case ONE_IS_HERE -> now.oneAt(beat, stretch());
+            case BEGINS_HERE -> now.beginAt(beat);
             case TAKE_BACK -> now.takeBack();
             case DO_AGAIN -> now.doAgain();
             default -> now.change(order.correction().orElseThrow(), stretch());
         }
         if (order != SongOrder.PLAY && order != SongOrder.TAP) {
-            changed(before, now);
+            changed(now);
         }
     }
 
     /** What was shown is shown again, and heard. */
-    private void changed(BeatGrid before, SongInHand now) {
+    private void changed(SongInHand now) {
         host.tell(keptWords(now));
-        Selected moved = view.selected().moved(before, now.beats());
         show();
-        view.select(moved);
-        tellWhere();
-        if (play.isPlaying() && !actions.isCalled()) {
-            play.click(clicked());
-        } else if (play.isPlaying()) {
-            playFrom(play.heardSeconds().orElse(before.beatSeconds(0)));
+        pointing.stay(now.beats());
+        if (sound.play().isPlaying() && isCalled()) {
+            soundOtherwise();
+        } else {
+            sound.play().click(clicked());
         }
     }
 
@@ -303,146 +208,130 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     }
 
     private Optional<Stretch> stretch() {
-        return view.selected().stretch(song.orElseThrow().beats());
+        return face.rows().selected().stretch(song.orElseThrow().beats());
     }
 
     private Optional<BeatGrid> clicked() {
-        return actions.isClicked() && !tapping.isRunning() ? song.map(SongInHand::beats) : Optional.empty();
+        return face.actions().isClicked() && !tapping.isOn() ? song.map(SongInHand::beats) : Optional.empty();
+    }
+
+    private boolean isCalled() {
+        return face.actions().isCalled() && !tapping.isOn();
     }
 
     private void playOrPause() {
-        if (tapping.isRunning()) {
-            return;
-        }
-        if (play.isPlaying()) {
-            play.pauseOrGoOn();
+        boolean isElsewhere = sound.play().isPaused() && pointing.hasMoved();
+        if (sound.play().isPlaying() && !isElsewhere) {
+            sound.play().pauseOrGoOn();
         } else {
-            playFromSelected();
+            playFromSelected(0);
         }
     }
 
-    private void playFromSelected() {
-        playFrom(song.orElseThrow().beats().beatSeconds(view.selected().beat()));
+    private void playFromSelected(int beatsBefore) {
+        int beat = Math.max(0, face.rows().selected().first() - beatsBefore);
+        playFrom(song.orElseThrow().beats().beatSeconds(beat));
+        pointing.rest();
     }
 
     private void playFrom(double seconds) {
-        host.hushOthers(this);
-        SongInHand now = song.orElseThrow();
-        Path file = now.song().file();
-        Optional<BeatGrid> clicked = clicked();
-        Optional<Path> sheet = host.inHand().sheet();
-        boolean isCalled = actions.isCalled() && !tapping.isRunning() && sheet.isPresent();
-        Wish.Click click = clicked.isPresent() ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT;
-        SongPlay.Begins begins = isCalled
-                ? speakers -> CalledSounding.begin(
-                        host.inHand()
-                                .choices()
-                                .atOwnSpeed()
-                                .wish(sheet.get(), Optional.of(file), Course.TO_THE_SONG)
-                                .from(seconds, click),
-                        host.means().places(),
-                        speakers,
-                        Progress.UNTOLD)
-                : speakers -> ClickedSounding.begin(file, speakers, seconds, clicked);
-        play.play(
-                begins,
-                rate -> host.inHand()
-                        .choices()
-                        .devices(host.means().devices())
-                        .open(host.means().devices(), rate));
-        enable();
+        Optional<Path> calls = isCalled() ? host.inHand().sheet() : Optional.empty();
+        sound.from(seconds, song.orElseThrow().song().file(), clicked(), calls);
+        state();
     }
 
-    private void soundOtherwise() {
-        if (play.isPlaying()) {
-            play.heardSeconds().ifPresent(this::playFrom);
+    @Override
+    public void soundOtherwise() {
+        sound.play().heardSeconds().ifPresent(this::playFrom);
+        face.rows().requestFocusInWindow();
+    }
+
+    @Override
+    public void space(double agoSeconds) {
+        if (tapping.isOn()) {
+            tapping.tap(agoSeconds);
+            pointed();
+        } else {
+            ordered(SongOrder.PLAY);
         }
-        view.requestFocusInWindow();
+    }
+
+    @Override
+    public void escaped() {
+        fallSilent();
+        pointing.select(Selected.at(face.rows().selected().beat()));
     }
 
     private void tapOrNot() {
-        if (tapping.isRunning()) {
-            taps.endedNow(song.orElseThrow().beats()).ifPresent(this::carry);
-            endTapping();
-            play.stop();
-            view.playing(OptionalInt.empty());
+        if (tapping.isOn()) {
+            tapping.end();
+            fallSilent();
         } else {
-            taps.forget();
-            tapping.start();
-            playFromSelected();
+            tapping.begin();
+            playFromSelected(BEATS_BEFORE_TAPS);
         }
-        enable();
-        tellWhere();
     }
 
-    private void endTapping() {
-        tapping.stop();
-        taps.forget();
-    }
-
-    /** @param agoSeconds how long ago the key went down */
-    private void tap(double agoSeconds) {
-        play.heardSeconds().ifPresent(now -> taps.tap(now - agoSeconds));
-        tellWhere();
-    }
-
-    private void lookAtTaps() {
-        play.heardSeconds()
-                .flatMap(now -> taps.ended(now, song.orElseThrow().beats()))
-                .ifPresent(this::carry);
-        tellWhere();
-    }
-
-    private void carry(TapRun run) {
+    private void carry(TapRun taps) {
         SongInHand now = song.orElseThrow();
         Optional<Stretch> within = stretch();
-        tapping.stop();
-        enable();
-        host.work(
-                "Carrying your beat through the song",
-                progress -> run.through(now.song().file(), ear(progress)),
-                tapped -> {
-                    BeatGrid before = now.beats();
-                    try {
-                        now.use(tapped, within);
-                        changed(before, now);
-                        host.tell(TapWords.of(tapped.carried()));
-                    } catch (Refused refused) {
-                        host.tell(refused.getMessage());
-                    }
-                });
+        state();
+        loading.carry(taps, now.song().file(), tapped -> use(tapped, within, now));
     }
 
-    private void findAgain() {
-        SongInHand now = song.orElseThrow();
-        boolean isAgreed = !now.isUsers()
-                || JOptionPane.showConfirmDialog(
-                                page,
-                                "These beats were put right by hand. Listen again all the same?\n"
-                                        + "\"Take back\" brings them back.",
-                                "Find the beats again",
-                                JOptionPane.OK_CANCEL_OPTION)
-                        == JOptionPane.OK_OPTION;
-        if (isAgreed) {
-            host.work(
-                    "Listening to the song",
-                    progress -> heardAgain(now, progress),
-                    heard -> heard.ifPresentOrElse(
-                            hearing -> use(hearing, now),
-                            () -> host.tell(
-                                    "No steady beat was heard in this song: press \"Tap along\", and tap it.")));
+    private void use(Tapped tapped, Optional<Stretch> within, SongInHand now) {
+        step(now, () -> {
+            now.use(tapped, within);
+            return TapWords.of(tapped.carried());
+        });
+    }
+
+    @Override
+    public void findBeats() {
+        song.ifPresentOrElse(this::findAgain, this::enter);
+    }
+
+    private void findAgain(SongInHand now) {
+        if (!now.isUsers() || isAgreed()) {
+            loading.hearAgain(
+                    now.song().file(),
+                    heard -> heard.ifPresentOrElse(hearing -> use(hearing, now), () -> host.tell(NO_BEAT)));
         }
     }
 
-    private Optional<Hearing> heardAgain(SongInHand now, Progress progress) throws Refused {
-        return ear(progress).listen(now.song().file(), done -> progress.at("Listening to the song", done));
+    private boolean isAgreed() {
+        return JOptionPane.showConfirmDialog(
+                        face.page(),
+                        "These beats were put right by hand. Listen again all the same?\n"
+                                + "\"Take back\" brings them back.",
+                        "Find the beats",
+                        JOptionPane.OK_CANCEL_OPTION)
+                == JOptionPane.OK_OPTION;
     }
 
     private void use(Hearing hearing, SongInHand now) {
-        BeatGrid before = now.beats();
-        try {
+        step(now, () -> {
             now.hear(hearing);
-            changed(before, now);
+            return "";
+        });
+    }
+
+    /** A step that took its time: the song may be another one meanwhile. */
+    @FunctionalInterface
+    private interface LateStep {
+        /** Gives what is told of it; may be empty. */
+        String make() throws Refused;
+    }
+
+    private void step(SongInHand of, LateStep step) {
+        try {
+            String told = step.make();
+            if (song.equals(Optional.of(of))) {
+                changed(of);
+            }
+            if (!told.isEmpty()) {
+                host.tell(told);
+            }
         } catch (Refused refused) {
             host.tell(refused.getMessage());
         }
@@ -451,27 +340,29 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     @Override
     public void heard(double songSeconds, boolean isPaused) {
         SwingUtilities.invokeLater(() -> {
-            if (play.isPlaying() && song.isPresent()) {
-                BeatGrid beats = song.get().beats();
-                long beat = beats.positionAt(songSeconds).beatIndex();
-                boolean isOnABeat = beat >= 0 && beat < beats.size();
-                view.playing(isOnABeat ? OptionalInt.of((int) beat) : OptionalInt.empty());
+            if (sound.play().isPlaying() && song.isPresent()) {
+                light(song.get().beats(), songSeconds);
                 if (isPaused != wasPaused) {
                     wasPaused = isPaused;
-                    enable();
+                    state();
                 }
             }
         });
     }
 
+    private void light(BeatGrid beats, double songSeconds) {
+        long beat = beats.positionAt(songSeconds).beatIndex();
+        boolean isOnABeat = beat >= 0 && beat < beats.size();
+        face.rows().playing(isOnABeat ? OptionalInt.of((int) beat) : OptionalInt.empty());
+    }
+
     @Override
     public void over(Optional<String> refusal) {
         SwingUtilities.invokeLater(() -> {
-            endTapping();
-            view.playing(OptionalInt.empty());
+            if (!sound.play().isPlaying()) {
+                fallSilent();
+            }
             refusal.ifPresent(host::tell);
-            enable();
-            tellWhere();
         });
     }
 
@@ -480,9 +371,10 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
         host.tell(sentence);
     }
 
-    private void choose() {
+    @Override
+    public void chooseSong() {
         FileDialog dialog =
-                new FileDialog((Frame) SwingUtilities.getWindowAncestor(page), "Choose a song", FileDialog.LOAD);
+                new FileDialog((Frame) SwingUtilities.getWindowAncestor(face.page()), "Choose a song", FileDialog.LOAD);
         dialog.setVisible(true);
         if (dialog.getFile() != null) {
             song(Path.of(dialog.getDirectory(), dialog.getFile()));
@@ -493,7 +385,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     public void song(Path file) {
         host.tell("");
         host.inHand().takeSong(file);
-        load(file);
+        enter();
     }
 
     @Override
@@ -505,50 +397,5 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower {
     @Override
     public void text(String text) {
         host.tell("A step sheet is pasted on the page Dance.");
-    }
-
-    private final class Keys extends KeyAdapter {
-        @Override
-        public void keyPressed(KeyEvent key) {
-            if (tapping.isRunning() && key.getKeyCode() == KeyEvent.VK_SPACE) {
-                tap(Math.max(0, System.currentTimeMillis() - key.getWhen()) / 1000.0);
-            } else if (key.getKeyCode() == KeyEvent.VK_ESCAPE) {
-                escape();
-            } else {
-                view.rows()
-                        .flatMap(rows -> SongKeys.moved(key, view.selected(), rows))
-                        .ifPresentOrElse(
-                                SongPage.this::select, () -> SongKeys.order(key).ifPresent(SongPage.this::ask));
-            }
-        }
-    }
-
-    private void escape() {
-        fallSilent();
-        select(Selected.at(view.selected().beat()));
-    }
-
-    private void select(Selected selected) {
-        view.select(selected);
-        tellWhere();
-    }
-
-    private final class Mouse extends MouseAdapter {
-        @Override
-        public void mousePressed(MouseEvent pressed) {
-            view.requestFocusInWindow();
-            point(pressed, pressed.isShiftDown() ? Reach.A_STRETCH : Reach.A_BEAT);
-        }
-
-        @Override
-        public void mouseDragged(MouseEvent dragged) {
-            point(dragged, Reach.A_STRETCH);
-        }
-
-        private void point(MouseEvent at, Reach reach) {
-            view.rows()
-                    .ifPresent(rows -> view.beatAt(at.getX(), at.getY())
-                            .ifPresent(beat -> select(view.selected().to(beat, reach, rows))));
-        }
     }
 }

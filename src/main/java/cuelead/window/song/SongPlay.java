@@ -12,6 +12,7 @@ import java.util.function.Consumer;
 /** Plays a song, each time on a thread of its own; no call waits for it. */
 final class SongPlay {
     private static final long POLL_MILLIS = 10;
+    private static final int LOOKS_A_TELLING = 2;
     private static final double NANOS = 1e9;
     /** A place that was seen longer ago is not reckoned on: the thread may be held up. */
     private static final double LONGEST_SECONDS = 0.1;
@@ -137,13 +138,13 @@ final class SongPlay {
         }
 
         private void play(Sounding sounding) throws Refused, InterruptedException {
-            while (!isStopped && !sounding.hasEnded()) {
+            for (int look = 0; !isStopped && !sounding.hasEnded(); look++) {
                 for (Consumer<Sounding> order = orders.poll(); order != null; order = orders.poll()) {
                     order.accept(sounding);
                 }
                 sounding.tick();
                 place = new Place(sounding.heardSeconds(), System.nanoTime(), sounding.isPaused());
-                if (!isStopped) {
+                if (!isStopped && look % LOOKS_A_TELLING == 0) {
                     follower.heard(place.songSeconds, place.isPaused);
                     lost.ifPresent(devices -> devices.news().forEach(follower::told));
                 }
