@@ -53,6 +53,11 @@ class HouseTest {
                             "output",
                             "practice")),
             Map.entry(
+                    "studio",
+                    Set.of(
+                            "time", "report", "dance", "song", "plan", "voice", "sound", "output", "rehearse", "dsp",
+                            "practice", "steer")),
+            Map.entry(
                     "cli",
                     Set.of(
                             "time",
@@ -70,6 +75,7 @@ class HouseTest {
                             "dsp",
                             "practice",
                             "steer",
+                            "studio",
                             "window")),
             Map.entry(
                     "window",

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 /** Counts where a recording was cut off at full scale. For one thread. */
 final class FlatTops {

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.report.Refused;
 import cuelead.song.Song;
@@ -10,7 +10,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** Reads whole sound files as one channel. */
-final class MonoFile {
+public final class MonoFile {
     private static final int BLOCK_FRAMES = 8192;
 
     private MonoFile() {}
@@ -21,7 +21,7 @@ final class MonoFile {
      * @param rate the rate to convert to; empty for the file's own
      * @throws Refused when it is missing, unreadable or no sound
      */
-    static MonoSound read(Path file, Optional<SampleRate> rate) throws Refused {
+    public static MonoSound read(Path file, Optional<SampleRate> rate) throws Refused {
         try (Song song = SongFile.open(file, rate)) {
             song.awaitLoaded();
             return of(song);

@@ -1,6 +1,7 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.rehearse.PlannedCall;
+import cuelead.rehearse.Prompt;
 import cuelead.report.Refused;
 import cuelead.sound.Staged;
 import cuelead.steer.DropOuts;
@@ -12,7 +13,7 @@ import java.util.Optional;
 
 /** Music plays, prompts are shown as it is heard, and what the microphone hears becomes a take. Used once, on one thread. */
 final class Rehearsal {
-    static final long POLL_MILLIS = 10;
+    private static final long POLL_MILLIS = 10;
     /** The last call is waited for so long. */
     private static final double AFTER_SECONDS = 2.5;
 
@@ -20,14 +21,14 @@ final class Rehearsal {
     private final MicrophoneLine line;
     private final RehearsalView view;
     private final List<PlannedCall> plan;
-    private final PromptLine prompts;
+    private final PromptTimes prompts;
     private final LostDevices lost;
     private final MicrophoneNews microphoneNews;
     private final int dropOutsBefore;
     private int dropOuts;
 
     Rehearsal(
-            SpeakerPair speakers, MicrophoneLine line, RehearsalView view, List<PlannedCall> plan, PromptLine prompts) {
+            SpeakerPair speakers, MicrophoneLine line, RehearsalView view, List<PlannedCall> plan, PromptTimes prompts) {
         this.speakers = speakers;
         this.line = line;
         this.view = view;
@@ -41,9 +42,9 @@ final class Rehearsal {
 
     /** Waits until the stream has come to the music. */
     void awaitBegin(Staged.Stage music) throws Refused, InterruptedException {
+        RehearsalWait wait = new RehearsalWait(view, speakers.main(), line);
         while (!music.hasBegun()) {
-            view.key(speakers.main(), POLL_MILLIS);
-            line.listen();
+            wait.once();
         }
     }
 
@@ -58,19 +59,20 @@ final class Rehearsal {
         double endSeconds = plan.get(plan.size() - 1).seconds() + AFTER_SECONDS;
         boolean isOver = false;
         while (!isOver) {
-            Optional<String> key = view.key(speakers.main(), POLL_MILLIS);
+            Optional<RehearsalView.Order> order = view.order(speakers.main(), POLL_MILLIS);
             double songSeconds = rate.secondsAt(speakers.main().heardFrame() - music.firstFrame()) - delaySeconds;
             try {
                 watchSpeakers(take);
                 float[] heard = line.listen();
                 take.add(heard);
+                view.level(RehearsalWait.peak(heard));
                 microphoneNews.of(heard, take.peak(), songSeconds).ifPresent(view::tell);
             } catch (Refused broken) {
                 view.tell(broken.getMessage());
                 isOver = true;
             }
             tellPrompts(songSeconds);
-            isOver |= key.equals(Optional.of(RawKeys.QUIT)) || songSeconds > endSeconds;
+            isOver |= order.equals(Optional.of(RehearsalView.Order.STOP)) || songSeconds > endSeconds;
         }
         speakers.stop();
         lost.account().forEach(view::tell);
@@ -78,8 +80,8 @@ final class Rehearsal {
     }
 
     private void tellPrompts(double songSeconds) {
-        for (Optional<String> due = prompts.due(songSeconds); due.isPresent(); due = prompts.due(songSeconds)) {
-            view.prompt(due.get());
+        for (Optional<Prompt> due = prompts.due(songSeconds); due.isPresent(); due = prompts.due(songSeconds)) {
+            view.prompt(due.get(), songSeconds);
         }
         view.show(prompts.at(songSeconds));
     }

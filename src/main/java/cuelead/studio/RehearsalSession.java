@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.output.GrowingTake;
 import cuelead.output.RoundTripNote;
@@ -13,40 +13,61 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * Opens the devices of a rehearsal, finds the round trip, and records.
  *
- * @param kept        where takes and round trips are kept
+ * @param kept              where takes and round trips are kept
  * @param calibratedSeconds the round trip, where it is known from a recording of clicks
- * @param measures    whether the round trip of the last time is not to be taken
+ * @param measures          whether the round trip of the last time is not to be taken
+ * @param lastWords         is told where the take is when the program is ended from outside
  */
-record RehearsalSession(
-        Surroundings surroundings,
+public record RehearsalSession(
         RehearsalDevices devices,
         RehearsalFolder kept,
         OptionalDouble calibratedSeconds,
-        boolean measures) {
+        boolean measures,
+        Consumer<String> lastWords) {
     private static final List<String> WHAT_TO_DO = List.of(
             "Begin softly: long loud sound harms hearing, in headphones most of all.",
             "What you say is recorded and stays on this computer; delete it in %s whenever you like.");
 
-    /** A take, and how late it is. */
-    record Recorded(Path file, double seconds, double roundTripSeconds) {}
+    /** Opens where a rehearsal is followed; it is closed when that is over. */
+    @FunctionalInterface
+    public interface ViewOpening {
+        RehearsalView open() throws Refused;
+    }
 
-    /** Records one; empty when its user quits before. */
-    Optional<Recorded> record(RehearsalSound sound, List<PlannedCall> plan, PromptLine prompts)
+    /**
+     * A take that was recorded.
+     *
+     * @param seconds          how long it is
+     * @param roundTripSeconds how much later it is than the song
+     */
+    public record Recorded(Path file, double seconds, double roundTripSeconds) {}
+
+    /**
+     * Records one.
+     *
+     * @param plan in order of time, at least one call
+     * @return empty when its user stops before the music has begun
+     * @throws Refused when a device or the folder cannot be used
+     */
+    public Optional<Recorded> record(
+            RehearsalSound sound, List<PlannedCall> plan, PromptTimes prompts, ViewOpening opening)
             throws Refused, InterruptedException {
-        try (Microphone microphone = devices.openMicrophone(surroundings.devices(), sound.rate());
-                SpeakerPair speakers = devices.openSpeakers(surroundings.devices(), sound.rate());
-                RehearsalView view = RehearsalView.of(surroundings)) {
+        try (Microphone microphone = devices.openMicrophone(sound.rate());
+                SpeakerPair speakers = devices.openSpeakers(sound.rate());
+                RehearsalView view = opening.open()) {
             WHAT_TO_DO.forEach(line -> view.tell(String.format(line, kept.dances())));
             Staged stream = new Staged();
             speakers.main().play(stream, 0);
             MicrophoneLine line = new MicrophoneLine(microphone, speakers.main(), System::nanoTime);
-            RehearsalWait.forDevices(view, speakers.main(), line);
-            Optional<RoundTrip> roundTrip = roundTrip(new RoundTripDesk(view, speakers.main(), line, stream));
-            if (roundTrip.isEmpty() || isQuitBeforeBegin(view, speakers, line)) {
+            RehearsalWait wait = new RehearsalWait(view, speakers.main(), line);
+            wait.forDevices();
+            Optional<RoundTrip> roundTrip = roundTrip(new RoundTripDesk(wait, stream));
+            if (roundTrip.isEmpty() || wait.answer(RehearsalView.Question.BEGIN) == RehearsalView.Order.STOP) {
                 return Optional.empty();
             }
             Rehearsal rehearsal = new Rehearsal(speakers, line, view, plan, prompts);
@@ -58,7 +79,7 @@ record RehearsalSession(
             double late = roundTrip.get().of(begunFrames, begunFrames, line.rate());
             GrowingTake growing = GrowingTake.begin(file, line.rate(), late);
             SongTake take = new SongTake(growing, line, roundTrip.get(), music.firstFrame(), begunFrames);
-            TakeAtExit atExit = new TakeAtExit(growing, file, surroundings.err());
+            TakeAtExit atExit = new TakeAtExit(growing, file, lastWords);
             try (take) {
                 rehearsal.run(music, take, devices.delaySeconds());
             } catch (Refused lastWords) {
@@ -75,22 +96,13 @@ record RehearsalSession(
         }
     }
 
-    private static boolean isQuitBeforeBegin(RehearsalView view, SpeakerPair speakers, MicrophoneLine line)
-            throws Refused, InterruptedException {
-        if (view.hasKeys()) {
-            view.tell("Put your headphones on. Enter begins; then q ends.");
-        }
-        String key = RehearsalWait.forKey(view, speakers.main(), line, List.of("enter", RawKeys.QUIT));
-        return key.equals(RawKeys.QUIT);
-    }
-
     private Optional<RoundTrip> roundTrip(RoundTripDesk desk) throws Refused, InterruptedException {
         if (calibratedSeconds.isPresent()) {
             return Optional.of(RoundTrip.of(calibratedSeconds.getAsDouble()));
         }
         RoundTrips all = RoundTrips.read(kept.roundTrips());
-        String microphone = devices.microphoneTold(surroundings.devices());
-        String device = devices.deviceTold(surroundings.devices());
+        String microphone = devices.microphoneTold();
+        String device = devices.headphonesTold();
         Optional<RoundTrip> last = measures ? Optional.empty() : desk.last(all, microphone, device);
         if (last.isPresent()) {
             return last;

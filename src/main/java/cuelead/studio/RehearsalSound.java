@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
@@ -33,7 +33,7 @@ import java.util.Optional;
  * @param rate frames a second
  * @param mix  from the first frame of the song
  */
-record RehearsalSound(SampleRate rate, Sound mix) {
+public record RehearsalSound(SampleRate rate, Sound mix) {
     private static final SampleRate RATE_WITHOUT_MUSIC = new SampleRate(44_100);
     private static final double START_SECONDS = 1.5;
     /** A prompt is over so long before its call. */
@@ -45,7 +45,7 @@ record RehearsalSound(SampleRate rate, Sound mix) {
      * @param spoken calls that a voice reminds of
      * @param memory knows how loud the song is, or measures it
      */
-    static RehearsalSound of(ReviewedDance dance, List<PlannedCall> spoken, SongMemory memory) throws Refused {
+    public static RehearsalSound of(ReviewedDance dance, List<PlannedCall> spoken, SongMemory memory) throws Refused {
         if (dance.music().isEmpty()) {
             List<ClickAt> clicks = dance.beats().stream()
                     .map(beat -> new ClickAt(

@@ -1,48 +1,53 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.report.Refused;
 import cuelead.sound.Speakers;
-import java.util.List;
 import java.util.Optional;
 
 /** Waits before a rehearsal, while the microphone is listened to. */
-final class RehearsalWait {
+record RehearsalWait(RehearsalView view, Speakers speakers, MicrophoneLine line) {
+    static final long POLL_MILLIS = 10;
     /** The clocks of some devices are wrong when they have just been opened. */
     private static final double OPENED_SECONDS = 1.2;
 
-    private RehearsalWait() {}
-
     /** Until both devices run evenly. */
-    static void forDevices(RehearsalView view, Speakers speakers, MicrophoneLine line)
-            throws Refused, InterruptedException {
+    void forDevices() throws Refused, InterruptedException {
         while (line.frames() == 0 || line.rate().secondsAt(speakers.heardFrame()) < OPENED_SECONDS) {
-            view.key(speakers, Rehearsal.POLL_MILLIS);
-            line.listen();
+            once();
         }
         line.readAnew();
-        forSeconds(1, view, speakers, line);
-    }
-
-    /** So long. */
-    static void forSeconds(double seconds, RehearsalView view, Speakers speakers, MicrophoneLine line)
-            throws Refused, InterruptedException {
-        long until = line.frames() + line.rate().frameAt(seconds);
+        long until = line.frames() + line.rate().frameAt(1);
         while (line.frames() < until) {
-            view.key(speakers, Rehearsal.POLL_MILLIS);
-            line.listen();
+            once();
         }
     }
 
-    /** Until one of some keys is pressed: that key; the first of them at once where none can be pressed. */
-    static String forKey(RehearsalView view, Speakers speakers, MicrophoneLine line, List<String> keys)
-            throws Refused, InterruptedException {
-        while (view.hasKeys()) {
-            Optional<String> key = view.key(speakers, Rehearsal.POLL_MILLIS);
-            line.listen();
-            if (key.isPresent() && keys.contains(key.get())) {
-                return key.get();
+    /** A moment: an order that was given in it. */
+    Optional<RehearsalView.Order> once() throws Refused, InterruptedException {
+        Optional<RehearsalView.Order> order = view.order(speakers, POLL_MILLIS);
+        view.level(peak(line.listen()));
+        return order;
+    }
+
+    /** The answer to a question; to go on where none can be given. */
+    RehearsalView.Order answer(RehearsalView.Question question) throws Refused, InterruptedException {
+        view.ask(question);
+        while (view.takesOrders()) {
+            Optional<RehearsalView.Order> order = once();
+            boolean isAnswer = order.isPresent()
+                    && (order.get() != RehearsalView.Order.SKIP || question != RehearsalView.Question.BEGIN);
+            if (isAnswer) {
+                return order.get();
             }
         }
-        return keys.get(0);
+        return RehearsalView.Order.GO_ON;
+    }
+
+    static float peak(float[] heard) {
+        float peak = 0;
+        for (float sample : heard) {
+            peak = Math.max(peak, Math.abs(sample));
+        }
+        return peak;
     }
 }

@@ -1,9 +1,9 @@
-package cuelead.cli;
+package cuelead.studio;
 
+import cuelead.dance.Count;
 import cuelead.plan.Call;
 import cuelead.practice.Practice;
 import cuelead.practice.SpokenCall;
-import cuelead.practice.Wish;
 import cuelead.rehearse.BeatLengths;
 import cuelead.rehearse.PlanFile;
 import cuelead.rehearse.PlannedCall;
@@ -23,12 +23,12 @@ import java.util.stream.IntStream;
  * @param beats where clicks stand for music that is missing: seconds, and whether a bar begins there
  * @param music the sound file that was heard while calling, where it is known
  */
-record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> beats) {
+public record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> beats) {
     /** A beat to be clicked. */
-    record Beat(double seconds, boolean isAccented) {}
+    public record Beat(double seconds, boolean isAccented) {}
 
     /** From a call plan in a file. */
-    static ReviewedDance ofPlan(Path plan, Optional<Path> music) throws Refused {
+    public static ReviewedDance ofPlan(Path plan, Optional<Path> music) throws Refused {
         List<PlannedCall> calls = PlanFile.read(plan);
         List<Beat> beats = calls.stream()
                 .flatMapToDouble(call -> call.beatSeconds().stream())
@@ -39,29 +39,25 @@ record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> b
         return new ReviewedDance(calls, music, beats);
     }
 
-    /** From a sheet and a song, as {@code play} would call them. */
-    static ReviewedDance of(Surroundings surroundings, Wish wish, Optional<Path> music) throws Refused {
-        PracticeStart start = new PracticeStart(surroundings, wish);
-        try (Practice practice = start.prepareQuietly()) {
-            // how the voice says words is of no interest where nobody hears it
-            new ProblemPrinter(surroundings.err())
-                    .tellInShort(start.findings(practice).stream()
-                            .filter(problem -> !PracticeStart.isOfVoice(problem))
-                            .toList());
-            List<PlannedCall> calls = practice.spokenCalls().stream()
-                    .map(SpokenCall::call)
-                    .map(ReviewedDance::planned)
-                    .sorted(Comparator.comparingDouble(PlannedCall::seconds))
-                    .toList();
-            if (calls.isEmpty()) {
-                throw new Refused(
-                        "Nothing is called in " + wish.sheet() + ", so there is nothing to compare the take with.");
-            }
-            return new ReviewedDance(
-                    BeatLengths.filled(calls),
-                    music.or(() -> practice.song().map(Song::file)),
-                    beats(practice.timeline().grid()));
+    /**
+     * As {@code play} would call it.
+     *
+     * @param music empty = the practice's own
+     * @throws Refused when nothing is called
+     */
+    public static ReviewedDance of(Practice practice, Path sheet, Optional<Path> music) throws Refused {
+        List<PlannedCall> calls = practice.spokenCalls().stream()
+                .map(SpokenCall::call)
+                .map(ReviewedDance::planned)
+                .sorted(Comparator.comparingDouble(PlannedCall::seconds))
+                .toList();
+        if (calls.isEmpty()) {
+            throw new Refused("Nothing is called in " + sheet + ", so there is nothing to compare the take with.");
         }
+        return new ReviewedDance(
+                BeatLengths.filled(calls),
+                music.or(() -> practice.song().map(Song::file)),
+                beats(practice.timeline().grid()));
     }
 
     private static List<Beat> beats(BeatGrid grid) {
@@ -76,7 +72,8 @@ record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<Beat> b
                 call.centreSeconds(),
                 call.beatSeconds(),
                 call.lead().toDecimal(),
-                call.wall(),
-                call.section());
+                        call.wall(),
+                        call.section())
+                .withCount(call.count().map(Count::label).orElse(""));
     }
 }

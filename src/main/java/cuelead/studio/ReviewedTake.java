@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.dsp.speech.MelBands;
 import cuelead.rehearse.OnlyMusic;
@@ -8,6 +8,7 @@ import cuelead.rehearse.Review;
 import cuelead.rehearse.Reviewer;
 import cuelead.report.Refused;
 import cuelead.steer.Told;
+import cuelead.time.SampleRate;
 import cuelead.voice.MonoSound;
 import cuelead.voice.Pronunciations;
 import cuelead.voice.SynthVoice;
@@ -16,53 +17,92 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * A take that has been listened to.
  *
  * @param replay lets its calls be heard
  */
-record ReviewedTake(Review review, Replay replay) {
+public record ReviewedTake(Review review, Replay replay) {
+    /** A call that could hardly be made before its take ended is not asked for. */
+    private static final double REACHED_SECONDS = 0.3;
+
     /**
      * Listens to the take in a file, and tells what is doubtful about it.
      *
      * @param calls            what was planned
      * @param music            what was heard while calling, where it is known
      * @param roundTripSeconds how much later the take is than the song
+     * @param doubts           is told in sentences
      * @throws Refused when nothing can be found in it
      */
-    static ReviewedTake of(
+    public static ReviewedTake of(
             Path file,
             List<PlannedCall> calls,
             Optional<Path> music,
             double roundTripSeconds,
-            Surroundings surroundings)
+            Consumer<String> doubts)
             throws Refused {
-        MonoSound heard = MonoFile.read(file, Optional.of(MelBands.RATE));
-        TakeCheck.check(file, heard, calls);
-        TakeCheck.doubt(file, heard).ifPresent(surroundings.err()::println);
-        SynthVoice voice = new SynthVoice(MelBands.RATE, Pronunciations.NONE);
+        return of(new Take(file, MonoFile.read(file, Optional.of(MelBands.RATE)), roundTripSeconds), calls, music, doubts);
+    }
+
+    /**
+     * The same of a rehearsal that may have been broken off: only of the calls that it reached.
+     *
+     * @return empty when it was over before the first call
+     */
+    public static Optional<ReviewedTake> ofRehearsal(
+            Path file,
+            List<PlannedCall> calls,
+            Optional<Path> music,
+            double roundTripSeconds,
+            Consumer<String> doubts)
+            throws Refused {
+        Take take = new Take(file, MonoFile.read(file, Optional.of(MelBands.RATE)), roundTripSeconds);
+        double reachedSeconds = take.sound().lengthSeconds() - roundTripSeconds - REACHED_SECONDS;
+        List<PlannedCall> reached =
+                calls.stream().filter(call -> call.seconds() < reachedSeconds).toList();
+        return reached.isEmpty() ? Optional.empty() : Optional.of(of(take, reached, music, doubts));
+    }
+
+    /** A recording at the rate that it is listened to. */
+    private record Take(Path file, MonoSound sound, double roundTripSeconds) {
+        /** What came before it was nothing but music any more. */
+        Take until(double seconds) {
+            SampleRate rate = sound.rate();
+            return new Take(
+                    file,
+                    new MonoSound(Arrays.copyOf(sound.samples(), rate.framesIn(seconds)), rate),
+                    roundTripSeconds);
+        }
+    }
+
+    private static ReviewedTake of(
+            Take whole, List<PlannedCall> calls, Optional<Path> music, Consumer<String> doubts) throws Refused {
+        Path file = whole.file();
+        TakeCheck.check(file, whole.sound(), calls);
+        TakeCheck.doubt(file, whole.sound()).ifPresent(doubts);
         Optional<MonoSound> played = music.isPresent()
                 ? Optional.of(MonoFile.read(music.get(), Optional.of(MelBands.RATE)))
                 : Optional.empty();
         OptionalDouble musicOnly =
-                played.isPresent() ? OnlyMusic.fromSeconds(heard, played.get()) : OptionalDouble.empty();
+                played.isPresent() ? OnlyMusic.fromSeconds(whole.sound(), played.get()) : OptionalDouble.empty();
         double end = musicOnly.orElse(Double.POSITIVE_INFINITY);
         List<PlannedCall> before = calls.stream()
-                .filter(call -> call.seconds() + roundTripSeconds < end)
+                .filter(call -> call.seconds() + whole.roundTripSeconds() < end)
                 .toList();
         if (before.isEmpty()) {
             throw new Refused(file + " holds nothing but the music: the microphone was the computer's own sound; choose"
                     + " another one (\"cuelead devices\" lists them).");
         }
         if (musicOnly.isPresent()) {
-            surroundings
-                    .err()
-                    .println(file + " holds nothing but the music from " + Told.minutes(end)
-                            + " on, so the microphone was unplugged there; only what was called before is reviewed.");
-            heard = new MonoSound(Arrays.copyOf(heard.samples(), heard.rate().framesIn(end)), heard.rate());
+            doubts.accept(file + " holds nothing but the music from " + Told.minutes(end)
+                    + " on, so the microphone was unplugged there; only what was called before is reviewed.");
         }
-        Review review = new Reviewer(voice).review(heard, played, before, roundTripSeconds);
-        return new ReviewedTake(review, new Replay(heard, played, roundTripSeconds, voice));
+        Take take = musicOnly.isPresent() ? whole.until(end) : whole;
+        SynthVoice voice = new SynthVoice(MelBands.RATE, Pronunciations.NONE);
+        Review review = new Reviewer(voice).review(take.sound(), played, before, take.roundTripSeconds());
+        return new ReviewedTake(review, new Replay(take.sound(), played, take.roundTripSeconds(), voice));
     }
 }

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.time.SampleRate;
 import java.util.OptionalDouble;

@@ -1,33 +1,23 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.report.Refused;
-import cuelead.sound.Speakers;
 import cuelead.sound.Staged;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /** Measures the round trip of a pair of devices with its user's help, or takes the one of the last time. For one thread. */
 final class RoundTripDesk {
-    private static final String SKIP = "s";
     private static final String NOT_HEARD =
             "The eight clicks were not heard evenly: hold one side of the headphones close"
-                    + " to the microphone, and be quiet meanwhile";
-    private static final List<String> WHAT_TO_DO = List.of(
-            "How late is this microphone? Hold one side of the headphones close to it: eight soft clicks are played.",
-            "Enter plays them, s goes on without, q quits.");
+                    + " to the microphone, and be quiet meanwhile; or name a recording of them with --calibration.";
 
-    private final RehearsalView view;
-    private final Speakers speakers;
-    private final MicrophoneLine line;
+    private final RehearsalWait wait;
     private final Staged stream;
 
-    RoundTripDesk(RehearsalView view, Speakers speakers, MicrophoneLine line, Staged stream) {
-        this.view = view;
-        this.speakers = speakers;
-        this.line = line;
+    RoundTripDesk(RehearsalWait wait, Staged stream) {
+        this.wait = wait;
         this.stream = stream;
     }
 
@@ -38,33 +28,31 @@ final class RoundTripDesk {
      * @throws Refused where the clicks are not heard, and no key can be pressed to try again
      */
     Optional<RoundTrip> measure() throws Refused, InterruptedException {
-        WHAT_TO_DO.subList(0, view.hasKeys() ? WHAT_TO_DO.size() : 1).forEach(view::tell);
-        while (true) {
-            String key = RehearsalWait.forKey(view, speakers, line, List.of("enter", SKIP, RawKeys.QUIT));
-            if (key.equals(RawKeys.QUIT)) {
-                return Optional.empty();
-            }
-            if (key.equals(SKIP)) {
-                view.tell("The microphone counts as never late, so all calls will seem a little late.");
-                return Optional.of(RoundTrip.of(0));
-            }
+        RehearsalView view = wait.view();
+        RehearsalView.Order order = wait.answer(RehearsalView.Question.CLICKS);
+        while (order == RehearsalView.Order.GO_ON) {
             Optional<RoundTrip> measured = once();
             if (measured.isPresent()) {
                 view.tell(told(measured.get().seconds()) + ", measured now.");
                 return measured;
             }
-            if (!view.hasKeys()) {
-                throw new Refused(NOT_HEARD + "; or name a recording of them with --calibration.");
+            if (!view.takesOrders()) {
+                throw new Refused(NOT_HEARD);
             }
-            view.tell(NOT_HEARD + ". Enter plays them again, s goes on without, q quits.");
+            order = wait.answer(RehearsalView.Question.CLICKS_AGAIN);
         }
+        if (order == RehearsalView.Order.STOP) {
+            return Optional.empty();
+        }
+        view.tell("The microphone counts as never late, so all calls will seem a little late.");
+        return Optional.of(RoundTrip.of(0));
     }
 
     private Optional<RoundTrip> once() throws Refused, InterruptedException {
-        RoundTripMeasure measure = new RoundTripMeasure(stream, speakers, line);
+        RoundTripMeasure measure = new RoundTripMeasure(stream, wait.speakers(), wait.line());
         while (!measure.isOver()) {
-            view.key(speakers, Rehearsal.POLL_MILLIS);
-            measure.tick();
+            wait.view().order(wait.speakers(), RehearsalWait.POLL_MILLIS);
+            wait.view().level(RehearsalWait.peak(measure.tick()));
         }
         measure.stop();
         return measure.result();
@@ -73,7 +61,7 @@ final class RoundTripDesk {
     /** The last one of these devices, where there is one. */
     Optional<RoundTrip> last(RoundTrips kept, String microphone, String loudspeaker) {
         Optional<RoundTrips.Kept> last = kept.of(microphone, loudspeaker);
-        last.ifPresent(of -> view.tell(told(of.seconds()) + ", as on " + of.day() + "; --measure measures it anew."));
+        last.ifPresent(of -> wait.view().tell(told(of.seconds()) + ", as on " + of.day() + "."));
         return last.map(of -> RoundTrip.of(of.seconds()));
     }
 

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.rehearse.ClickTimes;
 import cuelead.report.Refused;
@@ -52,12 +52,13 @@ final class RoundTripMeasure {
                 rate, Optional.empty(), List.of(), clicks, LEVELS, 0, rate.frameAt(ClickTimes.recordingSeconds())));
     }
 
-    /** Listens on; to be called some times a second, until it {@link #isOver}. */
-    void tick() throws Refused {
+    /** Listens on, and gives what is new; to be called some times a second, until it {@link #isOver}. */
+    float[] tick() throws Refused {
         float[] more = line.listen();
         int count = Math.min(more.length, heard.length - heardFrames);
         System.arraycopy(more, 0, heard, heardFrames, count);
         heardFrames += count;
+        return more;
     }
 
     boolean isOver() {

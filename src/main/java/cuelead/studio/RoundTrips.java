@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.output.TextFile;
 import cuelead.report.Refused;

@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.output.GrowingTake;
 import cuelead.report.Refused;

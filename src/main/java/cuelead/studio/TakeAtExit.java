@@ -1,9 +1,9 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import cuelead.output.GrowingTake;
 import cuelead.report.Refused;
-import java.io.PrintStream;
 import java.nio.file.Path;
+import java.util.function.Consumer;
 
 /**
  * Sees that a take that is being made is whole when the program is ended from outside (Ctrl-C where there are no keys, a
@@ -13,19 +13,18 @@ final class TakeAtExit {
     private final Thread atExit;
 
     /** From now on. */
-    TakeAtExit(GrowingTake take, Path file, PrintStream err) {
-        atExit = new Thread(() -> keep(take, file, err), "cuelead-keep-take");
+    TakeAtExit(GrowingTake take, Path file, Consumer<String> lastWords) {
+        atExit = new Thread(() -> keep(take, file, lastWords), "cuelead-keep-take");
         Runtime.getRuntime().addShutdownHook(atExit);
     }
 
-    private static void keep(GrowingTake take, Path file, PrintStream err) {
+    private static void keep(GrowingTake take, Path file, Consumer<String> lastWords) {
         try {
             take.close();
-            err.print("\r" + kept(file) + "\r\n"); // a raw terminal does not go back by itself
-        } catch (Refused lastWords) {
-            err.print("\r" + lastWords.getMessage() + "\r\n");
+            lastWords.accept(kept(file));
+        } catch (Refused broken) {
+            lastWords.accept(broken.getMessage());
         }
-        err.flush();
     }
 
     /** Where a take is that was broken off. */

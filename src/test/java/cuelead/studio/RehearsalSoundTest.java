@@ -1,9 +1,9 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.cli.ReviewedDance.Beat;
+import cuelead.studio.ReviewedDance.Beat;
 import cuelead.practice.Places;
 import cuelead.practice.Progress;
 import cuelead.practice.SongMemory;

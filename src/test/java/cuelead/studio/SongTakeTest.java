@@ -1,4 +1,4 @@
-package cuelead.cli;
+package cuelead.studio;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
