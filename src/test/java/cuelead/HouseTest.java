@@ -89,8 +89,10 @@ class HouseTest {
                             "voice",
                             "sound",
                             "output",
+                            "rehearse",
                             "practice",
-                            "steer")));
+                            "steer",
+                            "studio")));
 
     @Test
     void theRoomsHaveNoCycle() {

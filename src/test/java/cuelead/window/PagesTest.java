@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cuelead.window.floor.FloorPage;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
+import cuelead.window.rehearse.RehearsePage;
 import cuelead.window.start.StartPage;
 import cuelead.window.tracks.TracksPage;
 import cuelead.window.words.WordsPage;
@@ -39,6 +40,7 @@ class PagesTest {
     void open() {
         FakeHost host = new FakeHost(temp);
         pages.put(PageName.DANCE, new StartPage(host, List::of));
+        pages.put(PageName.REHEARSE, new RehearsePage(host));
         pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, still -> {}));
         pages.put(PageName.WORDS, new WordsPage(host));
         pages.put(PageName.TRACKS, new TracksPage(host));
