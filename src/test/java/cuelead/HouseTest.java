@@ -54,6 +54,11 @@ class HouseTest {
                             "output",
                             "practice")),
             Map.entry(
+                    "studio",
+                    Set.of(
+                            "time", "report", "dance", "song", "plan", "voice", "sound", "output", "rehearse", "dsp",
+                            "practice", "steer")),
+            Map.entry(
                     "cli",
                     Set.of(
                             "time",
@@ -72,6 +77,7 @@ class HouseTest {
                             "dsp",
                             "practice",
                             "steer",
+                            "studio",
                             "window")),
             Map.entry(
                     "window",
@@ -88,8 +94,10 @@ class HouseTest {
                             "voice",
                             "sound",
                             "output",
+                            "rehearse",
                             "practice",
-                            "steer")));
+                            "steer",
+                            "studio")));
 
     @Test
     void theRoomsHaveNoCycle() {

@@ -2,10 +2,13 @@ package cuelead.cli;
 
 import cuelead.plan.CallLevel;
 import cuelead.plan.CallSettings;
+import cuelead.practice.Practice;
 import cuelead.practice.Wish;
 import cuelead.rehearse.ClickTimes;
 import cuelead.report.Refused;
 import cuelead.steer.Told;
+import cuelead.studio.MonoFile;
+import cuelead.studio.ReviewedDance;
 import cuelead.time.Beats;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -92,7 +95,15 @@ final class PlanOptions {
                 .calls(level, CallSettings.Fading.STEADY)
                 .ownFigures(figures.file())
                 .wish();
-        return ReviewedDance.of(surroundings, wish, music);
+        PracticeStart start = new PracticeStart(surroundings, wish);
+        try (Practice practice = start.prepareQuietly()) {
+            // how the voice says words is of no interest where nobody hears it
+            new ProblemPrinter(surroundings.err())
+                    .tellInShort(start.findings(practice).stream()
+                            .filter(problem -> !PracticeStart.isOfVoice(problem))
+                            .toList());
+            return ReviewedDance.of(practice, wish.sheet(), music);
+        }
     }
 
     /** The file that says what is called. */

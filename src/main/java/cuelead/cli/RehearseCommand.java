@@ -5,8 +5,14 @@ import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Progress;
 import cuelead.rehearse.Prompts;
-import cuelead.rehearse.Rehearsed;
+import cuelead.rehearse.Review;
 import cuelead.report.Refused;
+import cuelead.studio.PromptTimes;
+import cuelead.studio.RehearsalFolder;
+import cuelead.studio.RehearsalSession;
+import cuelead.studio.RehearsalSound;
+import cuelead.studio.ReviewedDance;
+import cuelead.studio.ReviewedTake;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -43,11 +49,6 @@ import picocli.CommandLine.Option;
             "  cuelead rehearse --plan plan.csv --music my-song.mp3 --csv > calls.csv"
         })
 final class RehearseCommand implements Callable<Integer> {
-    /** A call that could hardly be made before its take ended is not asked for. */
-    private static final double REACHED_SECONDS = 0.3;
-    /** Of the plan: what is broken off before is no rehearsal to be compared with others. */
-    private static final double KEPT_PART = 0.25;
-
     private final Surroundings surroundings;
 
     @Option(
@@ -76,7 +77,7 @@ final class RehearseCommand implements Callable<Integer> {
     private Path folder;
 
     @Mixin
-    private RehearsalDevices devices;
+    private RehearsalDeviceOptions devices;
 
     @Mixin
     private PlanOptions plan;
@@ -106,10 +107,13 @@ final class RehearseCommand implements Callable<Integer> {
         Optional<Progress> before = progress(kept);
         Prompts prompts = new Prompts(dance.calls(), before.orElse(Progress.NONE));
         RehearsalSound sound = sound(dance, speaksHard ? prompts.hard() : List.of());
-        RehearsalSession session =
-                new RehearsalSession(surroundings, devices, kept, plan.calibratedSeconds(), measures);
-        Optional<RehearsalSession.Recorded> recorded =
-                session.record(sound, dance.calls(), new PromptLine(dance.calls(), prompts.of(amount)));
+        RehearsalSession session = new RehearsalSession(
+                devices.of(surroundings.devices()), kept, plan.calibratedSeconds(), measures, this::lastWords);
+        Optional<RehearsalSession.Recorded> recorded = session.record(
+                sound,
+                dance.calls(),
+                new PromptTimes(dance.calls(), prompts.of(amount)),
+                () -> LinedRehearsal.of(surroundings));
         if (recorded.isPresent()) {
             review(dance, recorded.get(), kept, before);
         }
@@ -141,28 +145,32 @@ final class RehearseCommand implements Callable<Integer> {
         surroundings
                 .err()
                 .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten() + " --hear NUMBER");
-        double reached = take.seconds() - take.roundTripSeconds() - REACHED_SECONDS;
-        List<PlannedCall> calls =
-                dance.calls().stream().filter(call -> call.seconds() < reached).toList();
-        if (calls.isEmpty()) {
+        Optional<ReviewedTake> reviewed = ReviewedTake.ofRehearsal(
+                take.file(),
+                dance.calls(),
+                dance.music(),
+                take.roundTripSeconds(),
+                surroundings.err()::println);
+        if (reviewed.isEmpty()) {
             surroundings.err().println("Nothing was to be called so far, so there is nothing to review.");
             return;
         }
-        ReviewedTake reviewed =
-                ReviewedTake.of(take.file(), calls, dance.music(), take.roundTripSeconds(), surroundings);
-        report.tell(reviewed.review(), surroundings);
-        boolean isWorthKeeping = calls.size() >= KEPT_PART * dance.calls().size()
-                && !reviewed.review().timed().isEmpty();
-        if (before.isPresent() && isWorthKeeping) {
-            Progress now =
-                    before.get().with(Rehearsed.of(reviewed.review(), LocalDateTime.now(ZoneId.systemDefault())));
-            kept.keep(now);
-            if (!report.isCsv()) {
-                ProgressListing.print(now, surroundings.out());
-            }
+        Review review = reviewed.get().review();
+        report.tell(review, surroundings);
+        Optional<Progress> now = before.isPresent()
+                ? kept.keep(before.get(), review, dance.calls().size(), LocalDateTime.now(ZoneId.systemDefault()))
+                : Optional.empty();
+        if (now.isPresent() && !report.isCsv()) {
+            ProgressListing.print(now.get(), surroundings.out());
         }
         if (report.isHeard()) {
-            report.hear(reviewed.review(), reviewed.replay(), surroundings);
+            report.hear(review, reviewed.get().replay(), surroundings);
         }
+    }
+
+    /** A raw terminal does not go back by itself. */
+    private void lastWords(String sentence) {
+        surroundings.err().print("\r" + sentence + "\r\n");
+        surroundings.err().flush();
     }
 }

@@ -2,10 +2,15 @@ package cuelead.cli;
 
 import cuelead.output.DataFile;
 import cuelead.output.Targets;
+import cuelead.output.WavFile;
+import cuelead.output.WavFormat;
 import cuelead.rehearse.CallsPicture;
 import cuelead.rehearse.Replay;
 import cuelead.rehearse.Review;
 import cuelead.report.Refused;
+import cuelead.sound.Speakers;
+import cuelead.studio.ReplayPlay;
+import cuelead.voice.MonoSound;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -77,8 +82,22 @@ final class ReportOptions {
         }
     }
 
-    /** The call that was asked for. */
+    /** Plays the call that was asked for, or writes it. */
     void hear(Review review, Replay replay, Surroundings surroundings) throws Refused, InterruptedException {
-        new CallReplay(surroundings, review, replay).hear(hear.orElseThrow(), output);
+        int number = hear.orElseThrow();
+        int all = review.calls().size();
+        if (number < 1 || number > all) {
+            throw new Refused("There is no call " + number + " in this take; choose 1 to " + all + ".");
+        }
+        MonoSound sound = replay.of(review.calls().get(number - 1));
+        if (output.isPresent()) {
+            new WavFile().writeMono(sound.samples(), sound.rate(), WavFormat.PCM_16, output.get());
+            surroundings.err().println("Wrote " + output.get() + ": as planned, then as you said it.");
+            return;
+        }
+        try (Speakers speakers = surroundings.devices().open(Optional.empty(), ReplayPlay.RATE)) {
+            surroundings.err().println("As planned, then as you said it.");
+            ReplayPlay.play(sound, speakers);
+        }
     }
 }

@@ -2,6 +2,8 @@ package cuelead.cli;
 
 import cuelead.output.RoundTripNote;
 import cuelead.report.Refused;
+import cuelead.studio.ReviewedDance;
+import cuelead.studio.ReviewedTake;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -50,7 +52,7 @@ final class ReviewCommand implements Callable<Integer> {
         plan.check();
         report.check();
         ReviewedDance dance = plan.dance(surroundings);
-        ReviewedTake reviewed = ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings);
+        ReviewedTake reviewed = ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings.err()::println);
         if (report.isHeard()) {
             report.hear(reviewed.review(), reviewed.replay(), surroundings);
         } else {

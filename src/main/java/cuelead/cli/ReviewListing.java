@@ -8,6 +8,7 @@ import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
 import cuelead.steer.Told;
+import cuelead.studio.Landed;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +17,6 @@ import java.util.OptionalDouble;
 /** A review to be read: the whole in a few lines, what was not on time wall by wall, and what to work on. */
 final class ReviewListing {
     private static final int MOST_ADVICE = 3;
-    private static final double MILLIS_A_SECOND = 1_000;
 
     private final Review review;
     private final PrintStream out;
@@ -59,7 +59,7 @@ final class ReviewListing {
         out.println("On time is within " + Math.round(CallKind.ON_TIME_MS) + " ms; finer is not honest.");
         OptionalDouble usual = review.usualErrorMs();
         if (usual.isPresent()) {
-            out.println("In the middle you are " + leaning(usual.getAsDouble(), review.beatSeconds())
+            out.println("In the middle you are " + Landed.leaning(usual.getAsDouble(), review.beatSeconds())
                     + ", and half of your calls lie within "
                     + Math.round(review.unsteadinessMs().orElse(0)) + " ms of that.");
         }
@@ -78,32 +78,7 @@ final class ReviewListing {
                 Told.minutes(call.seconds()),
                 section,
                 word,
-                what(call));
-    }
-
-    private static String what(ReviewedCall call) {
-        String off = leaning(
-                call.errorMs().orElse(0),
-                call.planned().map(PlannedCall::beatLength).orElse(OptionalDouble.empty()));
-        return switch (call.kind()) {
-            case MISSED -> "missed";
-            case EXTRA -> "said besides";
-            case WRONG -> "you said \"" + call.heard().map(HeardWord::word).orElse("") + "\", " + off;
-            case OK, EARLY, LATE -> off;
-        };
-    }
-
-    /** In milliseconds, and in beats where their length is known. */
-    private static String leaning(double ms, OptionalDouble beatSeconds) {
-        long rounded = Math.round(Math.abs(ms));
-        if (rounded == 0) {
-            return "exactly on time";
-        }
-        String beats = beatSeconds.isPresent()
-                ? String.format(
-                        Locale.ROOT, " (%.2f of a beat)", Math.abs(ms) / MILLIS_A_SECOND / beatSeconds.getAsDouble())
-                : "";
-        return rounded + " ms " + (ms < 0 ? "early" : "late") + beats;
+                Landed.of(call));
     }
 
     private void printAdvice() {

@@ -2,6 +2,7 @@ package cuelead.rehearse;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics2D;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -49,49 +50,54 @@ public final class CallsPicture {
     private static final double SPARE_SECONDS = 3;
     private static final int SECONDS_A_MINUTE = 60;
 
-    private static final Color ON_TIME = new Color(0x2E7D32);
-    private static final Color EARLY = new Color(0x1565C0);
-    private static final Color LATE = new Color(0xC62828);
-    private static final Color OTHER = new Color(0x6A1B9A);
-    private static final Color MISSED = new Color(0x212121);
-    private static final Color BESIDES = new Color(0x8D4E00);
-    private static final Color GREY = new Color(0x9E9E9E);
-
     private final Review review;
+    private final Look look;
     private final XYChart chart;
     private final double fromSeconds;
     private final double toSeconds;
     private final WordsInPicture words;
 
-    private CallsPicture(Review review) {
+    private CallsPicture(Review review, Look look, int width, int height) {
         this.review = review;
+        this.look = look;
         fromSeconds =
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).min().orElse(0) - SPARE_SECONDS;
         toSeconds =
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).max().orElse(0) + SPARE_SECONDS;
         words = new WordsInPicture(
-                LETTER_WIDTH * (toSeconds - fromSeconds) / (WIDTH - MARGIN_X),
-                LETTER_HEIGHT * 2 * LANE_TO / (HEIGHT - MARGIN_Y));
+                LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X),
+                LETTER_HEIGHT * 2 * LANE_TO / Math.max(1, height - MARGIN_Y));
         chart = new XYChartBuilder()
-                .width(WIDTH)
-                .height(HEIGHT)
+                .width(width)
+                .height(height)
                 .title(title())
                 .xAxisTitle("minutes and seconds of the song")
                 .yAxisTitle("")
                 .build();
         style(chart.getStyler());
         drawGround();
-        draw(CallKind.OK, "on time", ON_TIME, SeriesMarkers.CIRCLE);
-        draw(CallKind.EARLY, "early", EARLY, SeriesMarkers.TRIANGLE_DOWN);
-        draw(CallKind.LATE, "late", LATE, SeriesMarkers.TRIANGLE_UP);
-        draw(CallKind.WRONG, "other word", OTHER, SeriesMarkers.SQUARE);
-        draw(CallKind.EXTRA, "said besides", BESIDES, SeriesMarkers.DIAMOND);
-        draw(CallKind.MISSED, "missed", MISSED, SeriesMarkers.CROSS);
+        draw(CallKind.OK, "on time", look.onTime(), SeriesMarkers.CIRCLE);
+        draw(CallKind.EARLY, "early", look.early(), SeriesMarkers.TRIANGLE_DOWN);
+        draw(CallKind.LATE, "late", look.late(), SeriesMarkers.TRIANGLE_UP);
+        draw(CallKind.WRONG, "other word", look.other(), SeriesMarkers.SQUARE);
+        draw(CallKind.EXTRA, "said besides", look.besides(), SeriesMarkers.DIAMOND);
+        draw(CallKind.MISSED, "missed", look.ink(), SeriesMarkers.CROSS);
         writeWords();
     }
 
+    /** On paper, as large as a file of it is. */
     public static CallsPicture of(Review review) {
-        return new CallsPicture(review);
+        return of(review, Look.PAPER, WIDTH, HEIGHT);
+    }
+
+    /** For a place of so many pixels. */
+    public static CallsPicture of(Review review, Look look, int width, int height) {
+        return new CallsPicture(review, look, width, height);
+    }
+
+    /** Draws it. */
+    public void paint(Graphics2D on, int width, int height) {
+        chart.paint(on, width, height);
     }
 
     private String title() {
@@ -112,9 +118,19 @@ public final class CallsPicture {
         styler.setYAxisMax(LANE_TO);
         styler.setxAxisTickLabelsFormattingFunction(CallsPicture::minutes);
         styler.setyAxisTickLabelsFormattingFunction(CallsPicture::offBeat);
+        styler.setChartBackgroundColor(look.ground());
+        styler.setPlotBackgroundColor(look.ground());
+        styler.setPlotBorderColor(look.grid());
+        styler.setPlotGridLinesColor(look.grid());
+        styler.setLegendBackgroundColor(look.ground());
+        styler.setLegendBorderColor(look.grid());
+        styler.setChartFontColor(look.ink());
+        styler.setXAxisTickLabelsColor(look.ink());
+        styler.setYAxisTickLabelsColor(look.ink());
+        styler.setAxisTickMarksColor(look.grid());
         styler.setMarkerSize(9);
         styler.setAnnotationTextFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
-        styler.setAnnotationTextFontColor(MISSED);
+        styler.setAnnotationTextFontColor(look.ink());
     }
 
     // no two labels may be alike: the library tries other steps until none are
@@ -134,12 +150,12 @@ public final class CallsPicture {
     }
 
     private void drawGround() {
-        line("planned", fromSeconds, 0, toSeconds, 0, ON_TIME, 2);
+        line("planned", fromSeconds, 0, toSeconds, 0, look.onTime(), 2);
         for (int side : new int[] {-1, 1}) {
             double onTime = side * CallKind.ON_TIME_MS;
             double lane = side * LANE_FROM;
-            line("on time " + side, fromSeconds, onTime, toSeconds, onTime, GREY, 1);
-            line("lane " + side, fromSeconds, lane, toSeconds, lane, Color.DARK_GRAY, 1);
+            line("on time " + side, fromSeconds, onTime, toSeconds, onTime, look.grid(), 1);
+            line("lane " + side, fromSeconds, lane, toSeconds, lane, look.ink(), 1);
         }
         double nameSeconds = fromSeconds + LANE_NAME_PART * (toSeconds - fromSeconds);
         write("SAID BESIDES", nameSeconds, LANE_NAMES, 1);
@@ -148,7 +164,7 @@ public final class CallsPicture {
         for (ReviewedCall call : review.calls()) {
             int now = call.planned().map(PlannedCall::wall).orElse(wall);
             if (now > wall) {
-                line("wall " + now, call.seconds(), -LANE_TO, call.seconds(), LANE_TO, Color.LIGHT_GRAY, 1);
+                line("wall " + now, call.seconds(), -LANE_TO, call.seconds(), LANE_TO, look.grid(), 1);
                 write("wall " + now, call.seconds(), LANE_FROM - BESIDE, 1);
                 wall = now;
             }

@@ -13,9 +13,16 @@ import java.util.regex.Pattern;
  * @param wall        from 1; 0 before the dance, or where nothing is known of walls
  * @param section     such as {@code S1}; empty where nothing is known of sections
  * @param beatLength  seconds of a beat there; empty where it is not known
+ * @param count       of its section that it is for, such as {@code 4&}; empty where nothing is known of counts
  */
 public record PlannedCall(
-        String word, double seconds, OptionalDouble beatSeconds, int wall, String section, OptionalDouble beatLength) {
+        String word,
+        double seconds,
+        OptionalDouble beatSeconds,
+        int wall,
+        String section,
+        OptionalDouble beatLength,
+        String count) {
     private static final Pattern TURNING =
             Pattern.compile(".*\\b(turn|quarter|half|full|pivot|unwind|monterey|spin|three quarters?)\\b.*");
 
@@ -30,11 +37,16 @@ public record PlannedCall(
         OptionalDouble length =
                 isKnown ? OptionalDouble.of((beatSeconds.getAsDouble() - seconds) / leadBeats) : OptionalDouble.empty();
         String plain = word.toLowerCase(Locale.ROOT).strip().replaceAll("\\s+", " ");
-        return new PlannedCall(plain, seconds, beatSeconds, wall, section, length);
+        return new PlannedCall(plain, seconds, beatSeconds, wall, section, length, "");
     }
 
     PlannedCall withBeatLength(OptionalDouble lengthSeconds) {
-        return new PlannedCall(word, seconds, beatSeconds, wall, section, lengthSeconds);
+        return new PlannedCall(word, seconds, beatSeconds, wall, section, lengthSeconds, count);
+    }
+
+    /** The same, for a count. */
+    public PlannedCall withCount(String other) {
+        return new PlannedCall(word, seconds, beatSeconds, wall, section, beatLength, other);
     }
 
     /** Whether it is for a turn. */

@@ -19,6 +19,7 @@ import cuelead.window.frame.Session;
 import cuelead.window.frame.Work;
 import cuelead.window.sheet.SheetPage;
 import cuelead.window.song.SongPage;
+import cuelead.window.rehearse.RehearsePage;
 import cuelead.window.start.StartPage;
 import cuelead.window.tracks.TracksPage;
 import cuelead.window.words.WordsPage;
@@ -81,6 +82,7 @@ public final class Stand implements Host {
                 PageName.FLOOR,
                 () -> new FloorPage(this, memory.session().isStill(), this::leaveFloor, this::noteStill));
         makers.put(PageName.WORDS, () -> new WordsPage(this));
+        makers.put(PageName.REHEARSE, () -> new RehearsePage(this));
         makers.put(PageName.TRACKS, () -> new TracksPage(this));
         strip = new Strip(makers.keySet(), this::turnTo);
         JPanel content = new JPanel(new BorderLayout());

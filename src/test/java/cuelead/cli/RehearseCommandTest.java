@@ -185,7 +185,7 @@ class RehearseCommandTest {
         Files.writeString(kept, "a file");
         Outcome outcome = rehearse(caller());
         assertEquals(1, outcome.exitCode());
-        assertTrue(outcome.err().contains("choose another place with --folder"), outcome.err());
+        assertTrue(outcome.err().contains("choose another place"), outcome.err());
         assertTrue(bench.opened.isEmpty());
     }
 

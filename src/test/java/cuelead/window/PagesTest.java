@@ -8,6 +8,7 @@ import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.sheet.SheetPage;
 import cuelead.window.song.SongPage;
+import cuelead.window.rehearse.RehearsePage;
 import cuelead.window.start.StartPage;
 import cuelead.window.tracks.TracksPage;
 import cuelead.window.words.WordsPage;
@@ -43,6 +44,7 @@ class PagesTest {
         pages.put(PageName.DANCE, new StartPage(host, List::of));
         pages.put(PageName.SHEET, new SheetPage(host));
         pages.put(PageName.SONG, new SongPage(host));
+        pages.put(PageName.REHEARSE, new RehearsePage(host));
         pages.put(PageName.FLOOR, new FloorPage(host, false, () -> {}, still -> {}));
         pages.put(PageName.WORDS, new WordsPage(host));
         pages.put(PageName.TRACKS, new TracksPage(host));
