@@ -56,8 +56,18 @@ class HouseTest {
             Map.entry(
                     "studio",
                     Set.of(
-                            "time", "report", "dance", "song", "plan", "voice", "sound", "output", "rehearse", "dsp",
-                            "practice", "steer")),
+                            "time",
+                            "report",
+                            "dance",
+                            "song",
+                            "plan",
+                            "voice",
+                            "sound",
+                            "output",
+                            "rehearse",
+                            "dsp",
+                            "practice",
+                            "steer")),
             Map.entry(
                     "cli",
                     Set.of(

@@ -109,7 +109,8 @@ final class BeatsCommand implements Callable<Integer> {
     }
 
     private void one(Path song) throws Refused, InterruptedException {
-        Path beatFile = output.isPresent() ? output.get() : surroundings.places().beatFile(song);
+        Path beatFile =
+                output.isPresent() ? output.get() : surroundings.places().beatFile(song);
         List<Path> targets = new ArrayList<>(click.map(List::of).orElse(List.of()));
         if (click.isPresent()) {
             Targets.checkSoundFile(click.get());

@@ -48,8 +48,9 @@ final class KeyedRehearsal implements RehearsalView {
                 tell("Enter plays them, s goes on without, q quits.");
             }
             case CLICKS_AGAIN ->
-                tell("The eight clicks were not heard evenly: hold one side of the headphones close to the microphone, and"
-                        + " be quiet meanwhile. Enter plays them again, s goes on without, q quits.");
+                tell(
+                        "The eight clicks were not heard evenly: hold one side of the headphones close to the microphone, and"
+                                + " be quiet meanwhile. Enter plays them again, s goes on without, q quits.");
             case BEGIN -> tell("Put your headphones on. Enter begins; then q ends.");
         }
     }

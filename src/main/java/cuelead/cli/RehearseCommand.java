@@ -146,11 +146,7 @@ final class RehearseCommand implements Callable<Integer> {
                 .err()
                 .println("  cuelead review " + PlanOptions.quoted(take.file()) + plan.asWritten() + " --hear NUMBER");
         Optional<ReviewedTake> reviewed = ReviewedTake.ofRehearsal(
-                take.file(),
-                dance.calls(),
-                dance.music(),
-                take.roundTripSeconds(),
-                surroundings.err()::println);
+                take.file(), dance.calls(), dance.music(), take.roundTripSeconds(), surroundings.err()::println);
         if (reviewed.isEmpty()) {
             surroundings.err().println("Nothing was to be called so far, so there is nothing to review.");
             return;

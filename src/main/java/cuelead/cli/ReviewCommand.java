@@ -52,7 +52,8 @@ final class ReviewCommand implements Callable<Integer> {
         plan.check();
         report.check();
         ReviewedDance dance = plan.dance(surroundings);
-        ReviewedTake reviewed = ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings.err()::println);
+        ReviewedTake reviewed =
+                ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings.err()::println);
         if (report.isHeard()) {
             report.hear(reviewed.review(), reviewed.replay(), surroundings);
         } else {

@@ -28,7 +28,11 @@ final class Rehearsal {
     private int dropOuts;
 
     Rehearsal(
-            SpeakerPair speakers, MicrophoneLine line, RehearsalView view, List<PlannedCall> plan, PromptTimes prompts) {
+            SpeakerPair speakers,
+            MicrophoneLine line,
+            RehearsalView view,
+            List<PlannedCall> plan,
+            PromptTimes prompts) {
         this.speakers = speakers;
         this.line = line;
         this.view = view;

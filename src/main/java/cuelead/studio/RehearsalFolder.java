@@ -111,7 +111,8 @@ public record RehearsalFolder(Path folder, String dance) {
             return List.of();
         }
         try (Stream<Path> files = Files.list(dances())) {
-            return files.filter(file -> TAKE.matcher(file.getFileName().toString()).matches())
+            return files.filter(
+                            file -> TAKE.matcher(file.getFileName().toString()).matches())
                     .sorted(Comparator.comparing(RehearsalFolder::order).reversed())
                     .toList();
         } catch (IOException unreadable) {

@@ -68,10 +68,10 @@ public record ReviewedDance(List<PlannedCall> calls, Optional<Path> music, List<
 
     private static PlannedCall planned(Call call) {
         return PlannedCall.of(
-                call.words(),
-                call.centreSeconds(),
-                call.beatSeconds(),
-                call.lead().toDecimal(),
+                        call.words(),
+                        call.centreSeconds(),
+                        call.beatSeconds(),
+                        call.lead().toDecimal(),
                         call.wall(),
                         call.section())
                 .withCount(call.count().map(Count::label).orElse(""));

@@ -38,13 +38,13 @@ public record ReviewedTake(Review review, Replay replay) {
      * @throws Refused when nothing can be found in it
      */
     public static ReviewedTake of(
-            Path file,
-            List<PlannedCall> calls,
-            Optional<Path> music,
-            double roundTripSeconds,
-            Consumer<String> doubts)
+            Path file, List<PlannedCall> calls, Optional<Path> music, double roundTripSeconds, Consumer<String> doubts)
             throws Refused {
-        return of(new Take(file, MonoFile.read(file, Optional.of(MelBands.RATE)), roundTripSeconds), calls, music, doubts);
+        return of(
+                new Take(file, MonoFile.read(file, Optional.of(MelBands.RATE)), roundTripSeconds),
+                calls,
+                music,
+                doubts);
     }
 
     /**
@@ -53,11 +53,7 @@ public record ReviewedTake(Review review, Replay replay) {
      * @return empty when it was over before the first call
      */
     public static Optional<ReviewedTake> ofRehearsal(
-            Path file,
-            List<PlannedCall> calls,
-            Optional<Path> music,
-            double roundTripSeconds,
-            Consumer<String> doubts)
+            Path file, List<PlannedCall> calls, Optional<Path> music, double roundTripSeconds, Consumer<String> doubts)
             throws Refused {
         Take take = new Take(file, MonoFile.read(file, Optional.of(MelBands.RATE)), roundTripSeconds);
         double reachedSeconds = take.sound().lengthSeconds() - roundTripSeconds - REACHED_SECONDS;
@@ -78,8 +74,8 @@ public record ReviewedTake(Review review, Replay replay) {
         }
     }
 
-    private static ReviewedTake of(
-            Take whole, List<PlannedCall> calls, Optional<Path> music, Consumer<String> doubts) throws Refused {
+    private static ReviewedTake of(Take whole, List<PlannedCall> calls, Optional<Path> music, Consumer<String> doubts)
+            throws Refused {
         Path file = whole.file();
         TakeCheck.check(file, whole.sound(), calls);
         TakeCheck.doubt(file, whole.sound()).ifPresent(doubts);

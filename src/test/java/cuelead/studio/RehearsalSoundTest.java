@@ -3,11 +3,11 @@ package cuelead.studio;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cuelead.studio.ReviewedDance.Beat;
 import cuelead.practice.Places;
 import cuelead.practice.Progress;
 import cuelead.practice.SongMemory;
 import cuelead.rehearse.PlannedCall;
+import cuelead.studio.ReviewedDance.Beat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -127,7 +127,10 @@ final class AfterPanel extends JPanel {
         List<Finding> findings = Advice.on(review);
         words.append(findings.isEmpty() ? "\nNothing goes wrong twice in the same way. Well called." : "\nTo work on:");
         for (int i = 0; i < Math.min(MOST_ADVICE, findings.size()); i++) {
-            words.append("\n").append(i + 1).append(".  ").append(findings.get(i).sentence());
+            words.append("\n")
+                    .append(i + 1)
+                    .append(".  ")
+                    .append(findings.get(i).sentence());
         }
         return words.toString();
     }

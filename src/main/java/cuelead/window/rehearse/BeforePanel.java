@@ -34,8 +34,8 @@ import javax.swing.ListSelectionModel;
 final class BeforePanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private static final List<String> AMOUNTS = List.of(
-            "for every call", "fewer from wall to wall", "only for what went wrong the last times", "none");
+    private static final List<String> AMOUNTS =
+            List.of("for every call", "fewer from wall to wall", "only for what went wrong the last times", "none");
     private static final String ADVICE = "Put headphones on and call into the microphone while the music plays. What to"
             + " call is shown a beat ahead, and afterwards you see which calls were early, late or missed. Headphones keep"
             + " the music out of the microphone; begin softly, for long loud sound harms hearing.";

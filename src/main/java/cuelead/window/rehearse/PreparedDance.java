@@ -34,9 +34,7 @@ record PreparedDance(
         RehearsalSound sound) {
     /** The folder of the rehearsals of a sheet. */
     static RehearsalFolder folder(Path sheet, Means means) {
-        return new RehearsalFolder(
-                means.kept().resolve("rehearsals"),
-                Targets.withoutEnding(sheet));
+        return new RehearsalFolder(means.kept().resolve("rehearsals"), Targets.withoutEnding(sheet));
     }
 
     /** What is called and heard: every word at the song's own speed, unless less is called. */

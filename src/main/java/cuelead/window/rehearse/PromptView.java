@@ -13,8 +13,7 @@ import javax.swing.JPanel;
 final class PromptView extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private final transient AtomicReference<Optional<RehearsalScene>> scene =
-            new AtomicReference<>(Optional.empty());
+    private final transient AtomicReference<Optional<RehearsalScene>> scene = new AtomicReference<>(Optional.empty());
     private transient PromptPainter painter = new PromptPainter(Palette.DARK);
 
     PromptView() {

@@ -40,11 +40,11 @@ final class RehearsalRun implements RehearsalView {
         void over(Optional<RehearsalSession.Recorded> take);
     }
 
-    RehearsalRun(PreparedDance dance, PromptTimes prompts, RehearsalDevices devices, boolean measures, Watcher watcher) {
+    RehearsalRun(
+            PreparedDance dance, PromptTimes prompts, RehearsalDevices devices, boolean measures, Watcher watcher) {
         this.dance = dance;
         this.prompts = prompts;
-        session = new RehearsalSession(
-                devices, dance.kept(), OptionalDouble.empty(), measures, System.err::println);
+        session = new RehearsalSession(devices, dance.kept(), OptionalDouble.empty(), measures, System.err::println);
         this.watcher = watcher;
         thread.setDaemon(true);
     }

@@ -188,8 +188,7 @@ public final class RehearsePage implements Page {
         take.ifPresent(recorded -> host.work(
                 LISTENING,
                 progress -> {
-                    Optional<ReviewedTake> heard =
-                            review(recorded.file(), dance.dance(), recorded.roundTripSeconds());
+                    Optional<ReviewedTake> heard = review(recorded.file(), dance.dance(), recorded.roundTripSeconds());
                     if (heard.isPresent() && dance.before().isPresent()) {
                         keep(dance, heard.get());
                     }

@@ -21,8 +21,7 @@ final class TakeNames extends DefaultListCellRenderer {
     @Override
     public Component getListCellRendererComponent(
             JList<?> list, Object value, int index, boolean isSelected, boolean cellHasFocus) {
-        Component cell = super.getListCellRendererComponent(
-                list, told((Path) value), index, isSelected, cellHasFocus);
+        Component cell = super.getListCellRendererComponent(list, told((Path) value), index, isSelected, cellHasFocus);
         ((JComponent) cell).setBorder(BorderFactory.createEmptyBorder(6, 10, 6, 10));
         return cell;
     }

@@ -81,8 +81,8 @@ final class Pointing {
             } else {
                 rows.rows()
                         .flatMap(all -> SongKeys.moved(key, rows.selected(), all))
-                        .ifPresentOrElse(Pointing.this::select, () -> SongKeys.order(key)
-                                .ifPresent(follower::ordered));
+                        .ifPresentOrElse(
+                                Pointing.this::select, () -> SongKeys.order(key).ifPresent(follower::ordered));
             }
         }
     }
@@ -100,8 +100,9 @@ final class Pointing {
         }
 
         private void point(MouseEvent at, Reach reach) {
-            rows.rows().ifPresent(all -> rows.beatAt(at.getX(), at.getY())
-                    .ifPresent(beat -> select(rows.selected().to(beat, reach, all))));
+            rows.rows()
+                    .ifPresent(all -> rows.beatAt(at.getX(), at.getY())
+                            .ifPresent(beat -> select(rows.selected().to(beat, reach, all))));
         }
     }
 }

@@ -23,13 +23,11 @@ import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 
 /** The page of the song. Used on the thread of events. */
-public final class SongPage
-        implements Page, Drop.Taker, SongPlay.Follower, SongFace.Wanted, Pointing.Follower {
+public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, SongFace.Wanted, Pointing.Follower {
     /** Whoever taps wants to hear the beat first. */
     private static final int BEATS_BEFORE_TAPS = 4;
 
-    private static final String NO_BEAT =
-            "No steady beat was heard in this song: press \"Tap along\", and tap it.";
+    private static final String NO_BEAT = "No steady beat was heard in this song: press \"Tap along\", and tap it.";
 
     private final Host host;
     private final SongFace face = new SongFace(this::ordered, this, this);
@@ -46,7 +44,8 @@ public final class SongPage
         this.host = host;
         loading = new SongLoading(host);
         sound = new SongSound(host, this, this);
-        tapping = new TapAlong(sound.play()::heardSeconds, () -> song.orElseThrow().beats(), this::carry);
+        tapping = new TapAlong(
+                sound.play()::heardSeconds, () -> song.orElseThrow().beats(), this::carry);
         look(host.palette());
         show();
     }

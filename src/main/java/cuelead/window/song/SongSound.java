@@ -44,11 +44,11 @@ final class SongSound {
                 : speakers -> ClickedSounding.begin(song, speakers, songSeconds, clicked);
         play.play(
                 begins,
-                rate -> choices.devices(host.means().devices()).open(host.means().devices(), rate));
+                rate -> choices.devices(host.means().devices())
+                        .open(host.means().devices(), rate));
     }
 
-    private static Wish wish(
-            Path sheet, Path song, double songSeconds, Optional<BeatGrid> clicked, Choices choices) {
+    private static Wish wish(Path sheet, Path song, double songSeconds, Optional<BeatGrid> clicked, Choices choices) {
         Wish.Click click = clicked.isPresent() ? Wish.Click.EVERY_BEAT : Wish.Click.SILENT;
         return choices.atOwnSpeed()
                 .wish(sheet, Optional.of(song), Course.TO_THE_SONG)
