@@ -81,7 +81,11 @@ public record RehearsalFolder(Path folder, String dance) {
         return dances().resolve(PROGRESS);
     }
 
-    /** @throws Refused when there is a file that cannot be read, or is not as Cuelead writes it */
+    /**
+     * The progress until now.
+     *
+     * @throws Refused when there is a file that cannot be read, or is not as Cuelead writes it
+     */
     public Progress progress() throws Refused {
         Path file = progressFile();
         return Files.exists(file) ? Progress.of(UserText.read(file, "The progress"), file) : Progress.NONE;

@@ -40,6 +40,8 @@ final class BeforePanel extends JPanel {
             + " call is shown a beat ahead, and afterwards you see which calls were early, late or missed. Headphones keep"
             + " the music out of the microphone; begin softly, for long loud sound harms hearing.";
 
+    private static final List<Prompts.Amount> AMOUNTS = List.of(Prompts.Amount.values());
+
     private final JComboBox<String> amount = new JComboBox<>(AMOUNTS.toArray(String[]::new));
     private final JCheckBox speaksHard = new JCheckBox("A voice reminds me of hard calls");
     private final JCheckBox measures = new JCheckBox("Measure anew how late the microphone is");
@@ -65,7 +67,7 @@ final class BeforePanel extends JPanel {
         begin = Controls.button("Rehearse", 'R', deeds::rehearse);
         open = Controls.button("Open this take", 'O', () -> chosen(deeds::open));
         delete = new DeleteButton("Delete this take", 'D', () -> chosen(deeds::delete));
-        amount.setSelectedIndex(Prompts.Amount.FEWER.ordinal());
+        amount.setSelectedIndex(AMOUNTS.indexOf(Prompts.Amount.FEWER));
         amount.getAccessibleContext().setAccessibleName("Prompts");
         speaksHard.setMnemonic('V');
         measures.setMnemonic('M');
@@ -159,7 +161,7 @@ final class BeforePanel extends JPanel {
     }
 
     Prompts.Amount amount() {
-        return Prompts.Amount.values()[amount.getSelectedIndex()];
+        return AMOUNTS.get(amount.getSelectedIndex());
     }
 
     PreparedDance.HardCalls hardCalls() {
