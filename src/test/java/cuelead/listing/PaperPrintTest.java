@@ -22,8 +22,8 @@ class PaperPrintTest {
     private static byte[] pdf() {
         Dance dance = SheetReader.read(
                         "",
-                        "SIDES\n\n1-4 Step R to side, touch L, step L to side, touch R\n".replace(
-                                "SIDES", "A very long name of a dance ".repeat(40)))
+                        "SIDES\n\n1-4 Step R to side, touch L, step L to side, touch R\n"
+                                .replace("SIDES", "A very long name of a dance ".repeat(40)))
                 .dance()
                 .orElseThrow();
         return SheetForm.CALL_SHEET.pdf(dance, SheetNotes.NONE, PAPER);

@@ -37,6 +37,7 @@ final class CountTable extends JTable {
     private static final int BETWEEN_ROWS = 8;
     /** On a finer screen the same letters are a little wider. */
     private static final int SPARE = 6;
+
     private static final String NEXT_CALL = "next call";
     private static final KeyStroke ENTER = KeyStroke.getKeyStroke("ENTER");
 

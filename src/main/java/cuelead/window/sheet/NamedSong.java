@@ -57,7 +57,8 @@ final class NamedSong {
 
     private Optional<Path> find(String named, Path beside) {
         try {
-            return Optional.of(SongPlace.find(named, beside, host.means().places().working()));
+            return Optional.of(
+                    SongPlace.find(named, beside, host.means().places().working()));
         } catch (Refused notThere) {
             return Optional.empty();
         }
