@@ -13,7 +13,8 @@ public enum SheetForm {
     STEP_SHEET("step sheet");
 
     private static final String CAUTION =
-            "Turn only as fast as is safe for you, take small steps where the floor is full or sticky, and easier ones as you like.";
+            "Turn only as fast as is safe for you, take small steps where the floor is full or sticky, and easier ones"
+                    + " as you like.";
 
     private final String word;
 

@@ -76,9 +76,9 @@ public final class OwnCallEdit {
                 }
             }
         }
-        throw new Refused(
-                "A call of your own has no place at line " + step.line()
-                        + "; write these counts out on a line of their own, such as \"5-6 Step R to side, touch L\", and try again.");
+        throw new Refused("A call of your own has no place at line " + step.line()
+                + "; write these counts out on a line of their own, such as \"5-6 Step R to side, touch L\","
+                + " and try again.");
     }
 
     private static ReadSheet reading(String sheet) {

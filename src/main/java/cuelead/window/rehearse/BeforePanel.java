@@ -34,7 +34,7 @@ import javax.swing.ListSelectionModel;
 final class BeforePanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
-    private static final List<String> AMOUNTS =
+    private static final List<String> AMOUNTS_TOLD =
             List.of("for every call", "fewer from wall to wall", "only for what went wrong the last times", "none");
     private static final String ADVICE = "Put headphones on and call into the microphone while the music plays. What to"
             + " call is shown a beat ahead, and afterwards you see which calls were early, late or missed. Headphones keep"
@@ -42,7 +42,7 @@ final class BeforePanel extends JPanel {
 
     private static final List<Prompts.Amount> AMOUNTS = List.of(Prompts.Amount.values());
 
-    private final JComboBox<String> amount = new JComboBox<>(AMOUNTS.toArray(String[]::new));
+    private final JComboBox<String> amount = new JComboBox<>(AMOUNTS_TOLD.toArray(String[]::new));
     private final JCheckBox speaksHard = new JCheckBox("A voice reminds me of hard calls");
     private final JCheckBox measures = new JCheckBox("Measure anew how late the microphone is");
     private final JTextArea where = Controls.sentences("Where takes are kept");

@@ -38,6 +38,11 @@ final class EditedCopy {
         written = lastWritten();
     }
 
+    /** The file that was opened. */
+    Path chosen() {
+        return chosen;
+    }
+
     /** The file that holds the sheet now. */
     synchronized Path file() {
         return copy.orElse(chosen);

@@ -2,12 +2,10 @@ package cuelead.window.sheet;
 
 import cuelead.document.DocumentFile;
 import cuelead.plan.CallWords;
-import cuelead.practice.SongPlace;
 import cuelead.report.Refused;
 import cuelead.sheet.OwnCallEdit;
 import cuelead.sheet.StepPlace;
 import cuelead.window.frame.Host;
-import cuelead.window.frame.InHand;
 import cuelead.window.frame.PastedSheets;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
@@ -25,6 +23,7 @@ final class SheetDesk {
     private final Executor events;
     private final Shown shown;
     private final Path folder;
+    private final NamedSong song;
     private boolean isOpening;
     /** Of the sheet that lies here; empty while there is none, or none that could be opened. */
     private Optional<EditedCopy> copy = Optional.empty();
@@ -61,6 +60,7 @@ final class SheetDesk {
         this.beside = beside;
         this.events = events;
         this.shown = shown;
+        song = new NamedSong(host);
         folder = host.means().kept().resolve("sheets");
     }
 
@@ -104,6 +104,7 @@ final class SheetDesk {
         isOpening = true;
         copy = Optional.empty();
         calls.clear();
+        song.begin();
         versions = new Versions("");
         shown.opening();
         beside.execute(() -> {
@@ -234,44 +235,20 @@ final class SheetDesk {
         if (!now.text().equals(versions.now())) {
             return;
         }
-        String song = understood.song();
         understood = now;
         shown.understood(now);
-        copy.map(EditedCopy::file).filter(this::isInHand).ifPresent(file -> follow(song, now.song(), file));
         tellStand();
     }
 
     private void tellStand() {
-        copy.map(EditedCopy::file)
-                .filter(this::isInHand)
-                .ifPresent(file -> host.inHand()
-                        .understood(
-                                understood.title(String.valueOf(file.getFileName())),
-                                understood.song(),
-                                understood.dance().isPresent()));
-    }
-
-    /** Where the sheet names another song than before, it is looked for beside the one before. */
-    private void follow(String before, String named, Path sheet) {
-        Optional<Path> song = host.inHand().song();
-        boolean wasNamed = !before.isEmpty()
-                && song.filter(file -> file.endsWith(fileName(before))).isPresent();
-        if (wasNamed && !named.isEmpty() && !named.equals(before)) {
-            find(named, song.orElse(sheet)).ifPresent(host.inHand()::takeSong);
-        }
-    }
-
-    private static String fileName(String named) {
-        return named.substring(Math.max(named.lastIndexOf('/'), named.lastIndexOf('\\')) + 1);
-    }
-
-    private Optional<Path> find(String named, Path beside) {
-        try {
-            return Optional.of(
-                    SongPlace.find(named, beside, host.means().places().working()));
-        } catch (Refused notThere) {
-            return Optional.empty();
-        }
+        copy.filter(file -> isInHand(file.file())).ifPresent(file -> {
+            song.follow(understood.song(), file.chosen(), file.file());
+            host.inHand()
+                    .understood(
+                            understood.title(String.valueOf(file.file().getFileName())),
+                            understood.song(),
+                            understood.dance().isPresent());
+        });
     }
 
     private void keep(EditedCopy file, String text) {
@@ -292,12 +269,7 @@ final class SheetDesk {
         if (!isInHand(from)) {
             return;
         }
-        InHand inHand = host.inHand();
-        Optional<Path> song = understood.song().isEmpty() || inHand.song().isPresent()
-                ? Optional.empty()
-                : find(understood.song(), from);
-        inHand.moveSheet(to);
-        song.ifPresent(inHand::takeSong);
+        host.inHand().moveSheet(to);
         tellStand();
         host.tell("Your changes are kept in an edited copy, " + to + "; " + from.getFileName() + " stays as it is.");
     }

@@ -126,8 +126,19 @@ class SheetDeskTest implements SheetDesk.Shown {
         Path other = Files.createFile(temp.resolve("songs").resolve("tide.mp3"));
         type(SHEET.replace("MOORING", "HARBOUR"));
         assertEquals(Optional.of(song), host.inHand().song());
+        type(SHEET.replace("mooring.mp3", "ti"));
+        assertEquals(Optional.of(song), host.inHand().song());
         type(SHEET.replace("mooring.mp3", "tide.mp3"));
         assertEquals(Optional.of(other), host.inHand().song());
+    }
+
+    @Test
+    void aSongThatTheUserChoseStays() throws Exception {
+        Files.createDirectory(temp.resolve("songs"));
+        Files.createFile(temp.resolve("songs").resolve("mooring.mp3"));
+        host.inHand().takeSong(temp.resolve("chosen.mp3"));
+        type(SHEET.replace("MOORING", "HARBOUR"));
+        assertEquals(Optional.of(temp.resolve("chosen.mp3")), host.inHand().song());
     }
 
     @Test
