@@ -17,7 +17,7 @@ work=$(mkdir -p "${1:-$home/target/train}" && cd "${1:-$home/target/train}" && p
 export PEERS=${PEERS:-$work/peers}
 python=${PYTHON:-/usr/bin/python3}
 jar=${JAR:-$home/target/cuelead.jar}
-draw=${DRAW:-21000}
+draw=${DRAW:-17000}
 songs=$work/draw-$draw
 splits=${SPLITS:-unseen style source}
 declare -A count=([unseen]=24 [style]=6 [source]=6)

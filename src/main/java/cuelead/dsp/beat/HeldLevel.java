@@ -32,6 +32,12 @@ final class HeldLevel {
     /** A path about the middle tempo is taken for one that wanders where it fits so nearly as well. */
     private static final double NEARLY_AS_WELL = 0.94;
 
+    /**
+     * A faster level must keep so much of the score of the best-fitting path: beats that hardly anything in the song answers
+     * to are no level of it, however common their tempo is. Noise makes such beats look likelier than they are.
+     */
+    private static final double FASTER_KEEPS = 0.5;
+
     private final double middleSeconds;
 
     private HeldLevel(double middleSeconds) {
@@ -108,11 +114,21 @@ final class HeldLevel {
                 levels.add(about(seconds, paths));
             }
         }
-        double highest = levels.stream().mapToDouble(BarPath::logScore).max().orElse(0);
+        BarPath best = levels.stream()
+                .max(Comparator.comparingDouble(BarPath::logScore))
+                .orElseThrow();
+        double highest = best.logScore();
         return levels.stream()
                 .filter(path -> !path.beats().isEmpty())
+                .filter(path -> isAnsweredTo(path, best))
                 .max(Comparator.comparingDouble(path -> odds.of(path, middleLength(path), Math.max(1, highest))))
                 .orElseThrow();
+    }
+
+    /** Whether enough in the song answers to the beats of a path that may be faster than the best-fitting one. */
+    static boolean isAnsweredTo(BarPath path, BarPath best) {
+        boolean faster = middleLength(path) < middleLength(best);
+        return !faster || path.logScore() >= FASTER_KEEPS * best.logScore();
     }
 
     /** Finds the best path between two tempi, in beats a minute. */

@@ -68,6 +68,13 @@ class HeldLevelTest {
         assertFalse(HeldLevel.isNearlyAsGood(path(156, 60), path(78, 100)));
     }
 
+    @Test
+    void aFasterLevelThatKeepsLessThanHalfOfTheBestScoreIsNone() {
+        assertFalse(HeldLevel.isAnsweredTo(path(156, 45), path(78, 100)));
+        assertTrue(HeldLevel.isAnsweredTo(path(156, 55), path(78, 100)));
+        assertTrue(HeldLevel.isAnsweredTo(path(39, 5), path(78, 100)));
+    }
+
     private static BarPath path(double tempo, double logScore) {
         return new BarPath(4, logScore, PathBeats.even(60 / tempo, 40, 8));
     }
