@@ -93,6 +93,7 @@ final class Player {
         private final DeviceChoice speakers;
         private final Course course;
         private final FloorFollower floor = new FloorFollower(this::show);
+        private boolean isSilent;
 
         Playing(Wish wish, DeviceChoice speakers, Course course) {
             this.wish = wish;
@@ -132,13 +133,15 @@ final class Player {
         }
 
         private void play() throws Refused, InterruptedException {
-            try (SpeakerOpening opening = SpeakerOpening.begin(devices, speakers, wish.rate());
+            HeardOrSilent heard = new HeardOrSilent(devices);
+            try (SpeakerOpening opening = SpeakerOpening.begin(heard, speakers, wish.rate());
                     Practice practice = Practice.prepareToPlay(wish, places, follower::at)) {
                 LivePlay live = new LivePlay(practice, opening.at(practice.rate()), wish, delays, this);
+                isSilent = heard.isSilent();
                 if (course == Course.WALKTHROUGH) {
                     teach(practice, live);
                 } else if (isNow()) {
-                    follower.begun(practice.problems(), practice.timeline().countTempo(), List.of());
+                    begin(practice, practice.timeline().countTempo(), List.of());
                     live.practise();
                 }
             }
@@ -151,8 +154,15 @@ final class Player {
             List<String> passes =
                     lesson.lesson().passes().stream().map(lines::line).toList();
             if (isNow()) {
-                follower.begun(practice.problems(), lesson.full(), passes);
+                begin(practice, lesson.full(), passes);
                 live.teach(lesson);
+            }
+        }
+
+        private void begin(Practice practice, Tempo full, List<String> passes) {
+            follower.begun(practice.problems(), full, passes);
+            if (isSilent) {
+                follower.told(HeardOrSilent.NOTHING_HEARD);
             }
         }
 
