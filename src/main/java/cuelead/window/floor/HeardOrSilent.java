@@ -10,10 +10,13 @@ import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;
 
-/** The devices of this computer; where it has none at all, a dance goes on in silence and can be seen. */
+/**
+ * The devices of this computer; where the usual one cannot be opened, a dance goes on in silence and can be seen. Systems
+ * list a usual device also where there is none.
+ */
 final class HeardOrSilent implements SoundDevices {
     static final String NOTHING_HEARD =
-            "There is no sound device, so nothing is heard; connect one and begin again, or save a track on the page Tracks.";
+            "No sound device could be opened, so nothing is heard; connect one and begin again, or save a track on the page Tracks.";
 
     private final SoundDevices devices;
     private volatile boolean isSilent;
@@ -33,7 +36,7 @@ final class HeardOrSilent implements SoundDevices {
             isSilent = false;
             return devices.open(name, rate);
         } catch (Refused none) {
-            if (name.isPresent() || !devices.names().isEmpty()) {
+            if (name.isPresent()) {
                 throw none;
             }
             isSilent = true;

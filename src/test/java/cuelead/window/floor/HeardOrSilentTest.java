@@ -1,6 +1,5 @@
 package cuelead.window.floor;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -20,7 +19,12 @@ class HeardOrSilentTest {
     private static final SampleRate RATE = new SampleRate(44_100);
 
     /** Devices that cannot be opened. */
-    private record Broken(List<DeviceName> names) implements SoundDevices {
+    private record Broken() implements SoundDevices {
+        @Override
+        public List<DeviceName> names() {
+            return List.of(new DeviceName("listed, but not there"));
+        }
+
         @Override
         public Optional<DeviceName> usual() {
             return Optional.empty();
@@ -48,8 +52,8 @@ class HeardOrSilentTest {
     }
 
     @Test
-    void withoutAnyDeviceADanceGoesOnInSilence() throws Refused {
-        HeardOrSilent devices = new HeardOrSilent(new Broken(List.of()));
+    void withoutADeviceADanceGoesOnInSilence() throws Refused {
+        HeardOrSilent devices = new HeardOrSilent(new Broken());
         try (Speakers speakers = devices.open(Optional.empty(), RATE)) {
             assertInstanceOf(SilentSpeakers.class, speakers);
         }
@@ -57,15 +61,8 @@ class HeardOrSilentTest {
     }
 
     @Test
-    void aDeviceThatIsThereAndCannotBeOpenedIsTold() {
-        HeardOrSilent devices = new HeardOrSilent(new Broken(List.of(new DeviceName("hall"))));
-        Refused refused = assertThrows(Refused.class, () -> devices.open(Optional.empty(), RATE));
-        assertEquals("It cannot be opened.", refused.getMessage());
-    }
-
-    @Test
     void aDeviceThatWasChosenIsNotReplacedBySilence() {
-        HeardOrSilent devices = new HeardOrSilent(new Broken(List.of()));
+        HeardOrSilent devices = new HeardOrSilent(new Broken());
         assertThrows(Refused.class, () -> devices.open(Optional.of(new DeviceName("hall")), RATE));
     }
 }
