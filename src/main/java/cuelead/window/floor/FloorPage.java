@@ -161,7 +161,7 @@ public final class FloorPage implements Page, Player.Follower {
             if (key.getKeyCode() == KeyEvent.VK_F9) {
                 motionOrNot();
             } else if (key.getKeyCode() == KeyEvent.VK_ESCAPE) {
-                back.run();
+                escape();
             } else {
                 Strokes.pressed(key).ifPresent(FloorPage.this::ask);
             }
@@ -170,6 +170,14 @@ public final class FloorPage implements Page, Player.Follower {
         @Override
         public void keyTyped(KeyEvent key) {
             Strokes.typed(key).ifPresent(FloorPage.this::ask);
+        }
+    }
+
+    private void escape() {
+        if (floor.showsKeys()) {
+            floor.keysOrNot();
+        } else {
+            back.run();
         }
     }
 

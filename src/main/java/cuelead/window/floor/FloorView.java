@@ -93,6 +93,10 @@ final class FloorView extends JPanel {
         repaint();
     }
 
+    boolean showsKeys() {
+        return showsKeys;
+    }
+
     void look(Palette other, FloorPlan.Motion motion) {
         palette = other;
         painter = new FloorPainter(palette, motion);
