@@ -44,8 +44,10 @@ public final class CallsPicture {
     private static final double MARGIN_Y = 150;
     private static final double LETTER_WIDTH = 7;
     private static final double LETTER_HEIGHT = 14;
-    /** From a mark to its word: milliseconds. */
+    /** From a mark to its word: milliseconds, and in a small picture heights of a letter. */
     private static final double BESIDE = 32;
+
+    private static final double BESIDE_LETTERS = 0.75;
 
     private static final double SPARE_SECONDS = 3;
     private static final int SECONDS_A_MINUTE = 60;
@@ -56,6 +58,10 @@ public final class CallsPicture {
     private final double fromSeconds;
     private final double toSeconds;
     private final WordsInPicture words;
+    /** From a mark to its word, and how many rows of words fit into a lane: a small picture has fewer. */
+    private final double beside;
+
+    private final int laneRows;
 
     private CallsPicture(Review review, Look look, int width, int height) {
         this.review = review;
@@ -64,9 +70,11 @@ public final class CallsPicture {
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).min().orElse(0) - SPARE_SECONDS;
         toSeconds =
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).max().orElse(0) + SPARE_SECONDS;
+        double letterHeight = LETTER_HEIGHT * 2 * LANE_TO / Math.max(1, height - MARGIN_Y);
         words = new WordsInPicture(
-                LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X),
-                LETTER_HEIGHT * 2 * LANE_TO / Math.max(1, height - MARGIN_Y));
+                LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X), letterHeight);
+        beside = Math.max(BESIDE, BESIDE_LETTERS * letterHeight);
+        laneRows = Math.min(LANE_ROWS, words.rowsWithin(LANE_TO - LANE_WORDS));
         chart = new XYChartBuilder()
                 .width(width)
                 .height(height)
@@ -165,7 +173,7 @@ public final class CallsPicture {
             int now = call.planned().map(PlannedCall::wall).orElse(wall);
             if (now > wall) {
                 line("wall " + now, call.seconds(), -LANE_TO, call.seconds(), LANE_TO, look.grid(), 1);
-                write("wall " + now, call.seconds(), LANE_FROM - BESIDE, 1);
+                write("wall " + now, call.seconds(), LANE_FROM - beside, 1);
                 wall = now;
             }
         }
@@ -211,13 +219,13 @@ public final class CallsPicture {
     private void writeWords() {
         for (ReviewedCall call : review.calls()) {
             if (call.kind() == CallKind.MISSED) {
-                write(call.planned().orElseThrow().word(), call.seconds(), -LANE_WORDS, -LANE_ROWS);
+                write(call.planned().orElseThrow().word(), call.seconds(), -LANE_WORDS, -laneRows);
             } else if (call.kind() == CallKind.EXTRA) {
-                write(call.heard().orElseThrow().word(), call.seconds(), LANE_WORDS, LANE_ROWS);
+                write(call.heard().orElseThrow().word(), call.seconds(), LANE_WORDS, laneRows);
             }
         }
         for (ReviewedCall call : review.calls()) {
-            double side = Math.signum(height(call)) * BESIDE;
+            double side = Math.signum(height(call)) * beside;
             switch (call.kind()) {
                 case EARLY, LATE -> write(call.planned().orElseThrow().word(), call.seconds(), height(call) + side, 1);
                 case WRONG ->

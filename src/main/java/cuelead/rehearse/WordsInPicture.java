@@ -45,6 +45,11 @@ final class WordsInPicture {
         return Optional.empty();
     }
 
+    /** How many rows fit where the middle of the first lies so far from the edge; at least that one. */
+    int rowsWithin(double height) {
+        return 1 + (int) Math.max(0, (height - letterHeight / 2) / (LINE_HEIGHTS * letterHeight));
+    }
+
     /** Nothing is to be written there. */
     void keepFree(double x, double y) {
         taken.add(new Rectangle2D.Double(x - letterWidth, y - letterHeight / 2, 2 * letterWidth, letterHeight));

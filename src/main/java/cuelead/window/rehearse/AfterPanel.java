@@ -5,12 +5,14 @@ import cuelead.rehearse.CallKind;
 import cuelead.rehearse.Finding;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
+import cuelead.steer.Told;
 import cuelead.window.frame.Controls;
 import cuelead.window.frame.Palette;
 import cuelead.window.frame.Wrapping;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridLayout;
+import java.awt.Insets;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -49,9 +51,10 @@ final class AfterPanel extends JPanel {
 
     AfterPanel(Deeds deeds) {
         super(new BorderLayout(0, 8));
-        hear = Controls.button("Hear this call: as planned, then as you said it", 'H', () -> hear(deeds));
+        hear = Controls.button("Hear this call: planned, then yours", 'H', () -> hear(deeds));
         onlyOff.setMnemonic('Y');
         onlyOff.addActionListener(pressed -> calls.choose(rows()));
+        toWorkOn.setMargin(new Insets(6, 10, 6, 10));
         setUpTable(deeds);
         JPanel list = new JPanel(new BorderLayout(0, 6));
         list.add(onlyOff, BorderLayout.NORTH);
@@ -119,8 +122,8 @@ final class AfterPanel extends JPanel {
     static String words(Review review) {
         StringBuilder words = new StringBuilder(review.count(CallKind.OK) + " of " + review.planned()
                 + " calls were on time, " + review.count(CallKind.EARLY) + " early, " + review.count(CallKind.LATE)
-                + " late, " + review.count(CallKind.MISSED) + " missed; " + review.count(CallKind.WRONG)
-                + " other words, and " + review.count(CallKind.EXTRA) + " said besides.\n");
+                + " late, " + review.count(CallKind.MISSED) + " missed; " + Told.number(review.count(CallKind.WRONG), "other word")
+                + ", and " + review.count(CallKind.EXTRA) + " said besides.\n");
         if (review.timed().isEmpty()) {
             return words + "\nNo planned word was heard: see whether the microphone is the right one.";
         }
