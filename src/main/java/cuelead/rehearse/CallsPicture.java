@@ -48,6 +48,8 @@ public final class CallsPicture {
     private static final double BESIDE = 32;
 
     private static final double BESIDE_LETTERS = 0.75;
+    /** From marks to words that do not touch them. */
+    private static final double CLEAR_LETTERS = 1.02;
 
     private static final double SPARE_SECONDS = 3;
     private static final int SECONDS_A_MINUTE = 60;
@@ -58,9 +60,10 @@ public final class CallsPicture {
     private final double fromSeconds;
     private final double toSeconds;
     private final WordsInPicture words;
-    /** From a mark to its word, and how many rows of words fit into a lane: a small picture has fewer. */
+    /** From a mark to its word, where words of a lane begin and how many rows of them fit: a small picture has fewer. */
     private final double beside;
 
+    private final double laneWords;
     private final int laneRows;
 
     private CallsPicture(Review review, Look look, int width, int height) {
@@ -74,7 +77,8 @@ public final class CallsPicture {
         words = new WordsInPicture(
                 LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X), letterHeight);
         beside = Math.max(BESIDE, BESIDE_LETTERS * letterHeight);
-        laneRows = Math.min(LANE_ROWS, words.rowsWithin(LANE_TO - LANE_WORDS));
+        laneWords = Math.max(LANE_WORDS, LANE_MARKS + CLEAR_LETTERS * letterHeight);
+        laneRows = Math.min(LANE_ROWS, words.rowsWithin(LANE_TO - laneWords));
         chart = new XYChartBuilder()
                 .width(width)
                 .height(height)
@@ -219,9 +223,9 @@ public final class CallsPicture {
     private void writeWords() {
         for (ReviewedCall call : review.calls()) {
             if (call.kind() == CallKind.MISSED) {
-                write(call.planned().orElseThrow().word(), call.seconds(), -LANE_WORDS, -laneRows);
+                write(call.planned().orElseThrow().word(), call.seconds(), -laneWords, -laneRows);
             } else if (call.kind() == CallKind.EXTRA) {
-                write(call.heard().orElseThrow().word(), call.seconds(), LANE_WORDS, laneRows);
+                write(call.heard().orElseThrow().word(), call.seconds(), laneWords, laneRows);
             }
         }
         for (ReviewedCall call : review.calls()) {

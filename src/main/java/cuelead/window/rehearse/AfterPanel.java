@@ -13,16 +13,20 @@ import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridLayout;
 import java.awt.Insets;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 
 /** How the calls of a take landed: the picture, what to work on, and the list, each call of which can be heard. */
@@ -30,6 +34,7 @@ final class AfterPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final int MOST_ADVICE = 3;
+    private static final String HEAR = "hear";
     private static final int[] COLUMN_WIDTHS = {60, 50, 70, 150, 290};
     private static final double ROW_HEIGHTS = 1.9;
 
@@ -87,6 +92,17 @@ final class AfterPanel extends JPanel {
         for (int i = 0; i < COLUMN_WIDTHS.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(COLUMN_WIDTHS[i]);
         }
+        InputMap keys = table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(KeyStroke.getKeyStroke("F8"), "none"); // a table would take it for its head
+        keys.put(KeyStroke.getKeyStroke("ENTER"), HEAR);
+        table.getActionMap().put(HEAR, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent pressed) {
+                hear(deeds);
+            }
+        });
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {

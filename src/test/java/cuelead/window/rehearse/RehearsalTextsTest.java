@@ -1,7 +1,9 @@
 package cuelead.window.rehearse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assertions.fail;
 
 import cuelead.rehearse.CallKind;
 import cuelead.rehearse.HeardWord;
@@ -9,11 +11,19 @@ import cuelead.rehearse.PlannedCall;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
 import cuelead.studio.RehearsalScene;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.event.ActionEvent;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import javax.swing.InputMap;
+import javax.swing.JComponent;
+import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
 
 class RehearsalTextsTest {
@@ -68,5 +78,47 @@ class RehearsalTextsTest {
         PlannedCall countIn = PlannedCall.of("five", 5, OptionalDouble.empty(), 0, 0, "");
         assertEquals(
                 "0:02", PromptPainter.place(new RehearsalScene(2, countIn, Optional.empty(), Optional.empty())));
+    }
+
+    @Test
+    void enterLetsTheChosenCallBeHeardAndNoKeyOfTheWindowIsLostInTheList() {
+        List<ReviewedCall> heard = new ArrayList<>();
+        AfterPanel panel = new AfterPanel(new AfterPanel.Deeds() {
+            @Override
+            public void hear(ReviewedCall call) {
+                heard.add(call);
+            }
+
+            @Override
+            public void again() {
+                fail();
+            }
+
+            @Override
+            public void back() {
+                fail();
+            }
+        });
+        panel.show(REVIEW);
+        JTable table = table(panel).orElseThrow();
+        InputMap keys = table.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        assertNull(table.getActionMap().get(keys.get(KeyStroke.getKeyStroke("F8"))));
+        table.getActionMap()
+                .get(keys.get(KeyStroke.getKeyStroke("ENTER")))
+                .actionPerformed(new ActionEvent(table, ActionEvent.ACTION_PERFORMED, ""));
+        assertEquals(List.of(REVIEW.calls().get(1)), heard);
+    }
+
+    private static Optional<JTable> table(Container in) {
+        for (Component part : in.getComponents()) {
+            if (part instanceof JTable table) {
+                return Optional.of(table);
+            }
+            Optional<JTable> within = part instanceof Container inner ? table(inner) : Optional.empty();
+            if (within.isPresent()) {
+                return within;
+            }
+        }
+        return Optional.empty();
     }
 }
