@@ -147,10 +147,11 @@ public final class CallsPicture {
 
     // no two labels may be alike: the library tries other steps until none are
 
-    private static String minutes(double seconds) {
-        double rest = seconds - SECONDS_A_MINUTE * Math.floor(seconds / SECONDS_A_MINUTE);
+    static String minutes(double seconds) {
+        double size = Math.abs(seconds);
+        double rest = size - SECONDS_A_MINUTE * Math.floor(size / SECONDS_A_MINUTE);
         String told = rest == Math.rint(rest) ? String.format(Locale.ROOT, "%02.0f", rest) : Double.toString(rest);
-        return (long) Math.floor(seconds / SECONDS_A_MINUTE) + ":" + told;
+        return (seconds < 0 ? "-" : "") + (long) Math.floor(size / SECONDS_A_MINUTE) + ":" + told;
     }
 
     private static String offBeat(double ms) {

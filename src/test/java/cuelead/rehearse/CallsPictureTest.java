@@ -81,6 +81,13 @@ class CallsPictureTest {
     }
 
     @Test
+    void timesAreMinutesAndSecondsBeforeTheSongToo() {
+        assertEquals("0:05", CallsPicture.minutes(5));
+        assertEquals("2:40", CallsPicture.minutes(160));
+        assertEquals("-0:05", CallsPicture.minutes(-5));
+    }
+
+    @Test
     void aReviewOfNothingCanBeDrawn() throws Exception {
         assertEquals(760, drawn(new Review(List.of())).getHeight());
     }

@@ -36,6 +36,9 @@ final class AfterPanel extends JPanel {
     private static final int MOST_ADVICE = 3;
     private static final String HEAR = "hear";
     private static final int[] COLUMN_WIDTHS = {60, 50, 70, 150, 290};
+    /** Columns that say nothing when they are cut. */
+    private static final int NARROW_COLUMNS = 3;
+
     private static final double ROW_HEIGHTS = 1.9;
 
     private final PictureView picture = new PictureView();
@@ -91,6 +94,9 @@ final class AfterPanel extends JPanel {
         table.getSelectionModel().addListSelectionListener(event -> hear.setEnabled(table.getSelectedRow() >= 0));
         for (int i = 0; i < COLUMN_WIDTHS.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(COLUMN_WIDTHS[i]);
+            if (i < NARROW_COLUMNS) {
+                table.getColumnModel().getColumn(i).setMinWidth(COLUMN_WIDTHS[i]);
+            }
         }
         InputMap keys = table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
         keys.put(KeyStroke.getKeyStroke("F8"), "none"); // a table would take it for its head
