@@ -26,6 +26,9 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 public final class CallsPicture {
     private static final int WIDTH = 1_400;
     private static final int HEIGHT = 760;
+    /** A picture that is not so high needs its height for the calls. */
+    private static final int LOW_HEIGHT = 300;
+
     /** What is further off is drawn at the edge. */
     private static final double EDGE_MS = 400;
     /** The lanes above and below: where they begin, where their marks lie, where their words begin, and where they end. */
@@ -83,7 +86,7 @@ public final class CallsPicture {
                 .width(width)
                 .height(height)
                 .title(title())
-                .xAxisTitle("minutes and seconds of the song")
+                .xAxisTitle(height < LOW_HEIGHT ? "" : "minutes and seconds of the song")
                 .yAxisTitle("")
                 .build();
         style(chart.getStyler());

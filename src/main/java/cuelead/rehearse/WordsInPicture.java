@@ -45,9 +45,10 @@ final class WordsInPicture {
         return Optional.empty();
     }
 
-    /** How many rows fit where the middle of the first lies so far from the edge; at least that one. */
+    /** How many rows fit where the middle of the first lies so far from the edge. */
     int rowsWithin(double height) {
-        return 1 + (int) Math.max(0, (height - letterHeight / 2) / (LINE_HEIGHTS * letterHeight));
+        double spare = height - letterHeight / 2;
+        return spare < 0 ? 0 : 1 + (int) (spare / (LINE_HEIGHTS * letterHeight));
     }
 
     /** Nothing is to be written there. */

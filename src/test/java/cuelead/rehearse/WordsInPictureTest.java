@@ -32,6 +32,6 @@ class WordsInPictureTest {
     void rowsThatFitBesideTheEdge() {
         assertEquals(3, words.rowsWithin(28.5));
         assertEquals(1, words.rowsWithin(16));
-        assertEquals(1, words.rowsWithin(2));
+        assertEquals(0, words.rowsWithin(2));
     }
 }
