@@ -100,8 +100,7 @@ class ReviewCommandTest {
                 jazz box quarter right,2.2,3.2,2,1,S1
                 coaster,3.4,4.4,2,1,S2
                 """);
-        List<String> off = review()
-                .out()
+        List<String> off = review().out()
                 .lines()
                 .filter(line -> line.matches(" +\\d .*(jazz|coaster).*"))
                 .toList();

@@ -144,7 +144,8 @@ final class AfterPanel extends JPanel {
     static String words(Review review) {
         StringBuilder words = new StringBuilder(review.count(CallKind.OK) + " of " + review.planned()
                 + " calls were on time, " + review.count(CallKind.EARLY) + " early, " + review.count(CallKind.LATE)
-                + " late, " + review.count(CallKind.MISSED) + " missed; " + Told.number(review.count(CallKind.WRONG), "other word")
+                + " late, " + review.count(CallKind.MISSED) + " missed; "
+                + Told.number(review.count(CallKind.WRONG), "other word")
                 + ", and " + review.count(CallKind.EXTRA) + " said besides.\n");
         if (review.timed().isEmpty()) {
             return words + "\nNo planned word was heard: see whether the microphone is the right one.";

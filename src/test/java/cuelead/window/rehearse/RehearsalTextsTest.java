@@ -58,7 +58,8 @@ class RehearsalTextsTest {
     @Test
     void theWholeIsToldInASentence() {
         assertTrue(AfterPanel.words(REVIEW)
-                .startsWith("1 of 2 calls were on time, 0 early, 0 late, 1 missed; 0 other words, and 1 said besides."));
+                .startsWith(
+                        "1 of 2 calls were on time, 0 early, 0 late, 1 missed; 0 other words, and 1 said besides."));
         Review one = new Review(
                 List.of(new ReviewedCall(CallKind.WRONG, Optional.of(ROCK), heard("touch", 5), OptionalDouble.of(5))));
         assertTrue(AfterPanel.words(one).contains("; 1 other word, and 0 said besides."));
@@ -76,8 +77,7 @@ class RehearsalTextsTest {
                 "Wall 1   S1   0:02",
                 PromptPainter.place(new RehearsalScene(2, ROCK, Optional.empty(), Optional.empty())));
         PlannedCall countIn = PlannedCall.of("five", 5, OptionalDouble.empty(), 0, 0, "");
-        assertEquals(
-                "0:02", PromptPainter.place(new RehearsalScene(2, countIn, Optional.empty(), Optional.empty())));
+        assertEquals("0:02", PromptPainter.place(new RehearsalScene(2, countIn, Optional.empty(), Optional.empty())));
     }
 
     @Test
