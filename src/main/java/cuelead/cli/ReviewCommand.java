@@ -5,8 +5,10 @@ import cuelead.report.Refused;
 import cuelead.studio.ReviewedDance;
 import cuelead.studio.ReviewedTake;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -52,14 +54,27 @@ final class ReviewCommand implements Callable<Integer> {
         plan.check();
         report.check();
         ReviewedDance dance = plan.dance(surroundings);
-        ReviewedTake reviewed =
-                ReviewedTake.of(take, dance.calls(), dance.music(), roundTripSeconds(), surroundings.err()::println);
+        Optional<ReviewedTake> heard = heard(dance);
+        if (heard.isEmpty()) {
+            surroundings.err().println("Nothing was to be called so far, so there is nothing to review.");
+            return Failures.DONE;
+        }
+        ReviewedTake reviewed = heard.get();
         if (report.isHeard()) {
             report.hear(reviewed.review(), reviewed.replay(), surroundings);
         } else {
             report.tell(reviewed.review(), surroundings);
         }
         return Failures.DONE;
+    }
+
+    /** A rehearsal may have been broken off; any other take must go on as long as the plan, or is another plan's. */
+    private Optional<ReviewedTake> heard(ReviewedDance dance) throws Refused {
+        Consumer<String> doubts = surroundings.err()::println;
+        double late = roundTripSeconds();
+        return RoundTripNote.seconds(take).isPresent()
+                ? ReviewedTake.ofRehearsal(take, dance.calls(), dance.music(), late, doubts)
+                : Optional.of(ReviewedTake.of(take, dance.calls(), dance.music(), late, doubts));
     }
 
     /** From the clicks; else a take of a rehearsal says it itself. */

@@ -17,13 +17,19 @@ import java.util.OptionalDouble;
 /** A review to be read: the whole in a few lines, what was not on time wall by wall, and what to work on. */
 final class ReviewListing {
     private static final int MOST_ADVICE = 3;
+    private static final int WORD_LETTERS = 18;
 
     private final Review review;
     private final PrintStream out;
+    private final int wordLetters;
 
     ReviewListing(Review review, PrintStream out) {
         this.review = review;
         this.out = out;
+        wordLetters = review.calls().stream()
+                .filter(call -> call.kind() != CallKind.OK)
+                .mapToInt(call -> word(call).length())
+                .reduce(WORD_LETTERS, Math::max);
     }
 
     void print() {
@@ -66,19 +72,18 @@ final class ReviewListing {
     }
 
     /** The number is the one for {@code --hear}. */
-    private static String line(int number, ReviewedCall call) {
-        String word = call.planned()
+    private String line(int number, ReviewedCall call) {
+        String section = call.planned().map(PlannedCall::section).orElse("");
+        return String.format(Locale.ROOT, "%5d  %8s  %-4s  ", number, Told.minutes(call.seconds()), section)
+                + word(call)
+                + " ".repeat(Math.max(0, wordLetters - word(call).length()) + 1)
+                + Landed.of(call);
+    }
+
+    private static String word(ReviewedCall call) {
+        return call.planned()
                 .map(PlannedCall::word)
                 .orElseGet(() -> call.heard().map(HeardWord::word).orElse(""));
-        String section = call.planned().map(PlannedCall::section).orElse("");
-        return String.format(
-                Locale.ROOT,
-                "%5d  %8s  %-4s  %-18s %s",
-                number,
-                Told.minutes(call.seconds()),
-                section,
-                word,
-                Landed.of(call));
     }
 
     private void printAdvice() {

@@ -26,6 +26,9 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 public final class CallsPicture {
     private static final int WIDTH = 1_400;
     private static final int HEIGHT = 760;
+    /** A picture that is not so high needs its height for the calls. */
+    private static final int LOW_HEIGHT = 300;
+
     /** What is further off is drawn at the edge. */
     private static final double EDGE_MS = 400;
     /** The lanes above and below: where they begin, where their marks lie, where their words begin, and where they end. */
@@ -44,8 +47,12 @@ public final class CallsPicture {
     private static final double MARGIN_Y = 150;
     private static final double LETTER_WIDTH = 7;
     private static final double LETTER_HEIGHT = 14;
-    /** From a mark to its word: milliseconds. */
+    /** From a mark to its word: milliseconds, and in a small picture heights of a letter. */
     private static final double BESIDE = 32;
+
+    private static final double BESIDE_LETTERS = 0.75;
+    /** From marks to words that do not touch them. */
+    private static final double CLEAR_LETTERS = 1.02;
 
     private static final double SPARE_SECONDS = 3;
     private static final int SECONDS_A_MINUTE = 60;
@@ -56,6 +63,11 @@ public final class CallsPicture {
     private final double fromSeconds;
     private final double toSeconds;
     private final WordsInPicture words;
+    /** From a mark to its word, where words of a lane begin and how many rows of them fit: a small picture has fewer. */
+    private final double beside;
+
+    private final double laneWords;
+    private final int laneRows;
 
     private CallsPicture(Review review, Look look, int width, int height) {
         this.review = review;
@@ -64,14 +76,17 @@ public final class CallsPicture {
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).min().orElse(0) - SPARE_SECONDS;
         toSeconds =
                 review.calls().stream().mapToDouble(ReviewedCall::seconds).max().orElse(0) + SPARE_SECONDS;
+        double letterHeight = LETTER_HEIGHT * 2 * LANE_TO / Math.max(1, height - MARGIN_Y);
         words = new WordsInPicture(
-                LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X),
-                LETTER_HEIGHT * 2 * LANE_TO / Math.max(1, height - MARGIN_Y));
+                LETTER_WIDTH * (toSeconds - fromSeconds) / Math.max(1, width - MARGIN_X), letterHeight);
+        beside = Math.max(BESIDE, BESIDE_LETTERS * letterHeight);
+        laneWords = Math.max(LANE_WORDS, LANE_MARKS + CLEAR_LETTERS * letterHeight);
+        laneRows = Math.min(LANE_ROWS, words.rowsWithin(LANE_TO - laneWords));
         chart = new XYChartBuilder()
                 .width(width)
                 .height(height)
                 .title(title())
-                .xAxisTitle("minutes and seconds of the song")
+                .xAxisTitle(height < LOW_HEIGHT ? "" : "minutes and seconds of the song")
                 .yAxisTitle("")
                 .build();
         style(chart.getStyler());
@@ -135,10 +150,11 @@ public final class CallsPicture {
 
     // no two labels may be alike: the library tries other steps until none are
 
-    private static String minutes(double seconds) {
-        double rest = seconds - SECONDS_A_MINUTE * Math.floor(seconds / SECONDS_A_MINUTE);
+    static String minutes(double seconds) {
+        double size = Math.abs(seconds);
+        double rest = size - SECONDS_A_MINUTE * Math.floor(size / SECONDS_A_MINUTE);
         String told = rest == Math.rint(rest) ? String.format(Locale.ROOT, "%02.0f", rest) : Double.toString(rest);
-        return (long) Math.floor(seconds / SECONDS_A_MINUTE) + ":" + told;
+        return (seconds < 0 ? "-" : "") + (long) Math.floor(size / SECONDS_A_MINUTE) + ":" + told;
     }
 
     private static String offBeat(double ms) {
@@ -165,7 +181,7 @@ public final class CallsPicture {
             int now = call.planned().map(PlannedCall::wall).orElse(wall);
             if (now > wall) {
                 line("wall " + now, call.seconds(), -LANE_TO, call.seconds(), LANE_TO, look.grid(), 1);
-                write("wall " + now, call.seconds(), LANE_FROM - BESIDE, 1);
+                write("wall " + now, call.seconds(), LANE_FROM - beside, 1);
                 wall = now;
             }
         }
@@ -211,13 +227,13 @@ public final class CallsPicture {
     private void writeWords() {
         for (ReviewedCall call : review.calls()) {
             if (call.kind() == CallKind.MISSED) {
-                write(call.planned().orElseThrow().word(), call.seconds(), -LANE_WORDS, -LANE_ROWS);
+                write(call.planned().orElseThrow().word(), call.seconds(), -laneWords, -laneRows);
             } else if (call.kind() == CallKind.EXTRA) {
-                write(call.heard().orElseThrow().word(), call.seconds(), LANE_WORDS, LANE_ROWS);
+                write(call.heard().orElseThrow().word(), call.seconds(), laneWords, laneRows);
             }
         }
         for (ReviewedCall call : review.calls()) {
-            double side = Math.signum(height(call)) * BESIDE;
+            double side = Math.signum(height(call)) * beside;
             switch (call.kind()) {
                 case EARLY, LATE -> write(call.planned().orElseThrow().word(), call.seconds(), height(call) + side, 1);
                 case WRONG ->

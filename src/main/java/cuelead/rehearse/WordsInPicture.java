@@ -45,6 +45,12 @@ final class WordsInPicture {
         return Optional.empty();
     }
 
+    /** How many rows fit where the middle of the first lies so far from the edge. */
+    int rowsWithin(double height) {
+        double spare = height - letterHeight / 2;
+        return spare < 0 ? 0 : 1 + (int) (spare / (LINE_HEIGHTS * letterHeight));
+    }
+
     /** Nothing is to be written there. */
     void keepFree(double x, double y) {
         taken.add(new Rectangle2D.Double(x - letterWidth, y - letterHeight / 2, 2 * letterWidth, letterHeight));

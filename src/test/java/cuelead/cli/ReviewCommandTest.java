@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cuelead.cli.Bench.Outcome;
+import cuelead.output.GrowingTake;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
 import cuelead.rehearse.SpokenTake;
@@ -73,6 +74,38 @@ class ReviewCommandTest {
         assertTrue(outcome.out().startsWith("3 planned calls: 1 on time, 0 early, 1 late, 1 missed"), outcome.out());
         assertTrue(outcome.out().contains("of a beat)"), outcome.out());
         assertTrue(outcome.err().contains("Without --calibration"), outcome.err());
+    }
+
+    @Test
+    void aRehearsalThatWasBrokenOffIsReviewedAsFarAsItWent() throws Exception {
+        MonoSound said = new SpokenTake(1.8).say("together", 1.01).sound();
+        Path other = temp.resolve("other.wav");
+        write(said, other);
+        take = temp.resolve("broken-off.wav");
+        try (GrowingTake growing = GrowingTake.begin(take, said.rate(), 0)) {
+            growing.write(said.samples(), 0, said.samples().length);
+        }
+        Outcome outcome = review();
+        assertEquals(0, outcome.exitCode(), outcome.err());
+        assertTrue(outcome.out().startsWith("1 planned call: 1 on time"), outcome.out());
+        take = other;
+        refused("ends at", review());
+    }
+
+    @Test
+    void howCallsLandedStandsInAColumn() throws Exception {
+        Files.writeString(plan, """
+                word,time,beat,lead_beats,wall,section
+                together,1,2,2,1,S1
+                jazz box quarter right,2.2,3.2,2,1,S1
+                coaster,3.4,4.4,2,1,S2
+                """);
+        List<String> off = review().out()
+                .lines()
+                .filter(line -> line.matches(" +\\d .*(jazz|coaster).*"))
+                .toList();
+        int column = off.get(0).indexOf("missed");
+        assertTrue(off.get(1).substring(column).matches("\\d+ ms late .*"), off::toString);
     }
 
     @Test

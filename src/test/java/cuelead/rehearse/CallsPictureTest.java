@@ -56,6 +56,38 @@ class CallsPictureTest {
     }
 
     @Test
+    void whatWasMissedHasItsWordInASmallPictureToo() throws Exception {
+        BufferedImage rock = small("rock");
+        BufferedImage kick = small("kick");
+        int lowest = 0;
+        for (int y = 0; y < rock.getHeight(); y++) {
+            for (int x = 0; x < rock.getWidth(); x++) {
+                lowest = rock.getRGB(x, y) == kick.getRGB(x, y) ? lowest : y;
+            }
+        }
+        assertTrue(lowest > 0, "the word is not there");
+        int axis = 260;
+        assertTrue(lowest < axis, "the word lies in the axis: " + lowest);
+    }
+
+    private static BufferedImage small(String missed) {
+        List<PlannedCall> plan = List.of(
+                MatchingTest.planned("step", 1), MatchingTest.planned(missed, 30), MatchingTest.planned("step", 60));
+        List<HeardWord> heard = List.of(MatchingTest.heard("step", 1), MatchingTest.heard("step", 60));
+        Review review = new Review(new Matching(plan, heard, 0.08).calls());
+        BufferedImage image = new BufferedImage(1_100, 340, BufferedImage.TYPE_INT_RGB);
+        CallsPicture.of(review, Look.PAPER, 1_100, 340).paint(image.createGraphics(), 1_100, 340);
+        return image;
+    }
+
+    @Test
+    void timesAreMinutesAndSecondsBeforeTheSongToo() {
+        assertEquals("0:05", CallsPicture.minutes(5));
+        assertEquals("2:40", CallsPicture.minutes(160));
+        assertEquals("-0:05", CallsPicture.minutes(-5));
+    }
+
+    @Test
     void aReviewOfNothingCanBeDrawn() throws Exception {
         assertEquals(760, drawn(new Review(List.of())).getHeight());
     }

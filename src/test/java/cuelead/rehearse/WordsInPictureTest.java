@@ -27,4 +27,11 @@ class WordsInPictureTest {
         words.keepFree(20, 100);
         assertTrue(words.place("touch", 21, 100, 1).isEmpty());
     }
+
+    @Test
+    void rowsThatFitBesideTheEdge() {
+        assertEquals(3, words.rowsWithin(28.5));
+        assertEquals(1, words.rowsWithin(16));
+        assertEquals(0, words.rowsWithin(2));
+    }
 }

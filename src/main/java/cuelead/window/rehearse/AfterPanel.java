@@ -5,22 +5,28 @@ import cuelead.rehearse.CallKind;
 import cuelead.rehearse.Finding;
 import cuelead.rehearse.Review;
 import cuelead.rehearse.ReviewedCall;
+import cuelead.steer.Told;
 import cuelead.window.frame.Controls;
 import cuelead.window.frame.Palette;
 import cuelead.window.frame.Wrapping;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.GridLayout;
+import java.awt.Insets;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 
 /** How the calls of a take landed: the picture, what to work on, and the list, each call of which can be heard. */
@@ -28,7 +34,11 @@ final class AfterPanel extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private static final int MOST_ADVICE = 3;
+    private static final String HEAR = "hear";
     private static final int[] COLUMN_WIDTHS = {60, 50, 70, 150, 290};
+    /** Columns that say nothing when they are cut. */
+    private static final int NARROW_COLUMNS = 3;
+
     private static final double ROW_HEIGHTS = 1.9;
 
     private final PictureView picture = new PictureView();
@@ -49,9 +59,10 @@ final class AfterPanel extends JPanel {
 
     AfterPanel(Deeds deeds) {
         super(new BorderLayout(0, 8));
-        hear = Controls.button("Hear this call: as planned, then as you said it", 'H', () -> hear(deeds));
+        hear = Controls.button("Hear this call: planned, then yours", 'H', () -> hear(deeds));
         onlyOff.setMnemonic('Y');
         onlyOff.addActionListener(pressed -> calls.choose(rows()));
+        toWorkOn.setMargin(new Insets(6, 10, 6, 10));
         setUpTable(deeds);
         JPanel list = new JPanel(new BorderLayout(0, 6));
         list.add(onlyOff, BorderLayout.NORTH);
@@ -83,7 +94,21 @@ final class AfterPanel extends JPanel {
         table.getSelectionModel().addListSelectionListener(event -> hear.setEnabled(table.getSelectedRow() >= 0));
         for (int i = 0; i < COLUMN_WIDTHS.length; i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(COLUMN_WIDTHS[i]);
+            if (i < NARROW_COLUMNS) {
+                table.getColumnModel().getColumn(i).setMinWidth(COLUMN_WIDTHS[i]);
+            }
         }
+        InputMap keys = table.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(KeyStroke.getKeyStroke("F8"), "none"); // a table would take it for its head
+        keys.put(KeyStroke.getKeyStroke("ENTER"), HEAR);
+        table.getActionMap().put(HEAR, new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent pressed) {
+                hear(deeds);
+            }
+        });
         table.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
@@ -119,8 +144,9 @@ final class AfterPanel extends JPanel {
     static String words(Review review) {
         StringBuilder words = new StringBuilder(review.count(CallKind.OK) + " of " + review.planned()
                 + " calls were on time, " + review.count(CallKind.EARLY) + " early, " + review.count(CallKind.LATE)
-                + " late, " + review.count(CallKind.MISSED) + " missed; " + review.count(CallKind.WRONG)
-                + " other words, and " + review.count(CallKind.EXTRA) + " said besides.\n");
+                + " late, " + review.count(CallKind.MISSED) + " missed; "
+                + Told.number(review.count(CallKind.WRONG), "other word")
+                + ", and " + review.count(CallKind.EXTRA) + " said besides.\n");
         if (review.timed().isEmpty()) {
             return words + "\nNo planned word was heard: see whether the microphone is the right one.";
         }

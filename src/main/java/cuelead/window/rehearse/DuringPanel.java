@@ -71,6 +71,7 @@ final class DuringPanel extends JPanel {
     }
 
     private void answer(Consumer<Order> orders, Order order) {
+        prompts.requestFocusInWindow(); // else "Stop" has it next, and a second Enter breaks off
         goOn.setEnabled(false);
         skip.setEnabled(false);
         orders.accept(order);

@@ -21,7 +21,7 @@ final class ProgressView extends JPanel {
     private static final int MOST = 6;
     private static final int ROW = 26;
     private static final int DAY_WIDTH = 120;
-    private static final int NUMBER_WIDTH = 130;
+    private static final int NUMBER_WIDTH = 150;
     private static final double LETTERS = 15;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
 

@@ -282,6 +282,7 @@ public final class RehearsePage implements Page {
         @Override
         public void back() {
             fallSilent();
+            host.tell("");
             refresh();
             turnTo(Card.BEFORE);
             before.focus();
