@@ -92,7 +92,7 @@ final class TapDesk implements KeyedLine.Shown {
                 hand.oneAt(now, within);
                 listenTo("Count 1 is there; u takes it back");
             }
-            case TAKE_BACK -> {
+            case UNDO -> {
                 boolean isBack = hand.takeBack();
                 listenTo(isBack ? "Taken back" : "There is nothing to take back");
             }

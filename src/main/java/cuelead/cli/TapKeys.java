@@ -17,7 +17,7 @@ enum TapKeys {
     TWO_FOR_THREE,
     BEAT_LATER,
     BEAT_EARLIER,
-    TAKE_BACK,
+    UNDO,
     CLICK,
     KEEP,
     QUIT;
@@ -35,7 +35,7 @@ enum TapKeys {
             Map.entry("3", TWO_FOR_THREE),
             Map.entry("m", BEAT_EARLIER),
             Map.entry("M", BEAT_LATER),
-            Map.entry("u", TAKE_BACK),
+            Map.entry("u", UNDO),
             Map.entry("k", CLICK),
             Map.entry("enter", KEEP),
             Map.entry("q", QUIT),

@@ -109,8 +109,8 @@ final class SongFace {
         }
         boolean isDance = song.flatMap(SongInHand::dance).isPresent();
         actions.enable(SongOrder.BEGINS_HERE, isDance);
-        actions.enable(SongOrder.TAKE_BACK, song.filter(SongInHand::canTakeBack).isPresent());
-        actions.enable(SongOrder.DO_AGAIN, song.filter(SongInHand::canDoAgain).isPresent());
+        actions.enable(SongOrder.UNDO, song.filter(SongInHand::canTakeBack).isPresent());
+        actions.enable(SongOrder.REDO, song.filter(SongInHand::canDoAgain).isPresent());
         actions.enableCalls(isDance);
     }
 }

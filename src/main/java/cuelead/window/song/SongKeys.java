@@ -23,8 +23,8 @@ final class SongKeys {
 
     private static SongOrder withControl(KeyEvent key) {
         return switch (key.getKeyCode()) {
-            case KeyEvent.VK_Z -> key.isShiftDown() ? SongOrder.DO_AGAIN : SongOrder.TAKE_BACK;
-            case KeyEvent.VK_Y -> SongOrder.DO_AGAIN;
+            case KeyEvent.VK_Z -> key.isShiftDown() ? SongOrder.REDO : SongOrder.UNDO;
+            case KeyEvent.VK_Y -> SongOrder.REDO;
             default -> null;
         };
     }

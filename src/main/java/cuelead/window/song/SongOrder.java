@@ -16,8 +16,8 @@ enum SongOrder {
     HALF("Half as many", 'M', "-", "One beat for two"),
     THREE_FOR_TWO("3 for 2", '3', "3", "Three beats where two are shown"),
     TWO_FOR_THREE("2 for 3", '2', "2", "Two beats where three are shown"),
-    TAKE_BACK("Take back", 'K', "Control Z", "The last change is undone"),
-    DO_AGAIN("Do again", 'G', "Control Y", "What was taken back is done again");
+    UNDO("Undo", 'U', "Control Z", "The last change is undone"),
+    REDO("Redo", 'R', "Control Y", "What was undone is done again");
 
     private final String words;
     private final char mnemonic;

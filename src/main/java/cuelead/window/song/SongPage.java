@@ -178,8 +178,8 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, Song
             case TAP -> tapOrNot();
             case ONE_IS_HERE -> now.oneAt(beat, stretch());
             case BEGINS_HERE -> now.beginAt(beat);
-            case TAKE_BACK -> now.takeBack();
-            case DO_AGAIN -> now.doAgain();
+            case UNDO -> now.takeBack();
+            case REDO -> now.doAgain();
             default -> now.change(order.correction().orElseThrow(), stretch());
         }
         if (order != SongOrder.PLAY && order != SongOrder.TAP) {
@@ -302,7 +302,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, Song
         return JOptionPane.showConfirmDialog(
                         face.page(),
                         "These beats were put right by hand. Listen again all the same?\n"
-                                + "\"Take back\" brings them back.",
+                                + "\"Undo\" brings them back.",
                         "Find the beats",
                         JOptionPane.OK_CANCEL_OPTION)
                 == JOptionPane.OK_OPTION;

@@ -75,9 +75,9 @@ class SelectedTest {
         "45, 0, HALF",
         "51, 0, THREE_FOR_TWO",
         "50, 0, TWO_FOR_THREE",
-        "90, 128, TAKE_BACK",
-        "89, 128, DO_AGAIN",
-        "90, 192, DO_AGAIN"
+        "90, 128, UNDO",
+        "89, 128, REDO",
+        "90, 192, REDO"
     })
     void everyOrderHasAKey(int code, int modifiers, SongOrder order) {
         assertEquals(Optional.of(order), SongKeys.order(key(code, modifiers)));
