@@ -17,7 +17,7 @@ enum SongOrder {
     THREE_FOR_TWO("3 for 2", '3', "3", "Three beats where two are shown"),
     TWO_FOR_THREE("2 for 3", '2', "2", "Two beats where three are shown"),
     UNDO("Undo", 'U', "Control Z", "The last change is undone"),
-    REDO("Redo", 'O', "Control Y", "What was undone is done again");
+    REDO("Redo", 'G', "Control Y", "What was undone is done again");
 
     private final String words;
     private final char mnemonic;
