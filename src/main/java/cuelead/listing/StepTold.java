@@ -9,7 +9,13 @@ public final class StepTold {
 
     /** {@code step forward}, {@code touch together}. */
     public static String what(Step step) {
-        String action = step.action().word().replace('-', ' ');
+        String action =
+                switch (step.action()) {
+                    case INPLACE -> "step in place";
+                    case HIPROLL -> "hip roll";
+                    case STOMPUP -> "stomp up";
+                    default -> step.action().word().replace('-', ' ');
+                };
         String direction =
                 switch (step.direction()) {
                     case NONE, TURN, PLACE, CONT -> "";

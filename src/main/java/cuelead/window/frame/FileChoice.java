@@ -20,7 +20,29 @@ public final class FileChoice {
      * @return empty when the user chose none
      */
     public static Optional<Path> toOpen(Component of, String title) {
-        FileDialog dialog = new FileDialog((Frame) SwingUtilities.getWindowAncestor(of), title, FileDialog.LOAD);
+        return chosen(dialog(of, title, FileDialog.LOAD));
+    }
+
+    /**
+     * A file to be written, by the system's own dialog, which asks before one that is there is replaced.
+     *
+     * @param of    whose window it stands before
+     * @param title what it is for
+     * @param name  that it may get, in the user's own folder
+     * @return empty when the user chose none
+     */
+    public static Optional<Path> toSave(Component of, String title, String name) {
+        FileDialog dialog = dialog(of, title, FileDialog.SAVE);
+        dialog.setDirectory(System.getProperty("user.home"));
+        dialog.setFile(name);
+        return chosen(dialog);
+    }
+
+    private static FileDialog dialog(Component of, String title, int mode) {
+        return new FileDialog((Frame) SwingUtilities.getWindowAncestor(of), title, mode);
+    }
+
+    private static Optional<Path> chosen(FileDialog dialog) {
         dialog.setVisible(true);
         return dialog.getFile() == null
                 ? Optional.empty()

@@ -8,9 +8,8 @@ import cuelead.output.DataFile;
 import cuelead.report.Refused;
 import cuelead.sheet.SheetNotes;
 import cuelead.window.frame.Controls;
+import cuelead.window.frame.FileChoice;
 import cuelead.window.frame.Host;
-import java.awt.FileDialog;
-import java.awt.Frame;
 import java.awt.print.PrinterJob;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
@@ -22,7 +21,6 @@ import javax.print.PrintServiceLookup;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
-import javax.swing.SwingUtilities;
 
 /** Puts a dance on paper, or into a PDF file. */
 final class PaperButtons {
@@ -101,20 +99,18 @@ final class PaperButtons {
 
     private void save(Dance dance, SheetNotes notes) {
         SheetForm what = form();
-        FileDialog dialog = new FileDialog(
-                (Frame) SwingUtilities.getWindowAncestor(save), "Save the " + what.word() + " as PDF", FileDialog.SAVE);
-        dialog.setDirectory(System.getProperty("user.home"));
-        dialog.setFile(PdfName.of(title(dance), what));
-        dialog.setVisible(true);
-        if (dialog.getFile() != null) {
-            Path file = Path.of(dialog.getDirectory(), PdfName.ending(dialog.getFile()));
-            // the dialog has asked about the name that was chosen only
-            if (!file.endsWith(dialog.getFile()) && Files.exists(file)) {
-                host.tell("There is a file " + file + " already; choose that one to replace it, or another name.");
-                return;
-            }
-            host.work("Writing " + file.getFileName(), progress -> written(file, what, dance, notes), host::tell);
+        FileChoice.toSave(save, "Save the " + what.word() + " as PDF", PdfName.of(title(dance), what))
+                .ifPresent(file -> save(file, what, dance, notes));
+    }
+
+    private void save(Path chosen, SheetForm what, Dance dance, SheetNotes notes) {
+        Path file = chosen.resolveSibling(PdfName.ending(chosen.getFileName().toString()));
+        // the dialog has asked about the name that was chosen only
+        if (!file.equals(chosen) && Files.exists(file)) {
+            host.tell("There is a file " + file + " already; choose that one to replace it, or another name.");
+            return;
         }
+        host.work("Writing " + file.getFileName(), progress -> written(file, what, dance, notes), host::tell);
     }
 
     private static String written(Path file, SheetForm what, Dance dance, SheetNotes notes) throws Refused {

@@ -2,14 +2,13 @@ package cuelead.window.sheet;
 
 import cuelead.window.frame.Controls;
 import cuelead.window.frame.Drop;
+import cuelead.window.frame.FileChoice;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.Palette;
 import cuelead.window.frame.Wrapping;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
-import java.awt.FileDialog;
-import java.awt.Frame;
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.List;
@@ -140,12 +139,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     }
 
     private void choose() {
-        FileDialog dialog =
-                new FileDialog((Frame) SwingUtilities.getWindowAncestor(page), "Choose a step sheet", FileDialog.LOAD);
-        dialog.setVisible(true);
-        if (dialog.getFile() != null) {
-            sheet(Path.of(dialog.getDirectory(), dialog.getFile()));
-        }
+        FileChoice.toOpen(page, "Choose a step sheet").ifPresent(this::sheet);
     }
 
     private void typed(String now) {

@@ -9,12 +9,11 @@ import cuelead.song.Tapped;
 import cuelead.steer.Told;
 import cuelead.time.BeatGrid;
 import cuelead.window.frame.Drop;
+import cuelead.window.frame.FileChoice;
 import cuelead.window.frame.Host;
 import cuelead.window.frame.Page;
 import cuelead.window.frame.PageName;
 import cuelead.window.frame.Palette;
-import java.awt.FileDialog;
-import java.awt.Frame;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -372,12 +371,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, Song
 
     @Override
     public void chooseSong() {
-        FileDialog dialog =
-                new FileDialog((Frame) SwingUtilities.getWindowAncestor(face.page()), "Choose a song", FileDialog.LOAD);
-        dialog.setVisible(true);
-        if (dialog.getFile() != null) {
-            song(Path.of(dialog.getDirectory(), dialog.getFile()));
-        }
+        FileChoice.toOpen(face.page(), "Choose a song").ifPresent(this::song);
     }
 
     @Override

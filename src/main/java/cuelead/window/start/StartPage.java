@@ -80,7 +80,7 @@ public final class StartPage implements Page, Drop.Taker {
         row(1, facts, 0);
         row(
                 2,
-                Controls.line(
+                Controls.wrapped(
                         Controls.button(
                                 "Choose a step sheet\u2026",
                                 'S',
@@ -99,7 +99,7 @@ public final class StartPage implements Page, Drop.Taker {
         row(4, music, 0);
         row(
                 5,
-                Controls.line(
+                Controls.wrapped(
                         Controls.button(
                                 "Choose a song\u2026",
                                 'O',
