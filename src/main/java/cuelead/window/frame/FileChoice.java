@@ -17,10 +17,15 @@ public final class FileChoice {
      *
      * @param of    whose window it stands before
      * @param title what it is for
+     * @param near  a file whose folder the dialog shows first; empty = the user's own folder
      * @return empty when the user chose none
      */
-    public static Optional<Path> toOpen(Component of, String title) {
-        return chosen(dialog(of, title, FileDialog.LOAD));
+    public static Optional<Path> toOpen(Component of, String title, Optional<Path> near) {
+        FileDialog dialog = dialog(of, title, FileDialog.LOAD);
+        dialog.setDirectory(near.map(file -> file.toAbsolutePath().getParent())
+                .map(Path::toString)
+                .orElse(System.getProperty("user.home")));
+        return chosen(dialog);
     }
 
     /**

@@ -139,7 +139,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     }
 
     private void choose() {
-        FileChoice.toOpen(page, "Choose a step sheet").ifPresent(this::sheet);
+        FileChoice.toOpen(page, "Choose a step sheet", host.inHand().sheet()).ifPresent(this::sheet);
     }
 
     private void typed(String now) {

@@ -371,7 +371,8 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, Song
 
     @Override
     public void chooseSong() {
-        FileChoice.toOpen(face.page(), "Choose a song").ifPresent(this::song);
+        FileChoice.toOpen(face.page(), "Choose a song", host.inHand().song().or(host.inHand()::sheet))
+                .ifPresent(this::song);
     }
 
     @Override

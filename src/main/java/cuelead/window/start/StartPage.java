@@ -84,7 +84,8 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a step sheet\u2026",
                                 'S',
-                                () -> file("Choose a step sheet").ifPresent(this::sheet)),
+                                () -> file("Choose a step sheet", host.inHand().sheet())
+                                        .ifPresent(this::sheet)),
                         Controls.button(
                                 "Paste a step sheet",
                                 'V',
@@ -103,7 +104,8 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a song\u2026",
                                 'O',
-                                () -> file("Choose a song").ifPresent(this::song)),
+                                () -> file("Choose a song", host.inHand().song().or(host.inHand()::sheet))
+                                        .ifPresent(this::song)),
                         seeSong),
                 0);
         row(6, Controls.wrapped(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
@@ -149,8 +151,8 @@ public final class StartPage implements Page, Drop.Taker {
         chosen.add(part, place);
     }
 
-    private Optional<Path> file(String title) {
-        return FileChoice.toOpen(page, title);
+    private Optional<Path> file(String title, Optional<Path> near) {
+        return FileChoice.toOpen(page, title, near);
     }
 
     private void take(Recent recent) {
