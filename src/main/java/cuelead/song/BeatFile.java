@@ -111,21 +111,34 @@ public final class BeatFile {
      * @throws Refused as {@link #write}
      */
     public static void writeHeard(Path file, Hearing hearing, SongNote song) throws Refused {
-        write(file, hearing, BeatMark.HEARD, song);
+        writeHeard(file, hearing, song, List.of());
+    }
+
+    /**
+     * The same.
+     *
+     * @param begins where dances begin in the song
+     */
+    public static void writeHeard(Path file, Hearing hearing, SongNote song, List<DanceBegin> begins) throws Refused {
+        write(file, hearing, BeatMark.HEARD, song, begins);
     }
 
     /**
      * Writes beats that a user has written or put right for another song, moved to the times of its copy.
      *
-     * @param copy whose beats they are now
+     * @param copy   whose beats they are now
+     * @param begins where dances begin in the copy
      * @throws Refused as {@link #write}
      */
-    public static void writeMoved(Path file, Hearing moved, SongNote copy) throws Refused {
-        write(file, moved, BeatMark.MOVED, copy);
+    public static void writeMoved(Path file, Hearing moved, SongNote copy, List<DanceBegin> begins) throws Refused {
+        write(file, moved, BeatMark.MOVED, copy, begins);
     }
 
-    private static void write(Path file, Hearing hearing, BeatMark mark, SongNote song) throws Refused {
-        write(file, hearing.beats(), comments(hearing, mark, song));
+    private static void write(Path file, Hearing hearing, BeatMark mark, SongNote song, List<DanceBegin> begins)
+            throws Refused {
+        List<String> comments = new ArrayList<>(comments(hearing, mark, song));
+        begins.forEach(begin -> comments.add(begin.comment()));
+        write(file, hearing.beats(), comments);
     }
 
     /** The comments of {@link #writeHeard}. */

@@ -39,6 +39,20 @@ public record DanceBegin(double seconds, String dance) {
                 .findFirst();
     }
 
+    /** Those of all dances among a beat file's comments. */
+    public static List<DanceBegin> all(List<String> comments) {
+        return comments.stream()
+                .map(COMMENT::matcher)
+                .filter(Matcher::matches)
+                .map(found -> new DanceBegin(Double.parseDouble(found.group(1)), found.group(2)))
+                .toList();
+    }
+
+    /** The same dance, beginning at another time. */
+    public DanceBegin at(double otherSeconds) {
+        return new DanceBegin(otherSeconds, dance);
+    }
+
     static List<String> without(String dance, List<String> comments) {
         return comments.stream()
                 .filter(comment -> of(dance, List.of(comment)).isEmpty())

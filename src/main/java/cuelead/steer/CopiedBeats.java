@@ -4,6 +4,7 @@ import cuelead.output.Targets;
 import cuelead.practice.KnownBeats;
 import cuelead.report.Refused;
 import cuelead.song.BeatFile;
+import cuelead.song.DanceBegin;
 import cuelead.song.Hearing;
 import cuelead.song.Song;
 import cuelead.song.SongNote;
@@ -11,6 +12,8 @@ import cuelead.time.Speed;
 import cuelead.time.TimeMap;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * The beats of a slower or faster copy of a song, beside the copy: those of the song where they are heard in it.
@@ -45,13 +48,17 @@ record CopiedBeats(Path song, Path copy, Speed speed) {
     Path write(KnownBeats beats, Song original) throws Refused {
         TimeMap map = TimeMap.even(speed);
         double hz = original.pcm().rate().hz();
-        Hearing moved = beats.hearing().timed(seconds -> map.outputAt(seconds * hz) / hz);
+        DoubleUnaryOperator inCopy = seconds -> map.outputAt(seconds * hz) / hz;
+        Hearing moved = beats.hearing().timed(inCopy);
+        List<DanceBegin> begins = DanceBegin.all(beats.comments()).stream()
+                .map(begin -> begin.at(inCopy.applyAsDouble(begin.seconds())))
+                .toList();
         SongNote note =
                 new SongNote(copy.getFileName().toString(), original.pcm().lengthSeconds() / speed.ratio());
         if (beats.source() == KnownBeats.Source.USER) {
-            BeatFile.writeMoved(file(), moved, note);
+            BeatFile.writeMoved(file(), moved, note, begins);
         } else {
-            BeatFile.writeHeard(file(), moved, note);
+            BeatFile.writeHeard(file(), moved, note, begins);
         }
         return file();
     }

@@ -9,6 +9,7 @@ import cuelead.cli.Bench.Outcome;
 import cuelead.output.WavFile;
 import cuelead.output.WavFormat;
 import cuelead.song.BeatFile;
+import cuelead.song.DanceBegin;
 import cuelead.song.SongFile;
 import cuelead.song.WholeSound;
 import cuelead.sound.Sound;
@@ -17,6 +18,7 @@ import cuelead.time.SampleRate;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -156,6 +158,15 @@ class StretchCommandTest {
         }
         assertEquals(2, beats.countInPhrase(1));
         assertTrue(outcome.err().contains("Its beats are in " + temp.resolve("copy.beats")), outcome.err());
+    }
+
+    @Test
+    void dancesBeginInTheCopyAtTheBeatWhereTheyBeginInTheSong() throws Exception {
+        Path beats = temp.resolve("song.beats");
+        Files.writeString(beats, "# count 1 at 0.600 of Ramble\n0.1\t1\t1\n0.6\t2\t2\n1.1\t1\n1.7\t2\n2.2\t1\n");
+        assertEquals(0, stretch("0.8").exitCode());
+        List<String> comments = BeatFile.read(temp.resolve("copy.beats")).comments();
+        assertEquals(0.75, DanceBegin.of("Ramble", comments).orElseThrow(), 1e-3);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
 import java.util.function.Consumer;
@@ -34,11 +35,16 @@ final class RecentDances {
     private final JList<Recent> list = new JList<>(dances);
     private final JPanel view = new JPanel(new BorderLayout(0, 8));
 
-    /** @param take is given the one that is chosen */
-    RecentDances(Supplier<List<Recent>> lately, Consumer<Recent> take) {
+    /**
+     * All that is known of.
+     *
+     * @param kept where the copies lie that have the user's changes
+     * @param take is given the one that is chosen
+     */
+    RecentDances(Supplier<List<Recent>> lately, Path kept, Consumer<Recent> take) {
         this.lately = lately;
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Cell());
+        list.setCellRenderer(new Cell(kept));
         list.setFixedCellWidth(1); // as wide as its place: what is longer is cut
         list.getAccessibleContext().setAccessibleName("Dances that lay on the stand lately");
         list.addMouseListener(new MouseAdapter() {
@@ -85,6 +91,12 @@ final class RecentDances {
         view.setVisible(!dances.isEmpty());
     }
 
+    /** The music, or else the sheet; a sheet and its copy with changes have one title and one name. */
+    static String below(Recent recent, Path kept) {
+        String name = String.valueOf(recent.song().orElse(recent.sheet()).getFileName());
+        return recent.sheet().startsWith(kept) ? name + ", sheet kept by Cuelead" : name;
+    }
+
     /** A dance with its music below it. Two labels, since one with HTML takes a fifth of the program's start. */
     private static final class Cell extends JPanel implements ListCellRenderer<Recent> {
         private static final long serialVersionUID = 1L;
@@ -92,8 +104,11 @@ final class RecentDances {
         private final JLabel title = Controls.title(" ", 1);
         private final JLabel music = new JLabel(" ");
 
-        Cell() {
+        private final Path kept;
+
+        Cell(Path kept) {
             super(new GridLayout(2, 1));
+            this.kept = kept;
             setBorder(BorderFactory.createEmptyBorder(6, 8, 6, 8));
             add(title);
             add(music);
@@ -103,7 +118,7 @@ final class RecentDances {
         public Component getListCellRendererComponent(
                 JList<? extends Recent> all, Recent recent, int index, boolean isSelected, boolean hasFocus) {
             title.setText(recent.title());
-            music.setText(String.valueOf(recent.song().orElse(recent.sheet()).getFileName()));
+            music.setText(below(recent, kept));
             getAccessibleContext().setAccessibleName(title.getText() + ", " + music.getText());
             setBackground(isSelected ? all.getSelectionBackground() : all.getBackground());
             title.setForeground(isSelected ? all.getSelectionForeground() : all.getForeground());

@@ -60,8 +60,9 @@ public final class StartPage implements Page, Drop.Taker {
      */
     public StartPage(Host host, Supplier<List<Recent>> lately) {
         this.host = host;
-        pasted = new PastedSheets(host.means().kept().resolve("sheets"));
-        recents = new RecentDances(lately, this::take);
+        Path sheets = host.means().kept().resolve("sheets");
+        pasted = new PastedSheets(sheets);
+        recents = new RecentDances(lately, sheets, this::take);
         toSong = Controls.button("Practise with the song", 'P', () -> host.practise(Course.TO_THE_SONG));
         toClicks = Controls.button("Practise to clicks", 'C', () -> host.practise(Course.TO_CLICKS));
         walkthrough = Controls.button("Walk it through", 'W', () -> host.practise(Course.WALKTHROUGH));
