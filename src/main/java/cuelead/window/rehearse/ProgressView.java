@@ -56,6 +56,7 @@ final class ProgressView extends JPanel {
 
     @Override
     protected void paintComponent(Graphics on) {
+        super.paintComponent(on);
         Graphics2D copy = (Graphics2D) on.create();
         copy.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         copy.setColor(palette.ink());

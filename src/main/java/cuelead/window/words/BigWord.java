@@ -37,6 +37,7 @@ final class BigWord extends JPanel {
 
     @Override
     protected void paintComponent(Graphics on) {
+        super.paintComponent(on); // or the word before stays below this one
         Graphics2D copy = (Graphics2D) on.create();
         copy.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         double size = Math.min(LARGEST, getHeight() / 1.25);
