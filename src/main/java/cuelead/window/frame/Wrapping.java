@@ -3,14 +3,16 @@ package cuelead.window.frame;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Insets;
 import java.awt.LayoutManager;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Lays components side by side in lines as long as their place allows, each line as high as its highest. */
+/** Lays the components of one place side by side in lines as long as it allows, each line as high as its highest. */
 public final class Wrapping implements LayoutManager {
     private final int gap;
+    private int laidWidth;
 
     /**
      * With a distance between all of them.
@@ -37,9 +39,18 @@ public final class Wrapping implements LayoutManager {
         return new Dimension(10, preferredLayoutSize(place).height);
     }
 
+    /**
+     * Whoever lays the place asks for its height before it has a width, and gives it that of one line; so the place asks to
+     * be laid again, once for each width.
+     */
     @Override
     public void layoutContainer(Container place) {
-        laid(place, true);
+        int height = laid(place, true).height;
+        boolean isNewWidth = place.getWidth() != laidWidth;
+        laidWidth = place.getWidth();
+        if (isNewWidth && height != place.getHeight()) {
+            EventQueue.invokeLater(place::revalidate);
+        }
     }
 
     /** The width is that of the place, once it has one. */

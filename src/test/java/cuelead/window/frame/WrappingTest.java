@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import javax.swing.Box;
 import javax.swing.JPanel;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -44,5 +47,27 @@ class WrappingTest {
         widths.forEach(each -> place.add(Box.createRigidArea(new Dimension(each, 10))));
         int all = widths.stream().mapToInt(Integer::intValue).sum() + GAP * (widths.size() - 1);
         assertEquals(new Dimension(all, 10), place.getPreferredSize());
+    }
+
+    @Example
+    void aPlaceThatGotTheHeightOfOneLineAsksForMoreOnce() throws Exception {
+        AtomicInteger asked = new AtomicInteger();
+        JPanel place = new JPanel(new Wrapping(GAP)) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void revalidate() {
+                asked.incrementAndGet();
+            }
+        };
+        for (int i = 0; i < 3; i++) {
+            place.add(Box.createRigidArea(new Dimension(60, 10)));
+        }
+        asked.set(0);
+        place.setSize(100, place.getPreferredSize().height);
+        place.doLayout();
+        place.doLayout();
+        EventQueue.invokeAndWait(() -> {});
+        assertEquals(1, asked.get());
     }
 }
