@@ -10,6 +10,7 @@ import cuelead.window.frame.FoundProblem;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * A sheet as it was understood.
@@ -18,9 +19,11 @@ import java.util.List;
  * @param facts    what is danced, in a sentence
  * @param findings what is wrong or doubtful, each in its sentence, those of a line with its number before it
  * @param song     the one that it names; may be empty
+ * @param tempo    that it states, in beats a minute
  * @param isDance  whether it can be practised
  */
-record ReadDance(String title, String facts, List<String> findings, String song, boolean isDance) {
+record ReadDance(
+        String title, String facts, List<String> findings, String song, OptionalDouble tempo, boolean isDance) {
     ReadDance {
         findings = List.copyOf(findings);
     }
@@ -40,9 +43,10 @@ record ReadDance(String title, String facts, List<String> findings, String song,
                     read.dance().map(DanceFacts::of).orElse("No dance was found in it."),
                     problems.stream().map(FoundProblem::told).toList(),
                     read.dance().map(dance -> dance.header().song()).orElse(""),
+                    read.dance().map(dance -> dance.header().statedTempo()).orElse(OptionalDouble.empty()),
                     read.dance().isPresent());
         } catch (Refused refused) {
-            return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), "", false);
+            return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), "", OptionalDouble.empty(), false);
         }
     }
 }

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -37,13 +38,16 @@ import javax.swing.SwingWorker;
 
 /** Where a dance and its music are chosen. Used on the thread of events. */
 public final class StartPage implements Page, Drop.Taker {
+    private static final int SLOWEST_CLICKS = 40;
+    private static final int FASTEST_CLICKS = 240;
+
     private final JPanel page = new JPanel(new BorderLayout());
     private final JPanel chosen = new JPanel(new GridBagLayout());
     private final JLabel dance = Controls.title("No step sheet yet: choose one, paste it, or drop it here.", 1.6);
     private final JLabel facts = Controls.title(" ", 1.15);
     private final JTextArea findings = Controls.sentences("What was found in the sheet");
     private final JLabel music = new JLabel();
-    private final JSpinner clicks = new JSpinner(new SpinnerNumberModel(104, 40, 240, 1));
+    private final JSpinner clicks = new JSpinner(new SpinnerNumberModel(104, SLOWEST_CLICKS, FASTEST_CLICKS, 1));
     private final JButton toSong;
     private final JButton toClicks;
     private final JButton walkthrough;
@@ -137,7 +141,7 @@ public final class StartPage implements Page, Drop.Taker {
     private void demo() {
         host.means().demo().ifPresent(file -> {
             host.inHand().takeSheet(file);
-            read(file, () -> host.practise(Course.TO_THE_SONG));
+            read(file, read -> host.practise(Course.TO_THE_SONG));
         });
     }
 
@@ -174,15 +178,20 @@ public final class StartPage implements Page, Drop.Taker {
     public void sheet(Path file) {
         host.tell("");
         host.inHand().takeSheet(file);
-        read(file);
+        read(file, read -> read.tempo().ifPresent(this::clicksAt));
+    }
+
+    /** A new sheet brings its own tempo, which the user may change. */
+    private void clicksAt(double beatsPerMinute) {
+        clicks.setValue((int) Math.max(SLOWEST_CLICKS, Math.min(FASTEST_CLICKS, Math.round(beatsPerMinute))));
     }
 
     private void read(Path file) {
-        read(file, () -> {});
+        read(file, read -> {});
     }
 
     /** Reads it beside everything else. */
-    private void read(Path file, Runnable then) {
+    private void read(Path file, Consumer<ReadDance> then) {
         dance.setText(host.inHand().title());
         facts.setText("Reading\u2026");
         findings.setText("");
@@ -197,8 +206,9 @@ public final class StartPage implements Page, Drop.Taker {
             protected void done() {
                 try {
                     if (host.inHand().sheet().equals(Optional.of(file))) {
-                        show(get());
-                        then.run();
+                        ReadDance read = get();
+                        show(read);
+                        then.accept(read);
                     }
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();

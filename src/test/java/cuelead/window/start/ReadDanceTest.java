@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -20,6 +21,7 @@ class ReadDanceTest {
         assertTrue(demo.isDance());
         assertEquals("32 counts, 4 walls, Beginner", demo.facts());
         assertEquals("demo-songs/lamp-on-the-quay.mp3", demo.song());
+        assertEquals(OptionalDouble.of(104), demo.tempo());
         assertEquals(List.of(), demo.findings());
     }
 
