@@ -46,7 +46,8 @@ record ReadDance(
                     read.dance().map(dance -> dance.header().statedTempo()).orElse(OptionalDouble.empty()),
                     read.dance().isPresent());
         } catch (Refused refused) {
-            return new ReadDance(name, "It cannot be read.", List.of(refused.getMessage()), "", OptionalDouble.empty(), false);
+            return new ReadDance(
+                    name, "It cannot be read.", List.of(refused.getMessage()), "", OptionalDouble.empty(), false);
         }
     }
 }
