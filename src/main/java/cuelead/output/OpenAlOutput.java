@@ -5,7 +5,6 @@ import cuelead.sound.HeardAt;
 import cuelead.sound.Sound;
 import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
-import java.util.concurrent.TimeUnit;
 
 /**
  * A sound device. One thread, {@code cuelead-audio}, pulls a {@link Sound} and feeds the device; it never waits for
@@ -15,8 +14,6 @@ import java.util.concurrent.TimeUnit;
  * <p>Orders may come from one thread at a time; all other methods are thread-safe.
  */
 public final class OpenAlOutput implements Speakers {
-    private static final long POLL_MILLIS = 10;
-
     private final AudioThread thread;
     private volatile Track track = new Track((interleaved, frames) -> 0, 0);
 
@@ -83,11 +80,7 @@ public final class OpenAlOutput implements Speakers {
 
     @Override
     public boolean awaitEnd(long timeoutMillis) throws InterruptedException {
-        long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(timeoutMillis);
-        while (!hasEnded() && System.nanoTime() - deadline < 0) {
-            Thread.sleep(POLL_MILLIS);
-        }
-        return hasEnded();
+        return EndWait.until(this::hasEnded, timeoutMillis);
     }
 
     @Override

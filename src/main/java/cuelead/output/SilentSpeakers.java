@@ -16,7 +16,6 @@ import java.util.function.LongSupplier;
 public final class SilentSpeakers implements Speakers {
     private static final double BLOCK_SECONDS = 0.02;
     private static final long TURN_NANOS = TimeUnit.MILLISECONDS.toNanos(5);
-    private static final long LOOK_MILLIS = 10;
 
     private final SampleRate rate;
     private final LongSupplier nanos;
@@ -120,11 +119,7 @@ public final class SilentSpeakers implements Speakers {
 
     @Override
     public boolean awaitEnd(long timeoutMillis) throws InterruptedException {
-        long deadline = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(timeoutMillis);
-        while (!hasEnded() && System.nanoTime() - deadline < 0) {
-            Thread.sleep(LOOK_MILLIS);
-        }
-        return hasEnded();
+        return EndWait.until(this::hasEnded, timeoutMillis);
     }
 
     @Override
