@@ -90,6 +90,7 @@ public final class FloorPage implements Page, Player.Follower {
         host.tell("");
         keep();
         player.play(wish, devices, course);
+        floor.clear(); // or what played before stands there as if it went on
         floor.getReady();
         floor.waiting("Making it ready", 0);
         showControls();
@@ -135,7 +136,10 @@ public final class FloorPage implements Page, Player.Follower {
 
     @Override
     public void enter() {
-        floor.idle(host.inHand().isDance() ? "Space begins: " + host.inHand().title() : "Choose a dance on page 1.");
+        if (!player.isPlaying()) {
+            floor.idle(
+                    host.inHand().isDance() ? "Space begins: " + host.inHand().title() : "Choose a dance on page 1.");
+        }
         floor.requestFocusInWindow();
     }
 

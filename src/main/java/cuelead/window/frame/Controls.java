@@ -7,9 +7,12 @@ import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JFormattedTextField;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JSpinner;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultFormatter;
 
 /** The usual controls, large enough for a hand that is in a hurry. */
 public final class Controls {
@@ -36,6 +39,12 @@ public final class Controls {
         Font font = label.getFont();
         label.setFont(font.deriveFont(Font.BOLD, (float) (font.getSize2D() * larger)));
         return label;
+    }
+
+    /** A number is taken as soon as it is typed: a key that presses a button leaves the field where it is. */
+    public static void takenAsTyped(JSpinner spinner) {
+        JFormattedTextField field = ((JSpinner.DefaultEditor) spinner.getEditor()).getTextField();
+        ((DefaultFormatter) field.getFormatter()).setCommitsOnValidEdit(true);
     }
 
     /** Parts side by side. */

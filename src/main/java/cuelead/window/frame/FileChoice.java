@@ -43,6 +43,13 @@ public final class FileChoice {
         return chosen(dialog);
     }
 
+    /** The sheet on the stand, unless it is a copy that Cuelead keeps where no user looks for files. */
+    public static Optional<Path> usersSheet(Host host) {
+        return host.inHand()
+                .sheet()
+                .filter(sheet -> !sheet.startsWith(host.means().kept()));
+    }
+
     private static FileDialog dialog(Component of, String title, int mode) {
         return new FileDialog((Frame) SwingUtilities.getWindowAncestor(of), title, mode);
     }

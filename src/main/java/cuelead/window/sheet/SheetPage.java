@@ -139,7 +139,8 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     }
 
     private void choose() {
-        FileChoice.toOpen(page, "Choose a step sheet", host.inHand().sheet()).ifPresent(this::sheet);
+        FileChoice.toOpen(page, "Choose a step sheet", FileChoice.usersSheet(host))
+                .ifPresent(this::sheet);
     }
 
     private void typed(String now) {

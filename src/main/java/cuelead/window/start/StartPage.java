@@ -75,6 +75,7 @@ public final class StartPage implements Page, Drop.Taker {
         clicks.setMaximumSize(clicks.getPreferredSize());
         clicks.setValue((int) Math.round(host.inHand().choices().clicks().beatsPerMinute()));
         clicks.getAccessibleContext().setAccessibleName("Beats a minute of the clicks");
+        Controls.takenAsTyped(clicks);
         clicks.addChangeListener(changed -> host.inHand()
                 .choose(host.inHand().choices().withClicks(new Tempo(((Number) clicks.getValue()).doubleValue()))));
         findings.setMargin(new Insets(8, 10, 8, 10));
@@ -89,7 +90,7 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a step sheet\u2026",
                                 'S',
-                                () -> file("Choose a step sheet", host.inHand().sheet())
+                                () -> file("Choose a step sheet", FileChoice.usersSheet(host))
                                         .ifPresent(this::sheet)),
                         Controls.button(
                                 "Paste a step sheet",
@@ -109,7 +110,7 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a song\u2026",
                                 'O',
-                                () -> file("Choose a song", host.inHand().song().or(host.inHand()::sheet))
+                                () -> file("Choose a song", host.inHand().song().or(() -> FileChoice.usersSheet(host)))
                                         .ifPresent(this::song)),
                         seeSong),
                 0);

@@ -2,6 +2,7 @@ package cuelead.window.tracks;
 
 import cuelead.lesson.Pace;
 import cuelead.time.Tempo;
+import cuelead.window.frame.Controls;
 import cuelead.window.frame.Wrapping;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,6 +33,7 @@ final class Paces {
             view.add(box);
         }
         view.add(tempo);
+        Controls.takenAsTyped(tempo);
         tempo.addChangeListener(turned -> {
             own.setSelected(true);
             changed.run();

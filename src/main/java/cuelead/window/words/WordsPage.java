@@ -50,6 +50,7 @@ public final class WordsPage implements Page {
     private final JProgressBar level = new JProgressBar(0, WordsScene.FULL_LEVEL);
     private final JButton play = Controls.button("Play", 'P', () -> sound(WordsAtDesk::play));
     private final JButton record = Controls.button("Record", 'R', () -> sound(WordsAtDesk::recordOrNot));
+    private Optional<Phase> shownPhase = Optional.empty();
     private final JButton keep = Controls.button("Keep", 'K', () -> ask(WordsAtDesk::keep));
     private final JButton takeBack = Controls.button("Undo", 'U', () -> ask(WordsAtDesk::takeBack));
     private final JButton row = Controls.button("All missing ones in a row", 'A', () -> sound(WordsAtDesk::rowOrNot));
@@ -234,6 +235,10 @@ public final class WordsPage implements Page {
         Optional<Phase> phase = scene.map(WordsScene::phase);
         boolean isTaking = phase.filter(now -> now == Phase.WAITING || now == Phase.COUNT_IN || now == Phase.TAKING)
                 .isPresent();
+        if (phase.equals(Optional.of(Phase.JUDGED)) && !phase.equals(shownPhase)) {
+            list.takeFocus(); // where Enter keeps it
+        }
+        shownPhase = phase;
         boolean isRow = scene.filter(WordsScene::isRow).isPresent();
         boolean isMarked = scene.flatMap(WordsScene::mark).isPresent() && !isTaking;
         word.show(scene.map(WordsScene::word).orElse(""), phase.equals(Optional.of(Phase.TAKING)));
