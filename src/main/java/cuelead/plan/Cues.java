@@ -105,7 +105,7 @@ final class Cues {
         if (!opensSection) {
             return CountCues.of(count, level, settings.lead());
         }
-        if (CountCues.hasOwnWords(count)) {
+        if (CountCues.hasOwnWords(count) && !isOpening(count)) { // the section is called by them
             return Optional.empty();
         }
         return CountCues.hasTurnToldWithSection(count, level)

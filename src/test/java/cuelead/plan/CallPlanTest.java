@@ -181,6 +181,22 @@ class CallPlanTest {
         assertTrue(plan.leftOut().stream().anyMatch(o -> o.reason() == LeftOut.Reason.SILENT_ON_SHEET));
     }
 
+    /** What opens a dance is told before the count-in, and its first word again at its count, like any other. */
+    @Test
+    void anOwnFirstWordIsCalledAtItsCountToo() {
+        Part part =
+                new Part("A", List.of(PlanFixtures.section("S1", 8, 0, List.of(new OwnCall(Count.on(1), "glide")))));
+        Timeline timeline =
+                PlanFixtures.timeline(PlanFixtures.dance(Metre.EIGHTS, part, List.of(), List.of()), 104, 40);
+        CallPlan plan = CallPlan.make(timeline, WORDS, PlanFixtures.BY_LETTERS);
+        DancedCount first = timeline.counts().get(0);
+        List<Call> glides = plan.calls().stream()
+                .filter(c -> c.words().equals("glide") && c.beatSeconds().getAsDouble() == first.songSeconds())
+                .toList();
+        assertEquals(2, glides.size());
+        assertEquals(2, glides.get(1).lead().toDecimal(), 0.5);
+    }
+
     /** The sheet's own words are said at their count; the next section's name finds its place around them. */
     @Property(tries = 30, seed = "20261125")
     void ownWordsGiveWayToNothing(@ForAll @DoubleRange(min = 60, max = 130) double beatsPerMinute) {
