@@ -42,7 +42,7 @@ public record DeviceChoice(Optional<DeviceName> main, Optional<DeviceName> ear) 
     }
 
     /** Opens all or none. */
-    public SpeakerPair open(SoundDevices devices, SampleRate rate) throws Refused {
+    public SpeakerPair open(SpeakerSource devices, SampleRate rate) throws Refused {
         Speakers first = devices.open(main, rate);
         try {
             return new SpeakerPair(first, ear.isPresent() ? Optional.of(devices.open(ear, rate)) : Optional.empty());

@@ -3,25 +3,16 @@ package cuelead.steer;
 import cuelead.output.DeviceName;
 import cuelead.report.Refused;
 import cuelead.sound.Microphone;
-import cuelead.sound.Speakers;
 import cuelead.time.SampleRate;
 import java.util.List;
 import java.util.Optional;
 
 /** The sound devices of this computer. */
-public interface SoundDevices {
+public interface SoundDevices extends SpeakerSource {
     List<DeviceName> names();
 
     /** The one that is taken where none is named, where that is known. */
     Optional<DeviceName> usual();
-
-    /**
-     * Opens one; it is silent until something is played.
-     *
-     * @param name empty = the usual one
-     * @throws Refused when it is not there
-     */
-    Speakers open(Optional<DeviceName> name, SampleRate rate) throws Refused;
 
     List<DeviceName> microphones();
 

@@ -13,7 +13,7 @@ import java.util.concurrent.CompletionException;
 public final class SpeakerOpening implements AutoCloseable {
     private static final SampleRate USUAL_RATE = new SampleRate(44_100);
 
-    private final SoundDevices devices;
+    private final SpeakerSource devices;
     private final DeviceChoice choice;
     private final SampleRate firstRate;
     private final CompletableFuture<Outcome> first = new CompletableFuture<>();
@@ -21,14 +21,14 @@ public final class SpeakerOpening implements AutoCloseable {
 
     private record Outcome(Optional<SpeakerPair> speakers, Optional<Refused> refusal) {}
 
-    private SpeakerOpening(SoundDevices devices, DeviceChoice choice, SampleRate firstRate) {
+    private SpeakerOpening(SpeakerSource devices, DeviceChoice choice, SampleRate firstRate) {
         this.devices = devices;
         this.choice = choice;
         this.firstRate = firstRate;
     }
 
     /** Begins at the rate asked for, or else at the usual one of songs. */
-    public static SpeakerOpening begin(SoundDevices devices, DeviceChoice choice, Optional<SampleRate> rate) {
+    public static SpeakerOpening begin(SpeakerSource devices, DeviceChoice choice, Optional<SampleRate> rate) {
         SpeakerOpening opening = new SpeakerOpening(devices, choice, rate.orElse(USUAL_RATE));
         Thread thread = new Thread(opening::open, "cuelead-open-speakers");
         thread.setDaemon(true);

@@ -3,25 +3,23 @@ package cuelead.window.floor;
 import cuelead.output.DeviceName;
 import cuelead.output.SilentSpeakers;
 import cuelead.report.Refused;
-import cuelead.sound.Microphone;
 import cuelead.sound.Speakers;
-import cuelead.steer.SoundDevices;
+import cuelead.steer.SpeakerSource;
 import cuelead.time.SampleRate;
-import java.util.List;
 import java.util.Optional;
 
 /**
- * The devices of this computer; where the usual one cannot be opened, a dance goes on in silence and can be seen. Systems
+ * The speakers of this computer; where the usual device cannot be opened, a dance goes on in silence and can be seen. Systems
  * list a usual device also where there is none.
  */
-final class HeardOrSilent implements SoundDevices {
+final class HeardOrSilent implements SpeakerSource {
     static final String NOTHING_HEARD =
             "No sound device could be opened, so nothing is heard; connect one and begin again, or save a track on the page Tracks.";
 
-    private final SoundDevices devices;
+    private final SpeakerSource devices;
     private volatile boolean isSilent;
 
-    HeardOrSilent(SoundDevices devices) {
+    HeardOrSilent(SpeakerSource devices) {
         this.devices = devices;
     }
 
@@ -42,30 +40,5 @@ final class HeardOrSilent implements SoundDevices {
             isSilent = true;
             return SilentSpeakers.open(rate);
         }
-    }
-
-    @Override
-    public List<DeviceName> names() {
-        return devices.names();
-    }
-
-    @Override
-    public Optional<DeviceName> usual() {
-        return devices.usual();
-    }
-
-    @Override
-    public List<DeviceName> microphones() {
-        return devices.microphones();
-    }
-
-    @Override
-    public Optional<DeviceName> usualMicrophone() {
-        return devices.usualMicrophone();
-    }
-
-    @Override
-    public Microphone openMicrophone(Optional<DeviceName> name, SampleRate rate) throws Refused {
-        return devices.openMicrophone(name, rate);
     }
 }

@@ -93,7 +93,7 @@ final class Player {
         private final DeviceChoice speakers;
         private final Course course;
         private final FloorFollower floor = new FloorFollower(this::show);
-        private boolean isSilent;
+        private final HeardOrSilent heard = new HeardOrSilent(devices);
 
         Playing(Wish wish, DeviceChoice speakers, Course course) {
             this.wish = wish;
@@ -133,11 +133,9 @@ final class Player {
         }
 
         private void play() throws Refused, InterruptedException {
-            HeardOrSilent heard = new HeardOrSilent(devices);
             try (SpeakerOpening opening = SpeakerOpening.begin(heard, speakers, wish.rate());
                     Practice practice = Practice.prepareToPlay(wish, places, follower::at)) {
                 LivePlay live = new LivePlay(practice, opening.at(practice.rate()), wish, delays, this);
-                isSilent = heard.isSilent();
                 if (course == Course.WALKTHROUGH) {
                     teach(practice, live);
                 } else if (isNow()) {
@@ -161,7 +159,7 @@ final class Player {
 
         private void begin(Practice practice, Tempo full, List<String> passes) {
             follower.begun(practice.problems(), full, passes);
-            if (isSilent) {
+            if (heard.isSilent()) {
                 follower.told(HeardOrSilent.NOTHING_HEARD);
             }
         }
