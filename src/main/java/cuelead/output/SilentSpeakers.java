@@ -19,6 +19,7 @@ public final class SilentSpeakers implements Speakers {
 
     private final SampleRate rate;
     private final LongSupplier nanos;
+    private final int blockFrames;
     private final float[] block;
     private Sound sound = (interleaved, frames) -> 0;
     private long startFrame;
@@ -35,7 +36,8 @@ public final class SilentSpeakers implements Speakers {
     SilentSpeakers(SampleRate rate, LongSupplier nanos) {
         this.rate = rate;
         this.nanos = nanos;
-        block = new float[rate.framesIn(BLOCK_SECONDS) * Sound.CHANNELS];
+        blockFrames = rate.framesIn(BLOCK_SECONDS);
+        block = new float[blockFrames * Sound.CHANNELS];
     }
 
     /** Speakers that go on by a thread of their own until they are closed. */
@@ -57,10 +59,10 @@ public final class SilentSpeakers implements Speakers {
     /** Pulls what is due. */
     synchronized void pull() {
         long dueFrames = played(nanos.getAsLong());
-        while (!isPulledOut && pulledFrames < dueFrames + block.length / Sound.CHANNELS) {
-            int got = sound.read(block, block.length / Sound.CHANNELS);
+        while (!isPulledOut && pulledFrames < dueFrames + blockFrames) {
+            int got = sound.read(block, blockFrames);
             pulledFrames += got;
-            isPulledOut = got < block.length / Sound.CHANNELS;
+            isPulledOut = got < blockFrames;
         }
     }
 

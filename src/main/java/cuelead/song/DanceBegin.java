@@ -31,11 +31,10 @@ public record DanceBegin(double seconds, String dance) {
 
     /** That of a dance among a beat file's comments. */
     public static OptionalDouble of(String dance, List<String> comments) {
-        return comments.stream()
-                .map(COMMENT::matcher)
-                .filter(Matcher::matches)
-                .filter(found -> found.group(2).equals(plain(dance)))
-                .mapToDouble(found -> Double.parseDouble(found.group(1)))
+        String title = plain(dance);
+        return all(comments).stream()
+                .filter(begin -> begin.dance().equals(title))
+                .mapToDouble(DanceBegin::seconds)
                 .findFirst();
     }
 

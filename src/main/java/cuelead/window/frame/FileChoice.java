@@ -13,14 +13,22 @@ public final class FileChoice {
     private FileChoice() {}
 
     /**
-     * A file to be opened, by the system's own dialog.
+     * A step sheet to be opened, by the system's own dialog.
      *
-     * @param of    whose window it stands before
-     * @param title what it is for
-     * @param near  a file whose folder the dialog shows first; empty = the user's own folder
+     * @param of whose window it stands before
      * @return empty when the user chose none
      */
-    public static Optional<Path> toOpen(Component of, String title, Optional<Path> near) {
+    public static Optional<Path> sheet(Component of, Host host) {
+        return toOpen(of, "Choose a step sheet", usersSheet(host));
+    }
+
+    /** Likewise a song. */
+    public static Optional<Path> song(Component of, Host host) {
+        return toOpen(of, "Choose a song", host.inHand().song().or(() -> usersSheet(host)));
+    }
+
+    /** Shows first the folder of a file, or the user's own. */
+    private static Optional<Path> toOpen(Component of, String title, Optional<Path> near) {
         FileDialog dialog = dialog(of, title, FileDialog.LOAD);
         dialog.setDirectory(near.map(file -> file.toAbsolutePath().getParent())
                 .map(Path::toString)
@@ -44,7 +52,7 @@ public final class FileChoice {
     }
 
     /** The sheet on the stand, unless it is a copy that Cuelead keeps where no user looks for files. */
-    public static Optional<Path> usersSheet(Host host) {
+    private static Optional<Path> usersSheet(Host host) {
         return host.inHand()
                 .sheet()
                 .filter(sheet -> !sheet.startsWith(host.means().kept()));

@@ -13,4 +13,9 @@ import java.util.Optional;
  * @param devices what sound can come from
  * @param demo    the demo's sheet, where it is there
  */
-public record Means(Places places, Path kept, SoundDevices devices, Optional<Path> demo) {}
+public record Means(Places places, Path kept, SoundDevices devices, Optional<Path> demo) {
+    /** The folder for sheets that were pasted, and for copies that have the user's changes. */
+    public Path sheets() {
+        return kept.resolve("sheets");
+    }
+}

@@ -61,7 +61,7 @@ final class SheetDesk {
         this.events = events;
         this.shown = shown;
         song = new NamedSong(host);
-        folder = host.means().kept().resolve("sheets");
+        folder = host.means().sheets();
     }
 
     Understood understood() {

@@ -139,8 +139,7 @@ public final class SheetPage implements Page, Drop.Taker, SheetDesk.Shown {
     }
 
     private void choose() {
-        FileChoice.toOpen(page, "Choose a step sheet", FileChoice.usersSheet(host))
-                .ifPresent(this::sheet);
+        FileChoice.sheet(page, host).ifPresent(this::sheet);
     }
 
     private void typed(String now) {

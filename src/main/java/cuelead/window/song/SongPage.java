@@ -371,8 +371,7 @@ public final class SongPage implements Page, Drop.Taker, SongPlay.Follower, Song
 
     @Override
     public void chooseSong() {
-        FileChoice.toOpen(face.page(), "Choose a song", host.inHand().song().or(() -> FileChoice.usersSheet(host)))
-                .ifPresent(this::song);
+        FileChoice.song(face.page(), host).ifPresent(this::song);
     }
 
     @Override

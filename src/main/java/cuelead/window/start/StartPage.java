@@ -64,7 +64,7 @@ public final class StartPage implements Page, Drop.Taker {
      */
     public StartPage(Host host, Supplier<List<Recent>> lately) {
         this.host = host;
-        Path sheets = host.means().kept().resolve("sheets");
+        Path sheets = host.means().sheets();
         pasted = new PastedSheets(sheets);
         recents = new RecentDances(lately, sheets, this::take);
         toSong = Controls.button("Practise with the song", 'P', () -> host.practise(Course.TO_THE_SONG));
@@ -90,8 +90,7 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a step sheet\u2026",
                                 'S',
-                                () -> file("Choose a step sheet", FileChoice.usersSheet(host))
-                                        .ifPresent(this::sheet)),
+                                () -> FileChoice.sheet(page, host).ifPresent(this::sheet)),
                         Controls.button(
                                 "Paste a step sheet",
                                 'V',
@@ -110,8 +109,7 @@ public final class StartPage implements Page, Drop.Taker {
                         Controls.button(
                                 "Choose a song\u2026",
                                 'O',
-                                () -> file("Choose a song", host.inHand().song().or(() -> FileChoice.usersSheet(host)))
-                                        .ifPresent(this::song)),
+                                () -> FileChoice.song(page, host).ifPresent(this::song)),
                         seeSong),
                 0);
         row(6, Controls.wrapped(toSong, toClicks, clicks, new JLabel("beats a minute"), walkthrough), 0);
@@ -155,10 +153,6 @@ public final class StartPage implements Page, Drop.Taker {
         place.anchor = GridBagConstraints.LINE_START;
         place.insets = new Insets(6, 16, 6, 16);
         chosen.add(part, place);
-    }
-
-    private Optional<Path> file(String title, Optional<Path> near) {
-        return FileChoice.toOpen(page, title, near);
     }
 
     private void take(Recent recent) {

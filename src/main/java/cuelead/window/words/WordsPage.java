@@ -50,7 +50,6 @@ public final class WordsPage implements Page {
     private final JProgressBar level = new JProgressBar(0, WordsScene.FULL_LEVEL);
     private final JButton play = Controls.button("Play", 'P', () -> sound(WordsAtDesk::play));
     private final JButton record = Controls.button("Record", 'R', () -> sound(WordsAtDesk::recordOrNot));
-    private Optional<Phase> shownPhase = Optional.empty();
     private final JButton keep = Controls.button("Keep", 'K', () -> ask(WordsAtDesk::keep));
     private final JButton takeBack = Controls.button("Undo", 'U', () -> ask(WordsAtDesk::takeBack));
     private final JButton row = Controls.button("All missing ones in a row", 'A', () -> sound(WordsAtDesk::rowOrNot));
@@ -64,6 +63,7 @@ public final class WordsPage implements Page {
     private Path folder;
     private Optional<WordsRoom> room = Optional.empty();
     private boolean isFront;
+    private Optional<Phase> shownPhase = Optional.empty();
 
     /** With no word in hand. */
     public WordsPage(Host host) {
